@@ -1,0 +1,53 @@
+package lanewarden.quantity;
+
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A share in hundredths, as written: {@code 3 %}.
+ *
+ * @param value the number before the percent sign, not negative
+ */
+public record Percent(BigDecimal value) {
+
+  private static final Pattern WRITTEN = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,12})?)\\s*%");
+
+  /**
+   * @throws QuantityException if {@code value} is negative
+   */
+  public Percent {
+    if (value.signum() < 0) {
+      throw new QuantityException(
+          "a percentage that is not negative",
+          value.toPlainString() + " %",
+          "leave the minus sign out");
+    }
+  }
+
+  /**
+   * Reads a number followed by a percent sign.
+   *
+   * @throws QuantityException if the text is anything else
+   */
+  public static Percent parse(String text) {
+    Matcher written = WRITTEN.matcher(text.strip());
+    if (!written.matches()) {
+      throw new QuantityException(
+          "a percentage such as \"3 %\"",
+          Writing.quoted(text.strip()), "write a number, then the percent sign");
+    }
+    return new Percent(new BigDecimal(written.group(1)));
+  }
+
+  /** The share as a fraction of one, exact. */
+  public BigDecimal fraction() {
+    return value.movePointLeft(2);
+  }
+
+  /** For example {@code 3 %}: reads back as an equal value. */
+  @Override
+  public String toString() {
+    return value.toPlainString() + " %";
+  }
+}

@@ -1,0 +1,94 @@
+package lanewarden.quantity;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** How a quantity is written: a plain decimal, a space if one likes, a unit. */
+final class Writing {
+
+  /** Long enough for any measurement, short enough that no text can make arithmetic slow. */
+  private static final int LONGEST = 40;
+
+  private static final Pattern DECIMAL = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*(.*)");
+
+  private Writing() {}
+
+  /**
+   * Reads one quantity.
+   *
+   * @param kind the word for messages, for example {@code a speed}
+   * @param unitIfNone the unit where the text has none, or null if a unit must be written
+   * @throws QuantityException if the text is no plain decimal with a known unit
+   */
+  static <U extends Enum<U> & Unit, Q> Q read(
+      String text,
+      String kind,
+      Class<U> units,
+      @Nullable U unitIfNone,
+      BiFunction<BigDecimal, U, Q> make) {
+    String trimmed = text.strip();
+    U example = units.getEnumConstants()[0];
+    String expected = kind + " such as \"300 " + example.symbol() + "\"";
+    Matcher decimal = DECIMAL.matcher(trimmed);
+    if (trimmed.length() > LONGEST || !decimal.matches()) {
+      throw new QuantityException(
+          expected, quoted(trimmed), "write digits with a decimal point, then the unit");
+    }
+    String unitText = decimal.group(2);
+    if (unitText.isEmpty() && unitIfNone != null) {
+      return make.apply(new BigDecimal(decimal.group(1)), unitIfNone);
+    }
+    for (U unit : units.getEnumConstants()) {
+      if (unit.spellings().contains(unitText)) {
+        return make.apply(new BigDecimal(decimal.group(1)), unit);
+      }
+    }
+    throw new QuantityException(
+        expected,
+        quoted(trimmed),
+        unitText.isEmpty()
+            ? "add the unit, one of " + symbols(units)
+            : "use one of " + symbols(units));
+  }
+
+  /**
+   * Reads digits without a unit.
+   *
+   * @throws QuantityException if the text is no plain decimal
+   */
+  static BigDecimal decimal(String digits, String kind) {
+    Matcher decimal = DECIMAL.matcher(digits);
+    if (digits.length() > LONGEST || !decimal.matches() || !decimal.group(2).isEmpty()) {
+      throw new QuantityException(
+          kind + " in digits such as \"300.1\"",
+          quoted(digits),
+          "write digits with a decimal point");
+    }
+    return new BigDecimal(digits.strip());
+  }
+
+  /** A number from outside that must not be NaN or infinite. */
+  static BigDecimal finite(double value) {
+    if (!Double.isFinite(value)) {
+      throw new QuantityException(
+          "a finite number", Double.toString(value), "give a measured value");
+    }
+    return BigDecimal.valueOf(value);
+  }
+
+  /** The text in quotes, cut where it is too long to show. */
+  static String quoted(String text) {
+    return "\"" + (text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text) + "\"";
+  }
+
+  private static <U extends Enum<U> & Unit> String symbols(Class<U> units) {
+    return Arrays.stream(units.getEnumConstants())
+        .map(Unit::symbol)
+        .collect(Collectors.joining(", "));
+  }
+}
