@@ -10,7 +10,7 @@ import java.util.List;
  * <p>The mean of 299.8, 300.1 and 300.1 ft/s is not more than 300 ft/s; in binary floating point it
  * would be.
  */
-public final class MeanSpeed implements Comparable<Speed> {
+public final class MeanSpeed {
   private final BigDecimal sumSi;
   private final int count;
 
@@ -31,8 +31,7 @@ public final class MeanSpeed implements Comparable<Speed> {
         speeds.stream().map(Speed::si).reduce(BigDecimal.ZERO, BigDecimal::add), speeds.size());
   }
 
-  /** Exactly: the sum against the count times {@code other}. */
-  @Override
+  /** Exactly: the sum against the count times {@code other}; negative, zero or positive. */
   public int compareTo(Speed other) {
     return sumSi.compareTo(other.si().multiply(BigDecimal.valueOf(count)));
   }
