@@ -3,7 +3,7 @@
  * expected, what was found and the mend.
  *
  * <p>Front door: {@link lanewarden.written.TomlPage}. Words it owns: fault in a written file, page,
- * section. May import: nothing but the JDK and the TOML library.
+ * section. May import: quantity.
  */
 @NullMarked
 package lanewarden.written;

@@ -1,0 +1,254 @@
+package lanewarden.written;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import lanewarden.quantity.QuantityException;
+import lanewarden.written.TomlPage.Place;
+import org.jspecify.annotations.Nullable;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
+
+/**
+ * A table of a TOML file being read.
+ *
+ * <p>Every getter notes a fault on the page and returns empty when the value is missing or wrong;
+ * the optional getters return empty without a fault when it is missing. Keys are plain names, not
+ * dotted.
+ */
+public final class Section {
+  private final TomlPage page;
+  private final TomlTable table;
+  private final String path;
+  private final Place start;
+  private final Set<String> asked = new LinkedHashSet<>();
+
+  Section(TomlPage page, TomlTable table, String path, Place start) {
+    this.page = page;
+    this.table = table;
+    this.path = path;
+    this.start = start;
+  }
+
+  /** Whether the key stands in this section. */
+  public boolean has(String key) {
+    asked.add(key);
+    return raw(key) != null;
+  }
+
+  /** A text that must be there and not be blank. */
+  public Optional<String> text(String key) {
+    return required(key, "a text", optionalText(key));
+  }
+
+  /** A text that may be missing, but not blank. */
+  public Optional<String> optionalText(String key) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return Optional.empty();
+    }
+    if (raw instanceof String text && !text.isBlank()) {
+      return Optional.of(text);
+    }
+    fault(key, "a text in double quotes", describe(raw), "write " + key + " = \"…\"");
+    return Optional.empty();
+  }
+
+  /** A whole number that must be there, from {@code least} to {@code most}. */
+  public OptionalInt whole(String key, int least, int most) {
+    OptionalInt whole = optionalWhole(key, least, most);
+    if (raw(key) == null) {
+      missing(key, "a whole number from " + least + " to " + most);
+    }
+    return whole;
+  }
+
+  /** A whole number that may be missing, from {@code least} to {@code most}. */
+  public OptionalInt optionalWhole(String key, int least, int most) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return OptionalInt.empty();
+    }
+    if (raw instanceof Long whole && whole >= least && whole <= most) {
+      return OptionalInt.of(whole.intValue());
+    }
+    fault(
+        key,
+        "a whole number from " + least + " to " + most,
+        describe(raw),
+        "write " + key + " = " + least + ", without quotes");
+    return OptionalInt.empty();
+  }
+
+  /** {@code true} or {@code false}; may be missing. */
+  public Optional<Boolean> optionalFlag(String key) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return Optional.empty();
+    }
+    if (raw instanceof Boolean flag) {
+      return Optional.of(flag);
+    }
+    fault(key, "true or false", describe(raw), "write " + key + " = true, without quotes");
+    return Optional.empty();
+  }
+
+  /** A text that must be there and that {@code parser} reads. */
+  public <T> Optional<T> value(String key, String expected, Function<String, T> parser) {
+    return required(key, expected, optionalValue(key, expected, parser));
+  }
+
+  /**
+   * A text that may be missing and that {@code parser} reads.
+   *
+   * @param expected what a right value looks like, for the fault
+   * @param parser throws {@link IllegalArgumentException}, whose message becomes the mend
+   */
+  public <T> Optional<T> optionalValue(String key, String expected, Function<String, T> parser) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return Optional.empty();
+    }
+    if (!(raw instanceof String text)) {
+      fault(key, expected, describe(raw), "write it in double quotes");
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parser.apply(text));
+    } catch (QuantityException e) {
+      fault(key, e.expected(), e.found(), e.mend());
+      return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      fault(key, expected, describe(raw), String.valueOf(e.getMessage()));
+      return Optional.empty();
+    }
+  }
+
+  /** One of a closed set of words, that must be there. */
+  public <E> Optional<E> choice(String key, Map<String, E> words) {
+    return required(key, oneOf(words.keySet()), optionalChoice(key, words));
+  }
+
+  /** One of a closed set of words, that may be missing. */
+  public <E> Optional<E> optionalChoice(String key, Map<String, E> words) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return Optional.empty();
+    }
+    if (raw instanceof String text) {
+      E chosen = words.get(text);
+      if (chosen != null) {
+        return Optional.of(chosen);
+      }
+      String mend =
+          NearMatch.of(text, words.keySet())
+              .map(near -> "did you mean \"" + near + "\"?")
+              .orElse("take one of them");
+      fault(key, oneOf(words.keySet()), describe(raw), mend);
+      return Optional.empty();
+    }
+    fault(key, oneOf(words.keySet()), describe(raw), "write the word in double quotes");
+    return Optional.empty();
+  }
+
+  /** A table that must be there. */
+  public Optional<Section> section(String key) {
+    Object raw = ask(key);
+    if (raw instanceof TomlTable inner) {
+      return Optional.of(new Section(page, inner, path + key + ".", placeOf(key)));
+    }
+    if (raw == null) {
+      missing(key, "a table [" + path + key + "]");
+    } else {
+      fault(key, "a table", describe(raw), "write [" + path + key + "] on a line of its own");
+    }
+    return Optional.empty();
+  }
+
+  /** The tables written as {@code [[key]]}, in the order of the file; none where there are none. */
+  public List<Section> sections(String key) {
+    Object raw = ask(key);
+    List<Section> sections = new ArrayList<>();
+    if (raw instanceof TomlArray array
+        && (array.toList().stream().allMatch(TomlTable.class::isInstance))) {
+      for (int i = 0; i < array.size(); i++) {
+        TomlPosition at = array.inputPositionOf(i);
+        sections.add(
+            new Section(
+                page,
+                array.getTable(i),
+                path + key + "[" + (i + 1) + "].",
+                new Place(at.line(), at.column())));
+      }
+    } else if (raw != null) {
+      fault(key, "tables", describe(raw), "write [[" + key + "]] on a line of its own");
+    }
+    return sections;
+  }
+
+  /** Ends this section: every key that was not asked for is a fault, with the nearest known one. */
+  public void closed() {
+    for (String key : table.keySet()) {
+      if (!asked.contains(key)) {
+        String mend =
+            NearMatch.of(key, asked)
+                .map(near -> "did you mean " + near + "?")
+                .orElse("take the line out");
+        fault(key, oneOf(asked), "the unknown key " + key, mend);
+      }
+    }
+  }
+
+  /** Notes a fault at a key, or at the section's start where the key is missing. */
+  public void fault(String key, String expected, String found, String mend) {
+    Place at = placeOf(key);
+    page.fault(
+        new WrittenFault(
+            page.file(), at.line(), at.column(), path + key + " to be " + expected, found, mend));
+  }
+
+  private <T> Optional<T> required(String key, String expected, Optional<T> value) {
+    if (raw(key) == null) {
+      missing(key, expected);
+    }
+    return value;
+  }
+
+  private void missing(String key, String expected) {
+    fault(key, expected, "nothing", "add " + key + " = … to this section");
+  }
+
+  private @Nullable Object ask(String key) {
+    asked.add(key);
+    return raw(key);
+  }
+
+  private @Nullable Object raw(String key) {
+    return table.get(List.of(key));
+  }
+
+  private Place placeOf(String key) {
+    TomlPosition at = raw(key) == null ? null : table.inputPositionOf(List.of(key));
+    return at == null ? start : new Place(at.line(), at.column());
+  }
+
+  private static String oneOf(Set<String> words) {
+    return "one of " + String.join(", ", words);
+  }
+
+  private static String describe(Object raw) {
+    if (raw instanceof String text) {
+      return "\"" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "\"";
+    }
+    if (raw instanceof TomlTable) {
+      return "a table";
+    }
+    return raw instanceof TomlArray ? "a list" : String.valueOf(raw);
+  }
+}

@@ -1,0 +1,86 @@
+package lanewarden.written;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
+
+/**
+ * A TOML file being read: collects every fault, then refuses the file whole.
+ *
+ * <p>Read the values through {@link #root()}, then call {@link #refuseIfFaulty()} before using any
+ * of them. For one thread.
+ */
+public final class TomlPage {
+  private final String file;
+  private final List<WrittenFault> faults = new ArrayList<>();
+  private final Section root;
+
+  private TomlPage(String file, TomlParseResult toml) {
+    this.file = file;
+    this.root = new Section(this, toml, "", new Place(1, 1));
+  }
+
+  /**
+   * Parses the file.
+   *
+   * @throws WrittenRefused if it is too large, not UTF-8 or not TOML, with every syntax fault
+   */
+  public static TomlPage read(String file, byte[] bytes) throws WrittenRefused {
+    String text = WrittenText.of(file, bytes);
+    TomlParseResult toml = Toml.parse(text);
+    if (toml.hasErrors()) {
+      List<WrittenFault> faults = new ArrayList<>();
+      for (TomlParseError error : toml.errors()) {
+        faults.add(
+            new WrittenFault(
+                file,
+                error.position().line(),
+                error.position().column(),
+                "TOML",
+                String.valueOf(error.getMessage()),
+                "write it as key = value; text stands in double quotes"));
+      }
+      throw new WrittenRefused(file, faults);
+    }
+    return new TomlPage(file, toml);
+  }
+
+  /** The file's name as given. */
+  public String file() {
+    return file;
+  }
+
+  /** The top level of the file. */
+  public Section root() {
+    return root;
+  }
+
+  /** Notes one more fault. */
+  public void fault(WrittenFault fault) {
+    faults.add(fault);
+  }
+
+  /** Whether a fault was found so far. */
+  public boolean faulty() {
+    return !faults.isEmpty();
+  }
+
+  /**
+   * Ends the reading.
+   *
+   * @throws WrittenRefused with every fault, in the order of the file, if there is one
+   */
+  public void refuseIfFaulty() throws WrittenRefused {
+    if (!faults.isEmpty()) {
+      faults.sort(
+          Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column));
+      throw new WrittenRefused(file, faults);
+    }
+  }
+
+  /** A place in the file, line and column from 1. */
+  record Place(int line, int column) {}
+}

@@ -1,0 +1,31 @@
+package lanewarden.written;
+
+/**
+ * One thing wrong in a file that a person wrote.
+ *
+ * @param file the file's name as given
+ * @param line from 1; 0 where the whole file is meant
+ * @param column from 1, in characters; 0 where the whole line or file is meant
+ * @param expected what a right file has there
+ * @param found what stands there
+ * @param mend what to do about it
+ */
+public record WrittenFault(
+    String file, int line, int column, String expected, String found, String mend) {
+
+  /** {@code file:line:column: expected …, found …; mend: …}. */
+  @Override
+  public String toString() {
+    return file
+        + ":"
+        + line
+        + ":"
+        + column
+        + ": expected "
+        + expected
+        + ", found "
+        + found
+        + "; mend: "
+        + mend;
+  }
+}

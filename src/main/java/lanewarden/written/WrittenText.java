@@ -1,0 +1,66 @@
+package lanewarden.written;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+
+/** The text of a file that a person wrote: UTF-8, strictly, and of a size a person writes. */
+public final class WrittenText {
+
+  /** The largest file read, in bytes: a thousand times what a person writes. */
+  public static final int LARGEST = 1 << 20;
+
+  private WrittenText() {}
+
+  /**
+   * Decodes UTF-8 strictly; a byte-order mark in front is taken off.
+   *
+   * @throws WrittenRefused if the file is larger than {@link #LARGEST} or is not UTF-8
+   */
+  public static String of(String file, byte[] bytes) throws WrittenRefused {
+    if (bytes.length > LARGEST) {
+      throw WrittenRefused.because(
+          new WrittenFault(
+              file,
+              0,
+              0,
+              "at most " + LARGEST + " bytes",
+              bytes.length + " bytes",
+              "check that this is the right file, and cut it down"));
+    }
+    ByteBuffer buffer = ByteBuffer.wrap(bytes);
+    try {
+      String text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(buffer)
+              .toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw WrittenRefused.because(misencoded(file, bytes, buffer.position()));
+    }
+  }
+
+  private static WrittenFault misencoded(String file, byte[] bytes, int at) {
+    int line = 1;
+    int column = 1;
+    for (int i = 0; i < at; i++) {
+      if (bytes[i] == '\n') {
+        line++;
+        column = 1;
+      } else if ((bytes[i] & 0xC0) != 0x80) {
+        column++;
+      }
+    }
+    return new WrittenFault(
+        file,
+        line,
+        column,
+        "text in UTF-8",
+        "byte 0x%02X, which is not UTF-8 here".formatted(bytes[at] & 0xFF),
+        "save the file again with the encoding UTF-8");
+  }
+}
