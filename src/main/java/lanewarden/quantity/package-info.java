@@ -1,7 +1,9 @@
 /**
- * Values with units: speed, mass, force, length, energy, momentum and percent, as exact decimals that remember the unit they were written in.
+ * Values with units: speed, mass, force, length, energy, momentum and percent, as exact decimals
+ * that remember the unit they were written in.
  *
- * <p>Front door: {@link lanewarden.quantity.Speed}. Words it owns: quantity, unit, value as written. May import: nothing but the JDK.
+ * <p>Front door: {@link lanewarden.quantity.Speed}. Words it owns: quantity, unit, value as
+ * written. May import: nothing but the JDK.
  */
 @NullMarked
 package lanewarden.quantity;

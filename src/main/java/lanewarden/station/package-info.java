@@ -1,7 +1,9 @@
 /**
- * The use cases of the check-in line: make an event, open, sign in, call, take a reading, void, re-check, close.
+ * The use cases of the check-in line: make an event, open, sign in, call, take a reading, void,
+ * re-check, close.
  *
- * <p>Front door: {@link lanewarden.station.Station}. Words it owns: event folder, station, line, trouble. May import: every room above it.
+ * <p>Front door: {@link lanewarden.station.Station}. Words it owns: event folder, station, line,
+ * trouble. May import: every room above it.
  */
 @NullMarked
 package lanewarden.station;
