@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /** Public shape only; the next commits fill it. */
+@SuppressWarnings("DoNotCallSuggester")
 public final class Ledger implements AutoCloseable {
   private Ledger() {}
 

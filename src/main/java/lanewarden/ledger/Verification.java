@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Public shape only; the next commits fill it. */
+@SuppressWarnings("DoNotCallSuggester")
 public final class Verification {
   private Verification() {}
 
