@@ -1,0 +1,24 @@
+package lanewarden.chronograph;
+
+/** Where the bytes of a reading came from. */
+public enum Source {
+  /** A serial port. */
+  SERIAL("serial port"),
+  /** A capture played back. */
+  REPLAY("replay"),
+  /** The built-in simulator. */
+  SIMULATED("simulator"),
+  /** An official's keyboard. */
+  TYPED("typed");
+
+  private final String word;
+
+  Source(String word) {
+    this.word = word;
+  }
+
+  /** The word for people. */
+  public String word() {
+    return word;
+  }
+}
