@@ -44,7 +44,7 @@ class ArchitectureTest {
     table.put("ledger", Set.of());
     table.put("chronograph", Set.of("quantity", "written", "metrology"));
     table.put("roster", Set.of("quantity", "written"));
-    table.put("journal", Set.of("quantity", "rules", "ledger"));
+    table.put("journal", Set.of("quantity", "written", "rules", "ledger"));
     table.put("station", Set.copyOf(table.keySet()));
     table.put("audit", Set.of("quantity", "metrology", "bow", "rules", "ledger", "journal"));
     Set<String> values = Set.of("station", "audit", "quantity", "rules", "journal", "written");
