@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Standing {
   private final Map<Long, Check> checks = new LinkedHashMap<>();
+  private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
+  private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
   private @Nullable RuleBook ruleBook;
@@ -71,7 +73,8 @@ public final class Standing {
   private void foldCheck(long sequence, Instant at, String signer, Fact fact) {
     if (fact instanceof Fact.CheckOpened openedNow) {
       String book = ruleBook == null ? "" : ruleBook.sha256();
-      checks.put(sequence, Check.opened(sequence, openedNow, at, signer, book));
+      numbersByBib.computeIfAbsent(openedNow.bib(), b -> new ArrayList<>()).add(sequence);
+      put(Check.opened(sequence, openedNow, at, signer, book));
       current = sequence;
     } else if (fact instanceof Fact.ReadingTaken reading) {
       put(check(reading.check()).take(sequence, reading));
@@ -120,6 +123,17 @@ public final class Standing {
 
   private void put(Check check) {
     checks.put(check.number(), check);
+    String bib = check.opened().bib();
+    Optional<Outcome> last = lastDecided(bib);
+    if (last.isPresent()) {
+      lastOutcomes.put(bib, last.get());
+    } else {
+      lastOutcomes.remove(bib);
+    }
+  }
+
+  private Optional<Outcome> lastDecided(String bib) {
+    return checksOf(bib).stream().flatMap(c -> c.outcome().stream()).reduce((a, b) -> b);
   }
 
   /** The rule book in force. */
@@ -169,7 +183,17 @@ public final class Standing {
 
   /** The checks of one competitor, in the order opened. */
   public List<Check> checksOf(String bib) {
-    return checks.values().stream().filter(c -> c.opened().bib().equals(bib)).toList();
+    return numbersByBib.getOrDefault(bib, List.of()).stream().map(this::check).toList();
+  }
+
+  /** How many competitors have an outcome at all. */
+  public int competitorsDecided() {
+    return lastOutcomes.size();
+  }
+
+  /** How many competitors have this as the outcome of their last decided check. */
+  public int competitorsWith(Outcome outcome) {
+    return (int) lastOutcomes.values().stream().filter(outcome::equals).count();
   }
 
   /** Lines refused while no check was running. */
