@@ -15,7 +15,7 @@ import lanewarden.written.WrittenRefused;
 final class RuleBookPage {
 
   /** The only format there is so far. */
-  private static final int FORMAT = 1;
+  private static final String FORMAT = "1";
 
   private final Set<String> codes = new TreeSet<>();
 
@@ -50,14 +50,18 @@ final class RuleBookPage {
 
   /** Another format may mean other things by the same keys: nothing else is judged then. */
   private static void requireFormat(TomlPage page) throws WrittenRefused {
-    OptionalInt format = page.root().whole("format", 1, Integer.MAX_VALUE);
-    if (format.isPresent() && format.getAsInt() != FORMAT) {
-      page.root()
-          .fault(
-              "format",
-              String.valueOf(FORMAT),
-              String.valueOf(format.getAsInt()),
-              "write the rule book in format 1, or take the Lanewarden version it was made for");
+    Section root = page.root();
+    if (!root.has("format")) {
+      root.fault("format", FORMAT, "nothing", "write format = " + FORMAT + " on the first line");
+      return;
+    }
+    OptionalInt format = root.whole("format", 1, 999);
+    if (format.isPresent() && format.getAsInt() != Integer.parseInt(FORMAT)) {
+      root.fault(
+          "format",
+          FORMAT,
+          String.valueOf(format.getAsInt()),
+          "write the rule book in format 1, or take the Lanewarden version it was made for");
       page.refuseIfFaulty();
     }
   }
