@@ -1,29 +1,90 @@
 package lanewarden.chronograph;
 
+import java.time.Duration;
+import java.util.Optional;
 import lanewarden.written.WrittenRefused;
 
-/** How an instrument speaks. */
-@SuppressWarnings("DoNotCallSuggester")
+/**
+ * How one kind of instrument speaks: its port, its lines, its sentence.
+ *
+ * <p>Read from a TOML file, described in {@code src/site/markdown/serial-format.md}. Immutable.
+ */
 public final class SentenceProfile {
-  private SentenceProfile() {}
+  private final String name;
+  private final PortSettings port;
+  private final LineRule line;
+  private final SentenceForm form;
+  private final Duration apart;
+  private final Optional<SimulatedLine> simulated;
+  private final String text;
 
-  /** Reads a profile. */
+  SentenceProfile(
+      String name,
+      PortSettings port,
+      LineRule line,
+      SentenceForm form,
+      Duration apart,
+      Optional<SimulatedLine> simulated,
+      String text) {
+    this.name = name;
+    this.port = port;
+    this.line = line;
+    this.form = form;
+    this.apart = apart;
+    this.simulated = simulated;
+    this.text = text;
+  }
+
+  /**
+   * Reads a profile.
+   *
+   * @param fileName for the faults
+   * @throws WrittenRefused with every fault found; a faulty profile is never half-read
+   */
   public static SentenceProfile read(String fileName, byte[] utf8) throws WrittenRefused {
-    throw new UnsupportedOperationException();
+    return WrittenProfile.read(fileName, utf8);
   }
 
-  /** The instrument's name. */
+  /** The instrument's name, for example {@code Gate timer}. */
   public String name() {
-    throw new UnsupportedOperationException();
+    return name;
   }
 
-  /** The speeds that are plausible. */
+  /** The speeds that may be an arrow at all. */
   public SpeedRange plausible() {
-    throw new UnsupportedOperationException();
+    return form.plausible();
   }
 
-  /** The file's whole text. */
+  /** The profile's whole text, as it was read. */
   public String text() {
-    throw new UnsupportedOperationException();
+    return text;
+  }
+
+  PortSettings port() {
+    return port;
+  }
+
+  LineRule line() {
+    return line;
+  }
+
+  SentenceForm form() {
+    return form;
+  }
+
+  /** The least time between two readings; zero where a sequence number tells repeats. */
+  Duration apart() {
+    return apart;
+  }
+
+  /** How the simulator writes a line; empty if the profile does not say. */
+  Optional<SimulatedLine> simulated() {
+    return simulated;
+  }
+
+  /** The characters of a line, one a byte, without its terminator. */
+  String withoutTerminator(RawBytes whole) {
+    String characters = whole.characters();
+    return characters.substring(0, characters.length() - line.terminator().length());
   }
 }
