@@ -25,8 +25,13 @@ enum Column {
     return title;
   }
 
-  boolean required() {
+  /** Whether every competitor needs a value in it. */
+  boolean isRequired() {
     return required;
+  }
+
+  static List<Column> required() {
+    return Arrays.stream(values()).filter(Column::isRequired).toList();
   }
 
   static Optional<Column> titled(String title) {

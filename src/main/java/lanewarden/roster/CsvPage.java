@@ -7,7 +7,6 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.reader.RecordType;
 import java.util.ArrayList;
 import java.util.List;
-import lanewarden.written.WrittenFault;
 
 /**
  * A CSV text in rows of cells that know their places; strict as RFC 4180 section 2 writes it.
@@ -16,60 +15,44 @@ import lanewarden.written.WrittenFault;
  * row is left to the reader of the rows. For one thread.
  */
 final class CsvPage {
-  private final String file;
   private final String text;
+  private final Faults faults;
   private final List<Integer> lineStarts = new ArrayList<>();
-  private final List<List<Cell>> rows = new ArrayList<>();
-  private final List<WrittenFault> faults = new ArrayList<>();
 
-  private CsvPage(String file, String text) {
-    this.file = file;
+  private CsvPage(String text, Faults faults) {
     this.text = text;
+    this.faults = faults;
     lineStarts.add(0);
     for (int at = endOfLine(0); at >= 0; at = endOfLine(at)) {
       lineStarts.add(at);
     }
   }
 
-  static CsvPage of(String file, String text) {
-    CsvPage page = new CsvPage(file, text);
-    page.parse();
-    return page;
+  /** Every row; after a quote that goes wrong the rest cannot be told apart and is left out. */
+  static List<List<Cell>> rows(String text, Faults faults) {
+    return new CsvPage(text, faults).rows();
   }
 
-  /** Those that could be read, in the order of the file. */
-  List<List<Cell>> rows() {
-    return rows;
-  }
-
-  /** What is no CSV, in the order of the file; reading stops at a quote that goes wrong. */
-  List<WrittenFault> faults() {
-    return faults;
-  }
-
-  private void parse() {
-    Rows handler = new Rows();
+  private List<List<Cell>> rows() {
+    List<List<Cell>> rows = new ArrayList<>();
+    Follower follower = new Follower();
     try {
       CsvReader.builder()
           .skipEmptyLines(true)
           .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
           .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
           .allowUnclosedQuote(false)
-          .build(handler, text)
+          .build(follower, text)
           .forEach(rows::add);
     } catch (CsvParseException e) {
-      Cell wrong = handler.cellAt(String.valueOf(e.getMessage()));
-      faults.add(
-          fault(
-              wrong,
-              "a quoted field to be closed, then a comma or the end of the line",
-              wrong.text(),
-              "close the quotes, and double every quote that stands inside them"));
+      // the library names the line only: the place reached, and what stands there, say more
+      faults.note(
+          follower.cellAt(""),
+          "a quoted field to be closed, then a comma or the end of the line",
+          follower.restOfLine(),
+          "close the quotes, and double every quote that stands inside them");
     }
-  }
-
-  private WrittenFault fault(Cell at, String expected, String found, String mend) {
-    return new WrittenFault(file, at.line(), at.column(), expected, found, mend);
+    return rows;
   }
 
   /** Where the line after the one at {@code from} starts, or -1 if there is none. */
@@ -84,11 +67,12 @@ final class CsvPage {
   }
 
   /** Follows the parser through the text, field by field, to know the places. */
-  private final class Rows extends CsvCallbackHandler<List<Cell>> {
+  private final class Follower extends CsvCallbackHandler<List<Cell>> {
     private RecordType type = RecordType.DATA;
     private List<Cell> cells = new ArrayList<>();
     private int at;
     private int line;
+    private int column;
 
     @Override
     protected void beginRecord(long startingLine) {
@@ -96,6 +80,7 @@ final class CsvPage {
       cells = new ArrayList<>();
       line = (int) startingLine;
       at = lineStarts.get(line - 1);
+      column = 1;
     }
 
     @Override
@@ -105,23 +90,37 @@ final class CsvPage {
       cells.add(cell);
       long quotes = content.chars().filter(c -> c == '"').count();
       if (quotes > 0 && !quoted) {
-        faults.add(
-            fault(
-                cell,
-                "no double quote inside a field without quotes around it",
-                content,
-                "put quotes around the whole field and double the one inside, or take it out"));
+        faults.note(
+            cell,
+            "no double quote inside a field without quotes around it",
+            content,
+            "put quotes around the whole field and double the one inside, or take it out");
       }
       // as written: the content, its quotes doubled and two around it, and the comma behind
-      at += length + 1 + (quoted ? 2 + (int) quotes : 0);
-      while (line < lineStarts.size() && lineStarts.get(line) < at) {
+      advance(at + length + 1 + (quoted ? 2 + (int) quotes : 0));
+    }
+
+    private void advance(int to) {
+      while (line < lineStarts.size() && lineStarts.get(line) < to) {
+        at = lineStarts.get(line);
         line++;
+        column = 1;
       }
+      // past the last field of the text there is no comma to step over
+      int end = Math.min(to, text.length());
+      column += text.codePointCount(at, end);
+      at = end;
     }
 
     /** A cell at the place reached. */
     Cell cellAt(String content) {
-      return new Cell(content, line, text.codePointCount(lineStarts.get(line - 1), at) + 1);
+      return new Cell(content, line, column);
+    }
+
+    /** What is written from the place reached to the end of its line. */
+    String restOfLine() {
+      int end = line < lineStarts.size() ? lineStarts.get(line) : text.length();
+      return text.substring(at, end).strip();
     }
 
     @Override

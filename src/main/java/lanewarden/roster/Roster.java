@@ -41,7 +41,7 @@ public final class Roster {
    * @throws WrittenRefused if anything is wrong, with every fault; nothing is half-read
    */
   public static Roster read(String file, byte[] utf8) throws WrittenRefused {
-    return new RosterPage(file).read(utf8);
+    return RosterPage.read(file, utf8);
   }
 
   /** In the order of the file; at least one. */

@@ -27,7 +27,7 @@ public record ShotPlan(int counted, int allowed, int voids) {
 
   /** In a sentence for the official's screen. */
   public String inWords() {
-    String shots = "Up to " + Wording.count(allowed, "shot") + ", void ones included. ";
+    String shots = allowed == 1 ? "1 shot. " : "Up to " + allowed + " shots, void ones included. ";
     return switch (voids) {
       case 0 -> shots + "No void reading is forgiven.";
       case 1 -> shots + "1 void reading is forgiven.";

@@ -112,9 +112,11 @@ public record SpeedRule(
     String deciding =
         shots.counted() == 1 ? "One reading decides." : decision.inWords(shots.counted());
     String after =
-        rechecks == 0
-            ? "No re-check after a fail."
-            : "After a fail " + Wording.count(rechecks, "re-check") + " allowed.";
+        switch (rechecks) {
+          case 0 -> "No re-check after a fail.";
+          case 1 -> "After a fail, 1 re-check is allowed.";
+          default -> "After a fail, " + rechecks + " re-checks are allowed.";
+        };
     return String.join(" ", speed + ".", deciding, shots.inWords(), after);
   }
 }
