@@ -69,8 +69,7 @@ public final class Decoder {
     }
     Frame.Line line = (Frame.Line) frame;
     Sentence.Outcome outcome = sentence.read(profile.withoutTerminator(line.bytes()));
-    boolean good = outcome instanceof Sentence.Said;
-    if (line.joinedMidway() && !(good && profile.form().provesWhole())) {
+    if (line.joinedMidway() && !(outcome.undamaged() && profile.form().provesWhole())) {
       return refused(
           line.bytes(),
           Reason.TORN,

@@ -13,13 +13,26 @@ import org.jspecify.annotations.Nullable;
  */
 final class Sentence {
   /** What a line said. */
-  sealed interface Outcome {}
+  sealed interface Outcome {
+    /** Whether the line had the form and the checksum, whatever it then said. */
+    boolean undamaged();
+  }
 
   /** A speed, and the instrument's number of the line if it has one. */
-  record Said(Speed speed, @Nullable String sequence) implements Outcome {}
+  record Said(Speed speed, @Nullable String sequence) implements Outcome {
+    @Override
+    public boolean undamaged() {
+      return true;
+    }
+  }
 
   /** No speed. */
-  record Unfit(Reason reason, String words) implements Outcome {}
+  record Unfit(Reason reason, String words) implements Outcome {
+    @Override
+    public boolean undamaged() {
+      return reason != Reason.PATTERN && reason != Reason.CHECKSUM;
+    }
+  }
 
   private static final class Stop extends Exception {
     private static final long serialVersionUID = 1L;

@@ -41,8 +41,8 @@ final class SimulatedLine {
       Sentence.Outcome outcome = new Sentence(form).read(line.write(speed, 1));
       if (outcome instanceof Sentence.Unfit unfit) {
         throw new IllegalArgumentException(
-            "make the pattern read the line it writes for %s, %s: %s"
-                .formatted(speed, RawBytes.ofText(line.write(speed, 1)), unfit.words()));
+            "make the pattern read the line it writes for %s, %s (refused: %s)"
+                .formatted(speed, RawBytes.ofText(line.write(speed, 1)), unfit.reason().word()));
       }
       if (outcome instanceof Sentence.Said said && said.speed().compareTo(rounded) != 0) {
         throw new IllegalArgumentException(

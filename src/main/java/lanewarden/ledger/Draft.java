@@ -1,5 +1,6 @@
 package lanewarden.ledger;
 
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -31,7 +32,11 @@ public final class Draft {
     }
     this.kind = kind;
     this.body = body.clone();
-    JsonObjectBytes.check(this.body);
+    Optional<String> fault = new JsonObjectBytes().fault(this.body);
+    if (fault.isPresent()) {
+      throw new IllegalArgumentException(
+          "An entry's body must be one JSON object in UTF-8, but " + fault.get() + ".");
+    }
   }
 
   static boolean isKind(String text) {

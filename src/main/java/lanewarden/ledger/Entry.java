@@ -2,6 +2,7 @@ package lanewarden.ledger;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 
 /**
@@ -20,6 +21,27 @@ public final class Entry {
     this.hash = hash;
     this.signer = signer;
     this.payload = payload;
+  }
+
+  /** The entry that follows a head, signed. */
+  static Entry sign(
+      SigningKey signer,
+      Head before,
+      String station,
+      Instant at,
+      BigDecimal monotonicSeconds,
+      Draft draft) {
+    Payload payload =
+        new Payload(
+            station,
+            before.sequence() + 1,
+            before.hash(),
+            at.truncatedTo(ChronoUnit.MILLIS),
+            monotonicSeconds,
+            draft.kind(),
+            draft.bodyBytes());
+    byte[] jws = Jws.sign(signer, PayloadText.write(payload));
+    return new Entry(jws, Sha256.of(jws), signer.thumbprint(), payload);
   }
 
   /** The entry's place in the chain, from 1. */
@@ -76,8 +98,8 @@ public final class Entry {
     return jws;
   }
 
-  byte[] bodyBytes() {
-    return payload.body();
+  Payload payload() {
+    return payload;
   }
 
   @Override

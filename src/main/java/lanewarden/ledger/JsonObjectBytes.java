@@ -8,36 +8,55 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
-/** Checks that bytes are one JSON object (RFC 8259) in UTF-8, and nothing beside it. */
+/**
+ * Checks that bytes are one JSON object (RFC 8259) in UTF-8, and nothing beside it.
+ *
+ * <p>Keeps a parser factory between checks, because making one costs more than a check.
+ */
 final class JsonObjectBytes {
-  private JsonObjectBytes() {}
+  private final JsonFactory factory =
+      JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
-  /** A factory whose parsers refuse a name that stands twice in one object. */
-  static JsonFactory strictFactory() {
-    return JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
-  }
-
-  /** Checks a draft's body. */
-  static void check(byte[] body) {
+  /** What is wrong with a body, as the end of a sentence ("..., but " + fault), or nothing. */
+  Optional<String> fault(byte[] body) {
     if (body.length > Draft.LONGEST_BODY) {
-      throw refused("it has " + body.length + " bytes, at most " + Draft.LONGEST_BODY + " fit");
+      return Optional.of(
+          "it has " + body.length + " bytes, at most " + Draft.LONGEST_BODY + " fit");
     }
     if (!isCleanUtf8(body)) {
-      throw refused("it is not clean UTF-8 text");
+      return Optional.of("it is not clean UTF-8 text");
     }
-    try (JsonParser parser = strictFactory().createParser(body)) {
+    try (JsonParser parser = factory.createParser(body)) {
       if (parser.nextToken() != JsonToken.START_OBJECT) {
-        throw refused("it does not begin with {");
+        return Optional.of("it does not begin with {");
       }
-      // Jackson checks what it walks over: skipping is reading.
-      parser.skipChildren();
-      if (parser.nextToken() != null) {
-        throw refused("something follows the object");
+      int depth = 1;
+      while (depth > 0) {
+        JsonToken token = parser.nextToken();
+        if (token == null) {
+          return Optional.of("it ends too early");
+        }
+        depth += token.isStructStart() ? 1 : token.isStructEnd() ? -1 : 0;
+        if (token.isNumeric()) {
+          // Jackson puts off reading a number until it is asked for.
+          parser.getDecimalValue();
+        } else if (token == JsonToken.VALUE_STRING) {
+          parser.getText();
+        }
       }
+      return parser.nextToken() == null
+          ? Optional.empty()
+          : Optional.of("something follows the object");
     } catch (IOException notJson) {
-      throw refused("it is not JSON: " + notJson.getMessage());
+      return Optional.of("it is not JSON: " + firstLine(notJson));
     }
+  }
+
+  /** Jackson's later lines tell where in the stream it was, which the reader has no use for. */
+  private static String firstLine(IOException notJson) {
+    return String.valueOf(notJson.getMessage()).lines().findFirst().orElse("unknown");
   }
 
   /**
@@ -62,10 +81,5 @@ final class JsonObjectBytes {
     } catch (CharacterCodingException notUtf8) {
       return false;
     }
-  }
-
-  private static IllegalArgumentException refused(String why) {
-    return new IllegalArgumentException(
-        "An entry's body must be one JSON object in UTF-8, but " + why + ".");
   }
 }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -114,7 +115,11 @@ final class SealedKey {
     jwe.setContentEncryptionAlgorithmConstraints(
         new AlgorithmConstraints(ConstraintType.PERMIT, CONTENT_ALGORITHM));
     ByteBuffer utf8 = ByteBuffer.allocate(passphrase.length * MOST_UTF8_BYTES);
-    StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(passphrase), utf8, true);
+    StandardCharsets.UTF_8
+        .newEncoder()
+        // Half a surrogate pair must not cut the passphrase short.
+        .onMalformedInput(CodingErrorAction.REPLACE)
+        .encode(CharBuffer.wrap(passphrase), utf8, true);
     byte[] secret = Arrays.copyOf(utf8.array(), utf8.position());
     // An empty passphrase cannot be a key; no file is sealed with it, so it is merely wrong.
     jwe.setKey(new SecretKeySpec(secret.length == 0 ? new byte[1] : secret, "PBKDF2"));

@@ -4,6 +4,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A SHA-256 hash (FIPS 180-4): 32 bytes, equal when all of them are.
@@ -63,7 +64,7 @@ public final class Sha256 {
     return hex().substring(0, SHORT_HEX);
   }
 
-  boolean matches(byte[] other) {
+  boolean matches(byte @Nullable [] other) {
     return Arrays.equals(bytes, other);
   }
 
