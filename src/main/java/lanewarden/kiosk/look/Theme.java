@@ -28,7 +28,11 @@ public enum Theme {
 
   /** The one that follows when the official turns through them. */
   public Theme next() {
-    return values()[(ordinal() + 1) % values().length];
+    return switch (this) {
+      case DAY -> NIGHT;
+      case NIGHT -> SUNLIGHT;
+      case SUNLIGHT -> DAY;
+    };
   }
 
   /** The file with the palette, a list of named colours. */

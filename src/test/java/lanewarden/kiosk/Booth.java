@@ -1,0 +1,293 @@
+package lanewarden.kiosk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.event.Event;
+import javafx.event.EventTarget;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import lanewarden.chronograph.RawBytes;
+import lanewarden.chronograph.SentenceProfile;
+import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.kiosk.look.Typeface;
+import lanewarden.quantity.Speed;
+import lanewarden.station.EventFolder;
+import lanewarden.station.NewEvent;
+import lanewarden.station.Station;
+import lanewarden.station.StationException;
+import lanewarden.station.StationSettings;
+
+/** The real screens over a real station on a folder of its own, worked by keys alone. */
+final class Booth implements AutoCloseable {
+  static final String PASSPHRASE = "three grey geese";
+  static final String OFFICIAL = "Wanda Okafor-Lind";
+
+  final EventFolder folder;
+  final Station station;
+  final SimulatedInstrument instrument;
+  final Front front;
+  private final ExecutorService desk = Executors.newSingleThreadExecutor();
+  private final ExecutorService reports = Executors.newSingleThreadExecutor();
+  private final Stage stage;
+  private final Stage board;
+  boolean boardTurned;
+  boolean left;
+
+  Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
+    folder = event(temp.resolve("event"));
+    instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
+    station = open(folder, instrument);
+    startToolkit();
+    Front.Windows windows =
+        new Front.Windows() {
+          @Override
+          public void turnBoard() {
+            boardTurned = !boardTurned;
+          }
+
+          @Override
+          public void leave() {
+            left = true;
+          }
+        };
+    front =
+        call(
+            () ->
+                new Front(
+                    station,
+                    folder,
+                    Optional.of("Demonstration: every passphrase is \"" + PASSPHRASE + "\"."),
+                    maker,
+                    windows,
+                    new Front.Threads(desk, reports, Platform::runLater)));
+    stage = call(() -> shown(front.official(), width, height));
+    board = call(() -> shown(front.board(), width, height));
+    call(
+        () -> {
+          stage.requestFocus();
+          return true;
+        });
+    settle();
+  }
+
+  Booth(Path temp) throws Exception {
+    this(temp, 1280, 800, (ledger, pdf, progress) -> Files.writeString(pdf, "made"));
+  }
+
+  private static Stage shown(Scene scene, double width, double height) {
+    Stage stage = new Stage();
+    stage.setScene(scene);
+    stage.setWidth(width);
+    stage.setHeight(height);
+    stage.show();
+    return stage;
+  }
+
+  static EventFolder event(Path path) throws Exception {
+    return new NewEvent(
+            source("rule-book.toml", "/lanewarden/kiosk/rule-book.toml"),
+            source("roster.csv", "/lanewarden/kiosk/roster.csv"),
+            source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
+            "Station 1",
+            StationSettings.Kind.SIMULATOR,
+            "",
+            new NewEvent.Person("Organizer", "a very long oak".toCharArray()),
+            List.of(
+                new NewEvent.Person(OFFICIAL, PASSPHRASE.toCharArray()),
+                new NewEvent.Person("Piet Arrowsmith", PASSPHRASE.toCharArray())))
+        .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+  }
+
+  static Station open(EventFolder folder, SimulatedInstrument instrument)
+      throws StationException {
+    SentenceProfile profile = folder.profile();
+    return Station.open(
+        folder, profile, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
+  }
+
+  private static NewEvent.Source source(String name, String resource) throws IOException {
+    try (var in = Objects.requireNonNull(Booth.class.getResourceAsStream(resource), resource)) {
+      return new NewEvent.Source(name, in.readAllBytes());
+    }
+  }
+
+  static void startToolkit() throws Exception {
+    try {
+      Platform.startup(() -> {});
+      Platform.setImplicitExit(false);
+    } catch (IllegalStateException e) {
+      // Another test of this run has started it already; there is one toolkit a process
+      Platform.setImplicitExit(false);
+    }
+    call(
+        () -> {
+          Typeface.load();
+          return true;
+        });
+  }
+
+  /** Runs on the screen's thread and waits. */
+  static <T> T call(Callable<T> task) throws Exception {
+    FutureTask<T> future = new FutureTask<>(task);
+    Platform.runLater(future);
+    return future.get(20, TimeUnit.SECONDS);
+  }
+
+  /** Waits until the instrument, the desk, the report and the screen have nothing left to do. */
+  void settle() throws Exception {
+    for (int i = 0; i < 3; i++) {
+      instrument.settle();
+      desk.submit(() -> {}).get(20, TimeUnit.SECONDS);
+      reports.submit(() -> {}).get(20, TimeUnit.SECONDS);
+      call(() -> true);
+    }
+  }
+
+  /** Presses a key. */
+  void press(KeyCode code) throws Exception {
+    call(
+        () -> {
+          send(KeyEvent.KEY_PRESSED, "", code);
+          send(KeyEvent.KEY_TYPED, code == KeyCode.ENTER ? "\r" : KeyEvent.CHAR_UNDEFINED, code);
+          send(KeyEvent.KEY_RELEASED, "", code);
+          return true;
+        });
+    settle();
+  }
+
+  /** Types text, as fingers and readers do. */
+  void type(String text) throws Exception {
+    call(
+        () -> {
+          text.codePoints()
+              .mapToObj(Character::toString)
+              .forEach(one -> send(KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          return true;
+        });
+    settle();
+  }
+
+  /** Types text and presses enter, all at once, as a barcode reader does. */
+  void scan(String bib) throws Exception {
+    call(
+        () -> {
+          bib.codePoints()
+              .mapToObj(Character::toString)
+              .forEach(one -> send(KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          send(KeyEvent.KEY_PRESSED, "", KeyCode.ENTER);
+          send(KeyEvent.KEY_TYPED, "\r", KeyCode.ENTER);
+          return true;
+        });
+    settle();
+  }
+
+  private void send(javafx.event.EventType<KeyEvent> type, String character, KeyCode code) {
+    Scene scene = front.official();
+    EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
+    KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
+    Event.fireEvent(
+        target, new KeyEvent(type, character, "", given, false, false, false, false));
+  }
+
+  void signIn() throws Exception {
+    press(KeyCode.DOWN);
+    type(PASSPHRASE);
+    press(KeyCode.ENTER);
+  }
+
+  void shoot(String... speeds) throws Exception {
+    for (String speed : speeds) {
+      instrument.shoot(Speed.parse(speed));
+      settle();
+    }
+  }
+
+  void emit(String escaped) throws Exception {
+    instrument.emit(RawBytes.parse(escaped));
+    settle();
+  }
+
+  /** The text of a node in the official's scene, if it is there and visible. */
+  String text(String id) throws Exception {
+    return call(() -> text(front.official(), id));
+  }
+
+  /** The text of a node on the board. */
+  String boardText(String id) throws Exception {
+    return call(() -> text(front.board(), id));
+  }
+
+  private static String text(Scene scene, String id) {
+    Node node = scene.lookup("#" + id);
+    if (node == null || !seen(node)) {
+      return "";
+    }
+    if (node instanceof Labeled labeled) {
+      return labeled.getText();
+    }
+    if (node instanceof TextInputControl input) {
+      return input.getText();
+    }
+    return String.valueOf(node.getAccessibleText());
+  }
+
+  private static boolean seen(Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (!at.isVisible()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a node is there and visible. */
+  boolean shows(String id) throws Exception {
+    return call(
+        () -> {
+          Node node = front.official().lookup("#" + id);
+          return node != null && seen(node);
+        });
+  }
+
+  /** Fires a button by its id, as a finger does. */
+  void touch(String id) throws Exception {
+    call(
+        () -> {
+          ((Button) front.official().lookup("#" + id)).fire();
+          return true;
+        });
+    settle();
+  }
+
+  @Override
+  public void close() throws Exception {
+    station.close();
+    desk.shutdown();
+    reports.shutdown();
+    call(
+        () -> {
+          stage.hide();
+          board.hide();
+          return true;
+        });
+  }
+}

@@ -1,0 +1,123 @@
+package lanewarden.kiosk;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javax.imageio.ImageIO;
+import lanewarden.kiosk.look.Theme;
+
+/** Draws every screen in every theme into a folder: {@code target/pictures} if none is named. */
+public final class KioskPictures {
+  private final Path folder;
+
+  private KioskPictures(Path folder) {
+    this.folder = folder;
+  }
+
+  /** The folder may be named. */
+  public static void main(String[] args) throws Exception {
+    draw(Path.of(args.length > 0 ? args[0] : "target/pictures"));
+    System.exit(0);
+  }
+
+  /** Draws all of them. */
+  static void draw(Path folder) throws Exception {
+    Files.createDirectories(folder);
+    KioskPictures pictures = new KioskPictures(folder);
+    pictures.play(1280, 800);
+    pictures.play(1920, 1080);
+  }
+
+  private void play(int width, int height) throws Exception {
+    Path temp = Files.createTempDirectory("pictures");
+    try (Booth booth =
+        new Booth(
+            temp,
+            width,
+            height,
+            (ledger, pdf, progress) -> {
+              progress.accept(new lanewarden.kiosk.audit.ReportMaker.Progress("Checks", 3, 4));
+              Files.writeString(pdf, "made");
+            })) {
+      String size = "-" + width + "x" + height;
+      take(booth, "sign-in" + size);
+      booth.type("wrong words");
+      booth.press(KeyCode.ENTER);
+      take(booth, "sign-in-wrong" + size);
+      booth.signIn();
+      take(booth, "line-clear" + size);
+      booth.type("il");
+      booth.press(KeyCode.DOWN);
+      take(booth, "line-search" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.scan("102");
+      take(booth, "line-called" + size);
+      booth.shoot("300.1 ft/s", "301.4 ft/s");
+      booth.emit("$PLWT,00003,0304.1,F,006578,A*00\\r\\n");
+      take(booth, "line-refused" + size);
+      booth.press(KeyCode.F3);
+      take(booth, "void" + size);
+      booth.type("2");
+      booth.press(KeyCode.ENTER);
+      take(booth, "line-void" + size);
+      booth.press(KeyCode.F2);
+      take(booth, "typed" + size);
+      booth.type("fast");
+      booth.press(KeyCode.ENTER);
+      take(booth, "typed-wrong" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F4);
+      take(booth, "end" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.shoot("300.6 ft/s", "299.9 ft/s");
+      take(booth, "line-within" + size);
+      booth.press(KeyCode.ENTER);
+      take(booth, "line-clear-after" + size);
+      booth.scan("103");
+      booth.shoot("312.4 ft/s", "310.0 ft/s", "311.2 ft/s");
+      take(booth, "line-over" + size);
+      booth.scan("205");
+      booth.shoot("214.8 ft/s");
+      booth.instrument.unplug();
+      booth.settle();
+      booth.scan("999");
+      take(booth, "line-lost" + size);
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.ENTER);
+      take(booth, "report" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F9);
+      take(booth, "sign-out" + size);
+      booth.press(KeyCode.ESCAPE);
+      Booth.call(
+          () -> {
+            booth.front.fault(new IllegalStateException("an arrow out of nowhere"));
+            return true;
+          });
+      take(booth, "fault" + size);
+    }
+  }
+
+  private void take(Booth booth, String name) throws Exception {
+    for (Theme theme : Theme.values()) {
+      Booth.call(
+          () -> {
+            booth.front.theme().set(theme);
+            return true;
+          });
+      booth.settle();
+      write(booth.front.official(), name + "-" + theme.word());
+      if (name.startsWith("line-")) {
+        write(booth.front.board(), name.replace("line-", "board-") + "-" + theme.word());
+      }
+    }
+  }
+
+  private void write(Scene scene, String name) throws Exception {
+    BufferedImage image = Booth.call(() -> SwingFXUtils.fromFXImage(scene.snapshot(null), null));
+    ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+  }
+}
