@@ -1,9 +1,9 @@
 /**
- * What can be written in the ledger, as a sealed family of records; their JSON form; and the
- * standing folded from them.
+ * What can be written in the ledger, as a sealed family of facts; their JSON form; and the standing
+ * folded from them.
  *
- * <p>Front door: {@link lanewarden.journal.Standing}. Words it owns: record, standing, check,
- * attempt. May import: quantity, rules, ledger.
+ * <p>Front door: {@link lanewarden.journal.Standing}. Words it owns: fact, standing, check,
+ * attempt. May import: quantity, written, rules, ledger.
  */
 @NullMarked
 package lanewarden.journal;

@@ -1,8 +1,8 @@
 /**
  * Competitors and their divisions, read from CSV.
  *
- * <p>Front door: {@link lanewarden.roster.Roster}. Words it owns: competitor, bib. May import:
- * quantity, written.
+ * <p>Front door: {@link lanewarden.roster.Roster}. Words it owns: roster, competitor, bib. May
+ * import: quantity, written; of the libraries the CSV one.
  */
 @NullMarked
 package lanewarden.roster;

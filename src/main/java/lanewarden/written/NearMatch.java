@@ -18,22 +18,26 @@ public final class NearMatch {
         .min(Comparator.comparingInt(k -> edits(lower, k.toLowerCase(Locale.ROOT))));
   }
 
-  /** Insertions, deletions and replacements from one word to the other (Levenshtein distance). */
+  /** Insertions, deletions, replacements and swaps of neighbours from one word to the other. */
   private static int edits(String from, String to) {
-    int[] row = new int[to.length() + 1];
-    for (int j = 0; j <= to.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= from.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= to.length(); j++) {
-        int above = row[j];
-        int replace = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(replace, Math.min(above, row[j - 1]) + 1);
-        diagonal = above;
+    int[][] d = new int[from.length() + 1][to.length() + 1];
+    for (int i = 0; i <= from.length(); i++) {
+      for (int j = 0; j <= to.length(); j++) {
+        if (i == 0 || j == 0) {
+          d[i][j] = i + j;
+          continue;
+        }
+        boolean same = from.charAt(i - 1) == to.charAt(j - 1);
+        d[i][j] =
+            Math.min(d[i - 1][j - 1] + (same ? 0 : 1), Math.min(d[i - 1][j], d[i][j - 1]) + 1);
+        if (i > 1
+            && j > 1
+            && from.charAt(i - 1) == to.charAt(j - 2)
+            && from.charAt(i - 2) == to.charAt(j - 1)) {
+          d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+        }
       }
     }
-    return row[to.length()];
+    return d[from.length()][to.length()];
   }
 }

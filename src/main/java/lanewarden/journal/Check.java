@@ -1,0 +1,144 @@
+package lanewarden.journal;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import lanewarden.rules.Shot;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One check of one competitor, as folded from the ledger.
+ *
+ * @param number the sequence of the entry that opened it
+ * @param opened who was called, and in which division
+ * @param at when it was opened
+ * @param signer thumbprint of the official's key that opened it
+ * @param ruleBook hash of the rule book in force when it was opened
+ * @param shots every reading taken, void ones included, in order
+ * @param refused lines refused while it ran
+ * @param verdict the verdict that stands, if one does
+ * @param closed how it left the line, if it did
+ */
+public record Check(
+    long number,
+    Fact.CheckOpened opened,
+    Instant at,
+    String signer,
+    String ruleBook,
+    List<TakenShot> shots,
+    List<Fact.LineRefused> refused,
+    Optional<GivenVerdict> verdict,
+    Optional<Fact.CheckClosed> closed) {
+
+  /** Copies the lists. */
+  public Check {
+    shots = List.copyOf(shots);
+    refused = List.copyOf(refused);
+  }
+
+  /**
+   * A shot of a check.
+   *
+   * @param sequence of the entry that took the reading
+   * @param reading what was read
+   * @param voided why it does not count, or null if it does
+   */
+  public record TakenShot(
+      long sequence, Fact.ReadingTaken reading, Fact.@Nullable ReadingVoided voided) {
+
+    /** Whether the reading counts. */
+    public boolean stands() {
+      return voided == null;
+    }
+  }
+
+  /**
+   * A verdict with its entry.
+   *
+   * @param sequence of the entry that gave it
+   * @param at when it was given
+   * @param signer thumbprint of the key that signed it
+   */
+  public record GivenVerdict(long sequence, Instant at, String signer, Fact.VerdictGiven fact) {}
+
+  static Check opened(
+      long number, Fact.CheckOpened opened, Instant at, String signer, String ruleBook) {
+    return new Check(
+        number,
+        opened,
+        at,
+        signer,
+        ruleBook,
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The shots as the rules judge them. */
+  public List<Shot> judged() {
+    return shots.stream()
+        .<Shot>map(s -> s.stands() ? new Shot.Read(s.reading().speed()) : new Shot.Voided())
+        .toList();
+  }
+
+  /** The sequences of the readings that stand. */
+  public List<Long> standing() {
+    return shots.stream().filter(TakenShot::stands).map(TakenShot::sequence).toList();
+  }
+
+  /** The last reading that stands, which is the one a hasty official wants to void. */
+  public Optional<TakenShot> lastStanding() {
+    return shots.stream().filter(TakenShot::stands).reduce((first, second) -> second);
+  }
+
+  /** The outcome that stands, if one does. */
+  public Optional<Outcome> outcome() {
+    return verdict.map(v -> v.fact().outcome());
+  }
+
+  /** Whether the competitor has left the line. */
+  public boolean isClosed() {
+    return closed.isPresent();
+  }
+
+  Check take(long sequence, Fact.ReadingTaken reading) {
+    return with(plus(shots, new TakenShot(sequence, reading, null)), refused, verdict, closed);
+  }
+
+  Check refuse(Fact.LineRefused line) {
+    return with(shots, plus(refused, line), verdict, closed);
+  }
+
+  /** A void takes back the verdict that rested on the reading; the rule is asked anew. */
+  Check declareVoid(Fact.ReadingVoided fact) {
+    UnaryOperator<TakenShot> mark =
+        s -> s.sequence() == fact.reading() ? new TakenShot(s.sequence(), s.reading(), fact) : s;
+    return with(shots.stream().map(mark).toList(), refused, Optional.empty(), closed);
+  }
+
+  Check decide(GivenVerdict given) {
+    return with(shots, refused, Optional.of(given), closed);
+  }
+
+  Check close(Fact.CheckClosed fact) {
+    return with(shots, refused, verdict, Optional.of(fact));
+  }
+
+  private Check with(
+      List<TakenShot> newShots,
+      List<Fact.LineRefused> newRefused,
+      Optional<GivenVerdict> newVerdict,
+      Optional<Fact.CheckClosed> newClosed) {
+    return new Check(
+        number, opened, at, signer, ruleBook, newShots, newRefused, newVerdict, newClosed);
+  }
+
+  private static <T> List<T> plus(List<T> list, T one) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(one);
+    return longer;
+  }
+}

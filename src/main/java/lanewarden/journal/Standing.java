@@ -1,0 +1,203 @@
+package lanewarden.journal;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanewarden.ledger.Entry;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenRefused;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How things stand: everything that screens and reports show, folded from the ledger's entries.
+ *
+ * <p>Owned by one thread; what it hands out is immutable. The same entries in the same order always
+ * give the same standing, so a restart comes back exactly where the ledger ends.
+ */
+public final class Standing {
+  private final Map<Long, Check> checks = new LinkedHashMap<>();
+  private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
+  private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
+  private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
+  private final List<Fact.LineRefused> strayLines = new ArrayList<>();
+  private @Nullable RuleBook ruleBook;
+  private Fact.@Nullable RosterAdopted roster;
+  private Fact.@Nullable StationOpened opened;
+  private Fact.@Nullable LinkChanged link;
+  private @Nullable String official;
+  private @Nullable Long current;
+
+  /**
+   * Takes the next entry.
+   *
+   * @return what it says; empty for an entry of the ledger's own
+   * @throws FactRefused if it cannot be read, or speaks of a check or reading that is not there
+   */
+  public Optional<Fact> apply(Entry entry) throws FactRefused {
+    Optional<Fact> fact = FactJson.read(entry);
+    if (fact.isPresent()) {
+      try {
+        fold(entry.sequence(), entry.at(), entry.signer(), fact.get());
+      } catch (WrittenRefused | IllegalArgumentException e) {
+        throw new FactRefused(entry.sequence(), entry.kind(), e);
+      }
+    }
+    return fact;
+  }
+
+  private void fold(long sequence, Instant at, String signer, Fact fact) throws WrittenRefused {
+    if (fact instanceof Fact.RuleBookAdopted adopted) {
+      adopt(adopted);
+    } else if (fact instanceof Fact.RosterAdopted adopted) {
+      roster = adopted;
+    } else if (fact instanceof Fact.StationOpened openedNow) {
+      opened = openedNow;
+    } else if (fact instanceof Fact.StationClosed) {
+      opened = null;
+      official = null;
+    } else if (fact instanceof Fact.OfficialSignedIn in) {
+      official = in.name();
+    } else if (fact instanceof Fact.OfficialSignedOut) {
+      official = null;
+    } else if (fact instanceof Fact.LinkChanged changed) {
+      link = changed;
+    } else {
+      foldCheck(sequence, at, signer, fact);
+    }
+  }
+
+  private void foldCheck(long sequence, Instant at, String signer, Fact fact) {
+    if (fact instanceof Fact.CheckOpened openedNow) {
+      String book = ruleBook == null ? "" : ruleBook.sha256();
+      numbersByBib.computeIfAbsent(openedNow.bib(), b -> new ArrayList<>()).add(sequence);
+      put(Check.opened(sequence, openedNow, at, signer, book));
+      current = sequence;
+    } else if (fact instanceof Fact.ReadingTaken reading) {
+      put(check(reading.check()).take(sequence, reading));
+    } else if (fact instanceof Fact.ReadingVoided voided) {
+      put(withReading(voided).declareVoid(voided));
+    } else if (fact instanceof Fact.VerdictGiven given) {
+      put(check(given.check()).decide(new Check.GivenVerdict(sequence, at, signer, given)));
+    } else if (fact instanceof Fact.CheckClosed closed) {
+      put(check(closed.check()).close(closed));
+      current = null;
+    } else if (fact instanceof Fact.LineRefused line) {
+      if (line.check() == null) {
+        strayLines.add(line);
+      } else {
+        put(check(line.check()).refuse(line));
+      }
+    }
+  }
+
+  private void adopt(Fact.RuleBookAdopted adopted) throws WrittenRefused {
+    RuleBook book = RuleBook.read(adopted.file(), adopted.text().getBytes(StandardCharsets.UTF_8));
+    if (!book.sha256().equals(adopted.sha256())) {
+      throw new IllegalArgumentException(
+          "the rule book's text has the hash " + book.sha256() + ", not " + adopted.sha256());
+    }
+    ruleBook = book;
+    ruleBooks.put(book.sha256(), book);
+  }
+
+  private Check withReading(Fact.ReadingVoided voided) {
+    Check check = check(voided.check());
+    if (check.shots().stream().noneMatch(s -> s.sequence() == voided.reading())) {
+      throw new IllegalArgumentException(
+          "check " + voided.check() + " has no reading " + voided.reading());
+    }
+    return check;
+  }
+
+  private Check check(long number) {
+    Check check = checks.get(number);
+    if (check == null) {
+      throw new IllegalArgumentException("there is no check " + number);
+    }
+    return check;
+  }
+
+  private void put(Check check) {
+    checks.put(check.number(), check);
+    String bib = check.opened().bib();
+    Optional<Outcome> last = lastDecided(bib);
+    if (last.isPresent()) {
+      lastOutcomes.put(bib, last.get());
+    } else {
+      lastOutcomes.remove(bib);
+    }
+  }
+
+  private Optional<Outcome> lastDecided(String bib) {
+    return checksOf(bib).stream().flatMap(c -> c.outcome().stream()).reduce((a, b) -> b);
+  }
+
+  /** The rule book in force. */
+  public Optional<RuleBook> ruleBook() {
+    return Optional.ofNullable(ruleBook);
+  }
+
+  /** A rule book that is or was in force, by its hash. */
+  public Optional<RuleBook> ruleBook(String sha256) {
+    return Optional.ofNullable(ruleBooks.get(sha256));
+  }
+
+  /** Every rule book that was in force, in order. */
+  public List<RuleBook> ruleBooks() {
+    return List.copyOf(ruleBooks.values());
+  }
+
+  /** The competitors, as adopted last. */
+  public Optional<Fact.RosterAdopted> roster() {
+    return Optional.ofNullable(roster);
+  }
+
+  /** How the line was opened, while it is open. */
+  public Optional<Fact.StationOpened> opened() {
+    return Optional.ofNullable(opened);
+  }
+
+  /** The name of the official who is signed in. */
+  public Optional<String> official() {
+    return Optional.ofNullable(official);
+  }
+
+  /** The last word on the link to the instrument. */
+  public Optional<Fact.LinkChanged> link() {
+    return Optional.ofNullable(link);
+  }
+
+  /** The check at the line, decided or not, until it is closed. */
+  public Optional<Check> current() {
+    return Optional.ofNullable(current).map(checks::get);
+  }
+
+  /** Every check, in the order opened. */
+  public List<Check> checks() {
+    return List.copyOf(checks.values());
+  }
+
+  /** The checks of one competitor, in the order opened. */
+  public List<Check> checksOf(String bib) {
+    return numbersByBib.getOrDefault(bib, List.of()).stream().map(this::check).toList();
+  }
+
+  /** How many competitors have an outcome at all. */
+  public int competitorsDecided() {
+    return lastOutcomes.size();
+  }
+
+  /** How many competitors have this as the outcome of their last decided check. */
+  public int competitorsWith(Outcome outcome) {
+    return (int) lastOutcomes.values().stream().filter(outcome::equals).count();
+  }
+
+  /** Lines refused while no check was running. */
+  public List<Fact.LineRefused> strayLines() {
+    return List.copyOf(strayLines);
+  }
+}

@@ -1,0 +1,147 @@
+package lanewarden.ledger;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A private key at rest: one file, encrypted under its owner's passphrase.
+ *
+ * <p>The content is a compact JWE (RFC 7516) with PBES2-HS512+A256KW (RFC 7518, 4.8) and A256GCM
+ * over the private JWK (RFC 8037). Its protected header also carries the owner's name and the key's
+ * thumbprint, so that a sign-in list needs no passphrase. Stateless; safe for any thread.
+ */
+public final class KeyFile {
+  /** A sealed key is under a kilobyte; a larger file is something else. */
+  private static final long LARGEST = 64 << 10;
+
+  private KeyFile() {}
+
+  /**
+   * Seals a key into a new file, readable by the file's owner only where the file system can say
+   * so, and wipes the passphrase. Takes about a quarter of a second, on purpose.
+   *
+   * @param owner whose key it is, as shown at sign-in
+   * @throws LedgerException {@code KEY-EXISTS} when the file is there already, {@code KEY-IO} when
+   *     it cannot be written; nothing is left behind then
+   * @throws IllegalArgumentException when the passphrase is empty or the owner is blank
+   */
+  public static void seal(
+      Path file, SigningKey key, String owner, char[] passphrase, SecureRandom random)
+      throws LedgerException {
+    if (Files.exists(file)) {
+      throw exists(file, null);
+    }
+    byte[] content = SealedKey.seal(key, owner, passphrase, random);
+    try {
+      writeBeside(file, content);
+    } catch (FileAlreadyExistsException there) {
+      throw exists(file, there);
+    } catch (IOException failed) {
+      throw new LedgerException(
+          "KEY-IO",
+          "The key file " + file + " could not be written.",
+          "The system says: " + failed + ".",
+          "Check that the folder exists, is not full and may be written to; then try again.",
+          failed);
+    }
+  }
+
+  /**
+   * Opens a key file and wipes the passphrase.
+   *
+   * @throws LedgerException {@code KEY-PASSPHRASE} when the passphrase does not fit, {@code
+   *     KEY-DAMAGED} when the file is no key file or was altered, {@code KEY-MISSING} or {@code
+   *     KEY-IO} when it cannot be read
+   */
+  public static SigningKey open(Path file, char[] passphrase) throws LedgerException {
+    try {
+      return SealedKey.open(read(file), passphrase, file);
+    } finally {
+      Arrays.fill(passphrase, '\0');
+    }
+  }
+
+  /**
+   * Whose key a file holds, without opening it. Only opening the file proves that the label is
+   * true.
+   *
+   * @throws LedgerException as {@link #open} does, except for the passphrase
+   */
+  public static KeyLabel label(Path file) throws LedgerException {
+    return SealedKey.label(read(file), file);
+  }
+
+  private static String read(Path file) throws LedgerException {
+    try {
+      if (Files.size(file) > LARGEST) {
+        throw SealedKey.damaged(file, "it is far larger than a key file", null);
+      }
+      return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1).strip();
+    } catch (NoSuchFileException missing) {
+      throw new LedgerException(
+          "KEY-MISSING",
+          "There is no key file " + file + ".",
+          "It was moved, renamed or never made.",
+          "Look for it on the organizer's stick, or have the organizer enrol a new key.",
+          missing);
+    } catch (IOException failed) {
+      throw new LedgerException(
+          "KEY-IO",
+          "The key file " + file + " could not be read.",
+          "The system says: " + failed + ".",
+          "Check the medium and the file's permissions; then try again.",
+          failed);
+    }
+  }
+
+  /** A half-written key must never carry the key's name, so it gets the name when it is whole. */
+  private static void writeBeside(Path file, byte[] content) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder == null) {
+      throw new IOException(file + " names no file");
+    }
+    Path draft = Files.createTempFile(folder, ".key", ".part", ownerOnly(folder));
+    try {
+      try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.WRITE)) {
+        ByteBuffer buffer = ByteBuffer.wrap(content);
+        while (buffer.hasRemaining()) {
+          channel.write(buffer);
+        }
+        channel.force(true);
+      }
+      Files.move(draft, file);
+    } finally {
+      Files.deleteIfExists(draft);
+    }
+  }
+
+  private static FileAttribute<?>[] ownerOnly(Path folder) throws IOException {
+    if (!Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+      return new FileAttribute<?>[0];
+    }
+    return new FileAttribute<?>[] {
+      PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+    };
+  }
+
+  private static LedgerException exists(Path file, @Nullable Throwable cause) {
+    return new LedgerException(
+        "KEY-EXISTS",
+        "The key file " + file + " was not written.",
+        "A file of that name is there already, and a key is never overwritten.",
+        "Choose another name, or move the old file away first.",
+        cause);
+  }
+}

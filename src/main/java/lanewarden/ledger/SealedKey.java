@@ -1,0 +1,160 @@
+package lanewarden.ledger;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.Arrays;
+import javax.crypto.spec.SecretKeySpec;
+import org.jose4j.jca.ProviderContext;
+import org.jose4j.jwa.AlgorithmConstraints;
+import org.jose4j.jwa.AlgorithmConstraints.ConstraintType;
+import org.jose4j.jwe.ContentEncryptionAlgorithmIdentifiers;
+import org.jose4j.jwe.JsonWebEncryption;
+import org.jose4j.jwe.KeyManagementAlgorithmIdentifiers;
+import org.jose4j.jwx.HeaderParameterNames;
+import org.jose4j.lang.InvalidKeyException;
+import org.jose4j.lang.JoseException;
+import org.jspecify.annotations.Nullable;
+
+/** The text of a key file: a compact JWE over a private JWK. */
+final class SealedKey {
+  /** PBKDF2 rounds: OWASP's advice for HMAC-SHA-512 (2023), quoted from memory. */
+  static final int ROUNDS = 210_000;
+
+  private static final String OWNER = "owner";
+  private static final String KEY_ALGORITHM = KeyManagementAlgorithmIdentifiers.PBES2_HS512_A256KW;
+  private static final String CONTENT_ALGORITHM = ContentEncryptionAlgorithmIdentifiers.AES_256_GCM;
+
+  /** A char never takes more bytes in UTF-8. */
+  private static final int MOST_UTF8_BYTES = 3;
+
+  private SealedKey() {}
+
+  static byte[] seal(SigningKey key, String owner, char[] passphrase, SecureRandom random) {
+    if (owner.isBlank() || passphrase.length == 0) {
+      throw new IllegalArgumentException("A key file needs an owner and a passphrase.");
+    }
+    JsonWebEncryption jwe = prepared(passphrase);
+    ProviderContext context = new ProviderContext();
+    context.setSecureRandom(random);
+    jwe.setProviderContext(context);
+    jwe.setAlgorithmHeaderValue(KEY_ALGORITHM);
+    jwe.setEncryptionMethodHeaderParameter(CONTENT_ALGORITHM);
+    jwe.setHeader(HeaderParameterNames.PBES2_ITERATION_COUNT, (Object) (long) ROUNDS);
+    jwe.setContentTypeHeaderValue("jwk+json");
+    jwe.setKeyIdHeaderValue(key.thumbprint());
+    jwe.setHeader(OWNER, owner);
+    jwe.setPlaintext(privateJwk(key));
+    try {
+      return (jwe.getCompactSerialization() + "\n").getBytes(StandardCharsets.US_ASCII);
+    } catch (JoseException impossible) {
+      throw new IllegalStateException("This Java cannot encrypt a key file.", impossible);
+    }
+  }
+
+  static SigningKey open(String text, char[] passphrase, Path file) throws LedgerException {
+    KeyLabel label = label(text, file);
+    JsonWebEncryption jwe = prepared(passphrase);
+    try {
+      jwe.setCompactSerialization(text);
+      SigningKey key = ofJwk(jwe.getPlaintextBytes(), file);
+      if (!key.thumbprint().equals(label.thumbprint())) {
+        throw damaged(file, "the key inside is not the one on its label", null);
+      }
+      return key;
+    } catch (InvalidKeyException doesNotUnwrap) {
+      throw new LedgerException(
+          "KEY-PASSPHRASE",
+          "The key of " + label.owner() + " stays locked.",
+          "The passphrase does not fit this key file.",
+          "Type it again; look for Caps Lock and the keyboard's language.",
+          doesNotUnwrap);
+    } catch (JoseException altered) {
+      throw damaged(file, "its contents do not decrypt", altered);
+    }
+  }
+
+  static KeyLabel label(String text, Path file) throws LedgerException {
+    int dot = text.indexOf('.');
+    byte[] header =
+        Base64Url.decode(text.substring(0, Math.max(dot, 0)))
+            .orElseThrow(() -> damaged(file, "it does not begin with a JWE header", null));
+    try {
+      JsonNode json = new ObjectMapper().readTree(header);
+      JsonNode owner = json.path(OWNER);
+      JsonNode thumbprint = json.path("kid");
+      if (!owner.isTextual() || !thumbprint.isTextual()) {
+        throw damaged(file, "its header names no owner or no key", null);
+      }
+      return new KeyLabel(owner.textValue(), thumbprint.textValue());
+    } catch (IOException notJson) {
+      throw damaged(file, "its header is not JSON", notJson);
+    }
+  }
+
+  static LedgerException damaged(Path file, String why, @Nullable Throwable cause) {
+    return new LedgerException(
+        "KEY-DAMAGED",
+        "The key file " + file + " cannot be used.",
+        "It is no Lanewarden key file or it was altered: " + why + ".",
+        "Take the copy from the organizer's stick, or have the organizer enrol a new key.",
+        cause);
+  }
+
+  private static JsonWebEncryption prepared(char[] passphrase) {
+    JsonWebEncryption jwe = new JsonWebEncryption();
+    // Only this one pair, whatever a file's header asks for.
+    jwe.setAlgorithmConstraints(new AlgorithmConstraints(ConstraintType.PERMIT, KEY_ALGORITHM));
+    jwe.setContentEncryptionAlgorithmConstraints(
+        new AlgorithmConstraints(ConstraintType.PERMIT, CONTENT_ALGORITHM));
+    ByteBuffer utf8 = ByteBuffer.allocate(passphrase.length * MOST_UTF8_BYTES);
+    StandardCharsets.UTF_8
+        .newEncoder()
+        // Half a surrogate pair must not cut the passphrase short.
+        .onMalformedInput(CodingErrorAction.REPLACE)
+        .encode(CharBuffer.wrap(passphrase), utf8, true);
+    byte[] secret = Arrays.copyOf(utf8.array(), utf8.position());
+    // An empty passphrase cannot be a key; no file is sealed with it, so it is merely wrong.
+    jwe.setKey(new SecretKeySpec(secret.length == 0 ? new byte[1] : secret, "PBKDF2"));
+    Arrays.fill(secret, (byte) 0);
+    Arrays.fill(utf8.array(), (byte) 0);
+    Arrays.fill(passphrase, '\0');
+    return jwe;
+  }
+
+  private static byte[] privateJwk(SigningKey key) {
+    String json =
+        "{\"crv\":\"Ed25519\",\"d\":\""
+            + Base64Url.encode(key.seed())
+            + "\",\"kty\":\"OKP\",\"x\":\""
+            + key.publicKey().x()
+            + "\"}";
+    return json.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  private static SigningKey ofJwk(byte[] json, Path file) throws LedgerException {
+    try {
+      JsonNode jwk = new ObjectMapper().readTree(json);
+      byte[] seed =
+          Base64Url.decode(jwk.path("d").asText())
+              .filter(bytes -> bytes.length == Sha256.LENGTH)
+              .orElseThrow(() -> damaged(file, "it holds no Ed25519 key", null));
+      SigningKey key = SigningKey.ofSeed(seed);
+      Arrays.fill(seed, (byte) 0);
+      return key;
+    } catch (JsonProcessingException notJson) {
+      throw damaged(file, "it holds no key", notJson);
+    } catch (IOException impossible) {
+      throw new IllegalStateException("Reading from memory failed.", impossible);
+    } finally {
+      Arrays.fill(json, (byte) 0);
+    }
+  }
+}

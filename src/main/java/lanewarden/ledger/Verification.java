@@ -1,0 +1,91 @@
+package lanewarden.ledger;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * What a check of a whole ledger file found: every fault, and who and what the ledger is about.
+ *
+ * <p>Reading needs no writer's lock and works beside a station that is appending; it sees the
+ * entries that were there when it began. A sound ledger proves that whoever held the enrolled keys
+ * signed these entries in this order; it does not prove that nothing was cut off its end (that is
+ * what printed heads are for), nor that {@link #organizer()} is the right one (compare it with the
+ * thumbprint the organizer printed). Immutable.
+ */
+public final class Verification {
+  private final Chain chain;
+  private final List<LedgerFault> faults;
+
+  Verification(Chain chain) {
+    this.chain = chain;
+    this.faults = chain.faults();
+  }
+
+  /**
+   * Verifies a ledger file, with all cores.
+   *
+   * @throws LedgerException when the file cannot be read as a ledger at all
+   */
+  public static Verification of(Path file) throws LedgerException {
+    return of(file, List.of(), examined -> {});
+  }
+
+  /**
+   * Verifies a ledger file, also against heads printed earlier, and hands over its entries.
+   *
+   * @param printed heads from slips or reports; what was cut or exchanged since then is found
+   * @param reader gets every readable entry in order, on the caller's thread, with the faults found
+   *     in it so far; a stranger's signature may be renamed to {@code SIGNED_BEFORE_ENROLMENT}
+   *     later, but an entry that is sound here stays so
+   * @throws LedgerException when the file cannot be read as a ledger at all
+   */
+  public static Verification of(
+      Path file, Collection<PrintedHead> printed, Consumer<? super Examined> reader)
+      throws LedgerException {
+    try (LedgerFile opened = LedgerFile.open(file, "The ledger " + file + " was not verified.")) {
+      return new Verifier(opened, new Heads(printed), reader).verify();
+    }
+  }
+
+  /** How many rows were met, faulty ones included. */
+  public long entries() {
+    return chain.rows();
+  }
+
+  /** The last row met; nothing in an empty ledger. */
+  public Optional<Head> head() {
+    return chain.head();
+  }
+
+  /** The station whose chain this is, as the first readable entry says. */
+  public Optional<String> station() {
+    return chain.station();
+  }
+
+  /** Thumbprint of the organizer's key, the root of trust; nothing when the opening is faulty. */
+  public Optional<String> organizer() {
+    return chain.roll().organizer().map(VerifyingKey::thumbprint);
+  }
+
+  /** The officials with a sound enrolment, in its order. */
+  public List<Enrolled> officials() {
+    return chain.roll().officials();
+  }
+
+  /** Everything that is wrong, in the order of the rows. */
+  public List<LedgerFault> faults() {
+    return faults;
+  }
+
+  /** Whether nothing is wrong. */
+  public boolean sound() {
+    return faults.isEmpty();
+  }
+
+  Roll roll() {
+    return chain.roll();
+  }
+}

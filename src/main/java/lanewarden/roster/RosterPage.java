@@ -1,0 +1,154 @@
+package lanewarden.roster;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Quantity;
+import lanewarden.quantity.QuantityException;
+import lanewarden.written.WrittenRefused;
+import lanewarden.written.WrittenText;
+
+/** The competitors' lines of a roster file being read; for one thread. */
+final class RosterPage {
+  private static final int LONGEST_NAME = 80;
+
+  /** Heavier than any arrow: finds a draw weight in pounds that slipped into this column. */
+  private static final Mass HEAVIEST_ARROW = Mass.of("200", MassUnit.GRAM);
+
+  private final Header header;
+  private final Faults faults;
+  private final Map<String, Cell> bibs = new HashMap<>();
+
+  private RosterPage(Header header, Faults faults) {
+    this.header = header;
+    this.faults = faults;
+  }
+
+  /**
+   * @throws WrittenRefused with every fault
+   */
+  static Roster read(String file, byte[] utf8) throws WrittenRefused {
+    Faults faults = new Faults(file);
+    List<List<Cell>> rows = CsvPage.rows(WrittenText.of(file, utf8), faults);
+    List<Roster.Listed> listed = new ArrayList<>();
+    if (rows.isEmpty()) {
+      if (faults.none()) {
+        faults.note(
+            new Cell("", 1, 1),
+            "a header line such as bib,name,division",
+            "nothing",
+            "write the header, then a line for each competitor");
+      }
+    } else {
+      Header header = new Header(rows.get(0), faults);
+      if (header.complete()) {
+        listed.addAll(new RosterPage(header, faults).listed(rows.subList(1, rows.size())));
+      }
+      if (rows.size() == 1 && faults.none()) {
+        faults.note(
+            rows.get(0).get(0), "a competitor", "a header only", "add a line for each competitor");
+      }
+    }
+    faults.refuseIfAny();
+    return new Roster(file, listed, utf8);
+  }
+
+  private List<Roster.Listed> listed(List<List<Cell>> rows) {
+    List<Roster.Listed> listed = new ArrayList<>();
+    int width = header.width();
+    for (List<Cell> row : rows) {
+      if (row.size() == width) {
+        listed.add(competitor(row));
+      } else {
+        faults.note(
+            row.get(Math.min(width, row.size() - 1)),
+            width + " fields, as in the header",
+            String.valueOf(row.size()),
+            "add or remove commas; put quotes around a field that holds a comma");
+      }
+    }
+    return listed;
+  }
+
+  private Roster.Listed competitor(List<Cell> row) {
+    Cell bib = header.cell(row, Column.BIB).orElseThrow();
+    Cell name = header.cell(row, Column.NAME).orElseThrow();
+    Cell division = header.cell(row, Column.DIVISION).orElseThrow();
+    requireBib(bib);
+    requireWords(name, "a name");
+    requireWords(division, "a division code");
+    Optional<Mass> mass =
+        declared(row, Column.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
+    mass.filter(declared -> declared.isMoreThan(HEAVIEST_ARROW))
+        .ifPresent(
+            heavy ->
+                faults.note(
+                    header.cell(row, Column.ARROW_MASS).orElseThrow(),
+                    "the mass of an arrow, at most " + HEAVIEST_ARROW,
+                    "\"" + heavy + "\"",
+                    "look whether it belongs to another column or unit"));
+    Optional<Force> draw =
+        declared(row, Column.DRAW_WEIGHT, "a force such as \"60 lbf\"", Force::parse);
+    return new Roster.Listed(
+        new Competitor(
+            bib.text(), name.text(), division.text(), mass.orElse(null), draw.orElse(null)),
+        division.line(),
+        division.column());
+  }
+
+  private void requireBib(Cell bib) {
+    if (!bib.text().matches("[A-Za-z0-9-]{1,12}")) {
+      faults.wrong(
+          bib,
+          "a bib of 1 to 12 letters, digits or hyphens",
+          "write it as the bib and its barcode show it");
+      return;
+    }
+    Cell first = bibs.putIfAbsent(bib.text().toUpperCase(Locale.ROOT), bib);
+    if (first != null) {
+      faults.note(
+          bib,
+          "a bib that nobody else has",
+          "\"" + bib.text() + "\", already on line " + first.line(),
+          "give each competitor their own bib, and one line only");
+    }
+  }
+
+  private void requireWords(Cell cell, String what) {
+    String text = cell.text();
+    if (text.isBlank()
+        || text.length() > LONGEST_NAME
+        || text.chars().anyMatch(Character::isISOControl)) {
+      faults.wrong(
+          cell, what + " of 1 to " + LONGEST_NAME + " characters on one line", "write " + what);
+    } else if (!text.equals(text.strip())) {
+      faults.wrong(cell, what + " without spaces around it", "take the spaces out");
+    }
+  }
+
+  private <Q extends Quantity<?, Q>> Optional<Q> declared(
+      List<Cell> row, Column column, String expected, Function<String, Q> parser) {
+    Optional<Cell> cell = header.cell(row, column).filter(c -> !c.text().isEmpty());
+    if (cell.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Q quantity = parser.apply(cell.get().text());
+      if (quantity.value().signum() > 0) {
+        return Optional.of(quantity);
+      }
+      faults.wrong(
+          cell.get(), expected + ", more than zero", "write what was declared, or leave it empty");
+    } catch (QuantityException e) {
+      faults.wrong(cell.get(), expected, e.mend() + ", or leave it empty");
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,156 @@
+package lanewarden.rules;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Speed;
+
+/**
+ * How the counted readings decide.
+ *
+ * <p>Every kind decides as soon as the readings still outstanding cannot change the outcome,
+ * whatever their speeds, and no sooner. An outstanding reading is taken to be of any speed at all:
+ * no kind reasons from what is physically likely.
+ */
+public sealed interface Decision {
+
+  /**
+   * The verdict on the readings that are in.
+   *
+   * @param readings those that stand, in the order taken; {@code counted} of them at most
+   * @param counted how many count, one or more
+   * @return within, over, or not decided with the fewest further readings that can decide
+   */
+  Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed);
+
+  /** In a sentence for the official's screen. */
+  String inWords(int counted);
+
+  /** The mean of the counted readings decides, once all are in. */
+  record Mean() implements Decision {
+    @Override
+    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
+      if (readings.size() < counted) {
+        return Counting.moreReadings(counted - readings.size());
+      }
+      MeanSpeed mean = MeanSpeed.of(readings);
+      return allowed.verdict(allowed.admits(mean), "mean " + allowed.show(mean));
+    }
+
+    @Override
+    public String inWords(int counted) {
+      return "The mean of " + counted + " readings decides.";
+    }
+  }
+
+  /** The highest of the counted readings decides: one over is enough to fail. */
+  record Highest() implements Decision {
+    @Override
+    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
+      return Counting.of(readings, allowed)
+          .decide(
+              counted,
+              counted,
+              tally -> "highest of " + counted + " readings " + tally.show(highest(readings)),
+              Highest::firstOver);
+    }
+
+    private static String firstOver(Counting tally) {
+      Speed first = tally.over().get(0);
+      return "reading " + (tally.all().indexOf(first) + 1) + " is " + tally.show(first);
+    }
+
+    private static Speed highest(List<Speed> readings) {
+      return readings.stream().max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    @Override
+    public String inWords(int counted) {
+      return "The highest of " + counted + " readings decides; one over fails at once.";
+    }
+  }
+
+  /** The median of the counted readings decides; of an even number, the mean of the middle two. */
+  record Median() implements Decision {
+    @Override
+    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
+      return new MiddleReadings(readings, counted, allowed).verdict();
+    }
+
+    @Override
+    public String inWords(int counted) {
+      String sentence = "The median of " + counted + " readings decides";
+      return counted % 2 == 0 ? sentence + " (the mean of the middle two)." : sentence + ".";
+    }
+  }
+
+  /**
+   * So many of the counted readings must be within.
+   *
+   * @param needed how many, one or more
+   */
+  record WithinCount(int needed) implements Decision {
+    /**
+     * @throws IllegalArgumentException if none is needed
+     */
+    public WithinCount {
+      if (needed < 1) {
+        throw new IllegalArgumentException("at least 1 reading must be within, not " + needed);
+      }
+    }
+
+    @Override
+    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
+      return Counting.of(readings, allowed)
+          .decide(
+              needed,
+              counted,
+              tally ->
+                  tally.within().size()
+                      + " of "
+                      + counted
+                      + " readings within ("
+                      + Wording.readings(tally.within(), allowed.speed())
+                      + "), "
+                      + needed
+                      + " needed",
+              tally ->
+                  tally.over().size()
+                      + " of "
+                      + counted
+                      + " readings over ("
+                      + Wording.readings(tally.over(), allowed.speed())
+                      + "), "
+                      + needed
+                      + " within needed");
+    }
+
+    @Override
+    public String inWords(int counted) {
+      return "At least " + needed + " of " + counted + " readings must be within.";
+    }
+  }
+
+  /** The first reading within passes; when none of the counted ones is, the check fails. */
+  record FirstWithin() implements Decision {
+    @Override
+    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
+      return Counting.of(readings, allowed)
+          .decide(
+              1,
+              counted,
+              tally -> "first within is " + tally.show(tally.within().get(0)),
+              tally ->
+                  "none of "
+                      + counted
+                      + " readings within: "
+                      + tally.over().stream().map(tally::show).collect(Collectors.joining(", ")));
+    }
+
+    @Override
+    public String inWords(int counted) {
+      return "The first reading within passes; " + counted + " readings over fail.";
+    }
+  }
+}

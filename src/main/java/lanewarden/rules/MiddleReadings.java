@@ -1,0 +1,71 @@
+package lanewarden.rules;
+
+import java.util.List;
+import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Speed;
+
+/**
+ * The middle of a row of readings of which some are still outstanding.
+ *
+ * <p>The median only grows when a reading grows. So it is known to be within when it is with every
+ * outstanding reading faster than all others, and over when it is with every one slower.
+ */
+final class MiddleReadings {
+  private final List<Speed> sorted;
+  private final AllowedSpeed allowed;
+  private final int outstanding;
+
+  /** Places of the middle two, counted from 0 at the slowest; the same for an odd number. */
+  private final int lower;
+
+  private final int upper;
+
+  MiddleReadings(List<Speed> readings, int counted, AllowedSpeed allowed) {
+    this.sorted = readings.stream().sorted().toList();
+    this.allowed = allowed;
+    this.outstanding = counted - readings.size();
+    this.lower = (counted - 1) / 2;
+    this.upper = counted / 2;
+  }
+
+  Verdict verdict() {
+    if (isWithin(0)) {
+      return allowed.verdict(true, fact("at most", 0));
+    }
+    if (isOver(0)) {
+      return allowed.verdict(false, fact("at least", outstanding));
+    }
+    int more = 1;
+    while (!isWithin(more) && !isOver(more)) {
+      more++;
+    }
+    return Counting.moreReadings(more);
+  }
+
+  /** Whether the median is within if {@code slow} outstanding readings are slower than all. */
+  private boolean isWithin(int slow) {
+    boolean fastInTheMiddle = upper - slow >= sorted.size();
+    boolean slowInTheMiddle = lower - slow < 0;
+    return !fastInTheMiddle && (slowInTheMiddle || allowed.admits(middle(slow)));
+  }
+
+  /** Whether the median is over if {@code fast} outstanding readings are faster than all. */
+  private boolean isOver(int fast) {
+    int slow = outstanding - fast;
+    boolean fastInTheMiddle = upper - slow >= sorted.size();
+    boolean slowInTheMiddle = lower - slow < 0;
+    return !slowInTheMiddle && (fastInTheMiddle || !allowed.admits(middle(slow)));
+  }
+
+  /** The median with {@code slow} outstanding readings before the known ones, the rest behind. */
+  private MeanSpeed middle(int slow) {
+    return MeanSpeed.of(List.of(sorted.get(lower - slow), sorted.get(upper - slow)));
+  }
+
+  private String fact(String bound, int slow) {
+    String figure = allowed.show(middle(slow));
+    return outstanding == 0
+        ? "median " + figure
+        : "median " + bound + " " + figure + " whatever is still outstanding";
+  }
+}

@@ -1,0 +1,108 @@
+package lanewarden.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import lanewarden.written.Section;
+import lanewarden.written.TomlPage;
+import lanewarden.written.WrittenRefused;
+
+/** A rule book file being read; for one thread. */
+final class RuleBookPage {
+
+  /** The only format there is so far. */
+  private static final String FORMAT = "1";
+
+  private final Set<String> codes = new TreeSet<>();
+
+  private RuleBookPage() {}
+
+  /**
+   * @throws WrittenRefused with every fault
+   */
+  static RuleBook read(String file, byte[] utf8) throws WrittenRefused {
+    TomlPage page = TomlPage.read(file, utf8);
+    Section root = page.root();
+    List<Section> sections = root.sections("division");
+    boolean noDivision = sections.isEmpty() && !page.faulty();
+    requireFormat(page);
+    if (noDivision) {
+      root.fault(
+          "division", "at least one [[division]] table", "none", "add a [[division]] section");
+    }
+    Optional<Section> event = root.section("event");
+    Optional<String> name = event.flatMap(section -> line(section, "name"));
+    Optional<String> edition = event.flatMap(section -> line(section, "edition"));
+    event.ifPresent(Section::closed);
+    RuleBookPage book = new RuleBookPage();
+    List<Division> divisions = new ArrayList<>();
+    for (Section section : sections) {
+      book.division(section).ifPresent(divisions::add);
+    }
+    root.closed();
+    page.refuseIfFaulty();
+    return new RuleBook(name.orElseThrow(), edition.orElseThrow(), divisions, utf8);
+  }
+
+  /** Another format may mean other things by the same keys: nothing else is judged then. */
+  private static void requireFormat(TomlPage page) throws WrittenRefused {
+    Section root = page.root();
+    if (!root.has("format")) {
+      root.fault("format", FORMAT, "nothing", "write format = " + FORMAT + " on the first line");
+      return;
+    }
+    OptionalInt format = root.whole("format", 1, 999);
+    if (format.isPresent() && format.getAsInt() != Integer.parseInt(FORMAT)) {
+      root.fault(
+          "format",
+          FORMAT,
+          String.valueOf(format.getAsInt()),
+          "write the rule book in format 1, or take the Lanewarden version it was made for");
+      page.refuseIfFaulty();
+    }
+  }
+
+  private Optional<Division> division(Section section) {
+    Optional<String> code = section.value("code", CODE, RuleBookPage::code);
+    code.ifPresent(written -> requireNew(section, written));
+    Optional<String> name = line(section, "name");
+    Optional<SpeedRule> rule = new RuleSection(section).rule();
+    section.closed();
+    return code.flatMap(c -> name.flatMap(n -> rule.map(r -> new Division(c, n, r))));
+  }
+
+  private void requireNew(Section section, String code) {
+    if (!codes.add(code.toUpperCase(Locale.ROOT))) {
+      section.fault(
+          "code",
+          "a code that no other division has, in small or capital letters",
+          "\"" + code + "\" a second time",
+          "give each division its own code");
+    }
+  }
+
+  private static final String CODE = "1 to 12 letters, digits or hyphens";
+
+  private static String code(String written) {
+    if (!written.matches("[A-Za-z0-9][A-Za-z0-9-]{0,11}")) {
+      throw new IllegalArgumentException("write a short code such as \"OC\"");
+    }
+    return written;
+  }
+
+  private static Optional<String> line(Section section, String key) {
+    return section.value(
+        key,
+        "a text of one line",
+        written -> {
+          if (written.isBlank() || written.chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException("write some words on one line");
+          }
+          return written.strip();
+        });
+  }
+}

@@ -1,0 +1,80 @@
+package lanewarden.rules;
+
+/** The outcome of a check, with its reason: never a bare yes or no. */
+public sealed interface Verdict {
+
+  /** The outcome in one fixed word or two: the same on screen, in the ledger and on paper. */
+  String word();
+
+  /** Why, in plain words with the figures that decided. */
+  String reason();
+
+  /** Whether the check ends here: no further shot changes this verdict. */
+  boolean ends();
+
+  /** The limit is kept. */
+  record Within(String reason) implements Verdict {
+    @Override
+    public String word() {
+      return "within";
+    }
+
+    @Override
+    public boolean ends() {
+      return true;
+    }
+  }
+
+  /** The limit is exceeded. */
+  record Over(String reason) implements Verdict {
+    @Override
+    public String word() {
+      return "over";
+    }
+
+    @Override
+    public boolean ends() {
+      return true;
+    }
+  }
+
+  /** Neither within nor over: the check still runs, or it ended without a decision. */
+  record NotDecided(Missing missing) implements Verdict {
+    @Override
+    public String word() {
+      return "not decided";
+    }
+
+    @Override
+    public String reason() {
+      return missing.words();
+    }
+
+    @Override
+    public boolean ends() {
+      return !(missing instanceof Missing.MoreReadings);
+    }
+  }
+
+  /**
+   * Another clause than the speed limit keeps the competitor out.
+   *
+   * @param clause that clause, with its figures
+   */
+  record NotAdmitted(String clause) implements Verdict {
+    @Override
+    public String word() {
+      return "not admitted";
+    }
+
+    @Override
+    public String reason() {
+      return clause;
+    }
+
+    @Override
+    public boolean ends() {
+      return true;
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package lanewarden.rules;
+
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+
+/** How figures read in the sentences of this room. */
+final class Wording {
+
+  /** Decimals of a computed figure, unless more are needed to see on which side it lies. */
+  private static final int DECIMALS = 3;
+
+  private Wording() {}
+
+  /** A count and its noun, for example {@code 1 shot} and {@code 2 shots}. */
+  static String count(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+
+  /** The speed without zeros that say nothing: {@code 309 ft/s} for 309.00 ft/s. */
+  static String plain(Speed speed) {
+    return Speed.of(speed.value().stripTrailingZeros(), speed.unit()).toString();
+  }
+
+  /** A rounded figure that lies on the same side of {@code bound} as the exact one. */
+  static String rounded(IntFunction<Speed> toDecimals, Speed bound, int exactSide) {
+    int decimals = DECIMALS;
+    Speed shown = toDecimals.apply(decimals);
+    // 309.0004 against 309 must not print as 309: add decimals until the eye can follow the verdict
+    while (Integer.signum(shown.compareTo(bound)) != Integer.signum(exactSide)) {
+      decimals++;
+      shown = toDecimals.apply(decimals);
+    }
+    return plain(shown);
+  }
+
+  /** A reading as it was taken, and in the governing unit beside it where that is another. */
+  static String reading(Speed reading, Speed bound) {
+    SpeedUnit governing = bound.unit();
+    if (reading.unit() == governing) {
+      return reading.toString();
+    }
+    String converted =
+        rounded(decimals -> reading.to(governing, decimals), bound, reading.compareTo(bound));
+    return reading + " (" + converted + ")";
+  }
+
+  /** Several readings, separated by commas. */
+  static String readings(List<Speed> readings, Speed bound) {
+    return readings.stream().map(r -> reading(r, bound)).collect(Collectors.joining(", "));
+  }
+}

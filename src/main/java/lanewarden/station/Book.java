@@ -1,0 +1,223 @@
+package lanewarden.station;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FactJson;
+import lanewarden.journal.FactRefused;
+import lanewarden.journal.Outcome;
+import lanewarden.journal.Standing;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.Entry;
+import lanewarden.ledger.Head;
+import lanewarden.ledger.Ledger;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.SigningKey;
+import lanewarden.ledger.Verification;
+import lanewarden.roster.Roster;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenFault;
+import lanewarden.written.WrittenRefused;
+import org.jspecify.annotations.Nullable;
+
+/** The ledger of a station with what it amounts to: the only way facts are written and read. */
+final class Book implements AutoCloseable {
+  private final Ledger ledger;
+  private final Standing standing;
+  private Roster roster;
+
+  private Book(Ledger ledger, Standing standing, Roster roster) {
+    this.ledger = ledger;
+    this.standing = standing;
+    this.roster = roster;
+  }
+
+  /** Verifies, opens and folds the ledger of an event. */
+  static Book open(EventFolder folder, Clock clock, LongSupplier nanos) throws StationException {
+    try {
+      Ledger ledger = Ledger.open(folder.ledger(), clock, nanos);
+      try {
+        refuseUnsound(Verification.of(folder.ledger()));
+        Standing standing = new Standing();
+        for (Entry entry : ledger.entries()) {
+          standing.apply(entry);
+        }
+        return new Book(ledger, standing, adopted(standing));
+      } catch (LedgerException | FactRefused | WrittenRefused | StationException e) {
+        ledger.close();
+        throw e;
+      }
+    } catch (LedgerException | FactRefused | WrittenRefused e) {
+      throw StationException.of(e);
+    }
+  }
+
+  private static void refuseUnsound(Verification verification) throws StationException {
+    if (!verification.sound()) {
+      throw StationException.stuck(
+          new Trouble(
+              "The line was not opened.",
+              "The ledger is not sound: "
+                  + verification.faults().get(0).words()
+                  + (verification.faults().size() > 1
+                      ? " And " + (verification.faults().size() - 1) + " more faults."
+                      : ""),
+              "Keep the folder as it is, run verify for the whole list, and make a new event to go on.",
+              "LEDGER-UNSOUND",
+              Trouble.Kind.PROOF));
+    }
+  }
+
+  private static Roster adopted(Standing standing) throws StationException, WrittenRefused {
+    Optional<Fact.RosterAdopted> roster = standing.roster();
+    if (roster.isEmpty() || standing.ruleBook().isEmpty()) {
+      throw StationException.misstep(
+          "EVENT-UNFINISHED",
+          "The line was not opened.",
+          "The ledger has no rule book or no roster: the making of the event was cut short.",
+          "Make the event again in another folder.");
+    }
+    return read(roster.get());
+  }
+
+  private static Roster read(Fact.RosterAdopted fact) throws WrittenRefused {
+    return Roster.read(fact.file(), fact.text().getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Signs, writes and folds; on return all of it is durable.
+   *
+   * @throws StationException if nothing was written
+   */
+  void append(SigningKey signer, List<Fact> facts) throws StationException {
+    try {
+      for (Entry entry : ledger.append(signer, facts.stream().map(FactJson::draft).toList())) {
+        Optional<Fact> fact = standing.apply(entry);
+        if (fact.isPresent() && fact.get() instanceof Fact.RosterAdopted adopted) {
+          roster = read(adopted);
+        }
+      }
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    } catch (FactRefused | WrittenRefused e) {
+      throw new IllegalStateException("a fact was signed that cannot be read back", e);
+    }
+  }
+
+  /**
+   * What changed in the files since they were adopted.
+   *
+   * @param roster a changed roster to adopt
+   * @param notice what the official must know
+   */
+  record Adoption(Optional<Fact> roster, Optional<Trouble> notice) {}
+
+  /** Compares the files of the folder with what the ledger holds. */
+  Adoption adoption(EventFolder folder) {
+    @Nullable Trouble notice = null;
+    Optional<Fact> changed = Optional.empty();
+    try {
+      Roster now = folder.roster();
+      if (!now.sha256().equals(roster.sha256())) {
+        refuseStrangers(now);
+        changed = Optional.of(new Fact.RosterAdopted(EventFolder.ROSTER, now.sha256(), now.text()));
+      }
+      if (!folder.ruleBook().sha256().equals(ruleBook().sha256())) {
+        notice =
+            new Trouble(
+                "The rule book in the folder is not the one in force.",
+                EventFolder.RULE_BOOK + " was changed after the event was made.",
+                "The rule book that was adopted goes on governing. Put its text back, or make a new event.",
+                "RULE-BOOK-CHANGED",
+                Trouble.Kind.USAGE);
+      }
+    } catch (StationException e) {
+      notice = e.trouble();
+    }
+    return new Adoption(changed, Optional.ofNullable(notice));
+  }
+
+  private void refuseStrangers(Roster now) throws StationException {
+    List<WrittenFault> faults =
+        now.faultsAgainst(
+            new LinkedHashSet<>(ruleBook().divisions().stream().map(Division::code).toList()));
+    if (!faults.isEmpty()) {
+      throw StationException.of(new WrittenRefused(faults.get(0).file(), faults));
+    }
+  }
+
+  /** The check at the line with its rule. */
+  Optional<CheckView> check() {
+    return standing.current().map(this::view);
+  }
+
+  private CheckView view(Check check) {
+    Division division =
+        standing
+            .ruleBook(check.ruleBook())
+            .flatMap(b -> b.division(check.opened().division()))
+            .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
+    int left = new Admission(standing, roster).rechecksLeft(check.opened(), division);
+    return new CheckView(check, division, left);
+  }
+
+  LineView.Progress progress() {
+    int within = standing.competitorsWith(Outcome.WITHIN);
+    return new LineView.Progress(
+        within, standing.competitorsDecided() - within, roster.competitors().size());
+  }
+
+  /** The enrolled name of the key's owner. */
+  String nameOf(SigningKey key) throws StationException {
+    return ledger.officials().stream()
+        .filter(o -> o.thumbprint().equals(key.thumbprint()))
+        .map(Enrolled::name)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                StationException.misstep(
+                    "NOT-ENROLLED",
+                    "Nobody was signed in.",
+                    "This key is not enrolled in this event's ledger.",
+                    "Use a key that was made for this event."));
+  }
+
+  RuleBook ruleBook() {
+    return standing.ruleBook().orElseThrow();
+  }
+
+  String event() {
+    return ruleBook().event();
+  }
+
+  String station() {
+    return ledger.station();
+  }
+
+  Head head() {
+    return ledger.head();
+  }
+
+  Standing standing() {
+    return standing;
+  }
+
+  Roster roster() {
+    return roster;
+  }
+
+  @Override
+  public void close() throws StationException {
+    try {
+      ledger.close();
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+}

@@ -1,0 +1,120 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import lanewarden.chronograph.SentenceProfile;
+import lanewarden.ledger.KeyFile;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.SigningKey;
+import lanewarden.roster.Roster;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * The folder of one event at one station: rule book, roster, settings, profile, keys and ledger.
+ *
+ * @param path the folder
+ */
+public record EventFolder(Path path) {
+
+  static final String RULE_BOOK = "rule-book.toml";
+  static final String ROSTER = "roster.csv";
+  static final String SETTINGS = "station.toml";
+  static final String LEDGER = "ledger.sqlite";
+  static final String KEYS = "keys";
+  static final String ORGANIZER_KEY = "organizer.key";
+  private static final String KEY_ENDING = ".key";
+
+  /** The ledger file. */
+  public Path ledger() {
+    return path.resolve(LEDGER);
+  }
+
+  /** Whether an event was made here. */
+  public boolean isMade() {
+    return Files.isRegularFile(ledger());
+  }
+
+  /** The station's settings, as the file says now. */
+  public StationSettings settings() throws StationException {
+    return read(SETTINGS, StationSettings::read);
+  }
+
+  /** The rule book, as the file says now; the ledger says which one is in force. */
+  RuleBook ruleBook() throws StationException {
+    return read(RULE_BOOK, RuleBook::read);
+  }
+
+  /** The roster, as the file says now. */
+  Roster roster() throws StationException {
+    return read(ROSTER, Roster::read);
+  }
+
+  /** The sentence profile that the settings name. */
+  public SentenceProfile profile() throws StationException {
+    return read(settings().profile(), SentenceProfile::read);
+  }
+
+  /** The names of the officials who have a key here, in alphabetical order. */
+  public List<String> officials() throws StationException {
+    List<String> names = new ArrayList<>();
+    try (Stream<Path> files = Files.list(path.resolve(KEYS))) {
+      for (Path file : files.sorted().toList()) {
+        String name = String.valueOf(file.getFileName());
+        if (name.endsWith(KEY_ENDING) && !name.equals(ORGANIZER_KEY)) {
+          names.add(KeyFile.label(file).owner());
+        }
+      }
+    } catch (IOException | LedgerException e) {
+      throw StationException.of(e);
+    }
+    return names;
+  }
+
+  /**
+   * Opens an official's key.
+   *
+   * @param passphrase is wiped
+   * @throws StationException if there is no such official, or the passphrase is wrong
+   */
+  SigningKey key(String official, char[] passphrase) throws StationException {
+    Path file = path.resolve(KEYS).resolve(keyName(official));
+    if (!Files.isRegularFile(file)) {
+      throw StationException.misstep(
+          "NO-SUCH-OFFICIAL",
+          "Nobody called \"" + official + "\" has a key here.",
+          "The officials of this event are " + String.join(", ", officials()) + ".",
+          "Write the name as it stands there, or have the organizer enrol it.");
+    }
+    try {
+      return KeyFile.open(file, passphrase);
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
+  /** The file name of an official's key: letters and digits of the name, in small letters. */
+  static String keyName(String official) {
+    String plain = official.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+    return plain + KEY_ENDING;
+  }
+
+  private <T> T read(String name, Reader<T> reader) throws StationException {
+    Path file = path.resolve(name);
+    try {
+      return reader.read(file.toString(), Files.readAllBytes(file));
+    } catch (IOException | WrittenRefused e) {
+      throw StationException.of(e);
+    }
+  }
+
+  @FunctionalInterface
+  private interface Reader<T> {
+    T read(String file, byte[] bytes) throws WrittenRefused;
+  }
+}

@@ -1,0 +1,75 @@
+package lanewarden.station;
+
+import java.util.Optional;
+import lanewarden.chronograph.LinkState;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.Head;
+
+/**
+ * The line at one moment, for screens and terminals; immutable.
+ *
+ * @param event the event's name
+ * @param station the station's name
+ * @param official who is signed in
+ * @param instrument the instrument's name
+ * @param link how the link to the instrument stands
+ * @param linkWords the same in a sentence
+ * @param check the check at the line, decided or not, until it is closed
+ * @param refused the line refused last since the check was opened or closed
+ * @param progress how far the roster is
+ * @param head the ledger's last entry
+ * @param trouble what keeps the line from going on, as a full disk does
+ * @param unwritten signals that were received and wait to be written
+ */
+public record LineView(
+    String event,
+    String station,
+    Optional<String> official,
+    String instrument,
+    Link link,
+    String linkWords,
+    Optional<CheckView> check,
+    Optional<Fact.LineRefused> refused,
+    Progress progress,
+    Head head,
+    Optional<Trouble> trouble,
+    int unwritten) {
+
+  /** How the link stands, in the words of the screens. */
+  public enum Link {
+    /** The instrument is heard. */
+    UP("instrument listening"),
+    /** It is not there; the station keeps trying. */
+    LOST("instrument lost"),
+    /** Nobody listens: no official is signed in. */
+    CLOSED("instrument off");
+
+    private final String words;
+
+    Link(String words) {
+      this.words = words;
+    }
+
+    static Link of(LinkState state) {
+      return switch (state) {
+        case UP -> UP;
+        case LOST -> LOST;
+        case CLOSED -> CLOSED;
+      };
+    }
+
+    /** Two words for people. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * How far the roster is.
+   *
+   * @param within competitors whose last check ended within
+   * @param over competitors whose last check ended otherwise
+   * @param competitors on the roster
+   */
+  public record Progress(int within, int over, int competitors) {}
+}

@@ -1,0 +1,254 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
+import lanewarden.chronograph.SentenceProfile;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FactJson;
+import lanewarden.ledger.KeyFile;
+import lanewarden.ledger.Ledger;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.SigningKey;
+import lanewarden.roster.Roster;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenFault;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * An event to be made: the organizer's act before anything else.
+ *
+ * <p>The folder appears whole or not at all: everything is made in a folder beside it, then moved.
+ *
+ * @param ruleBook the rule book to copy
+ * @param roster the roster to copy
+ * @param profile the sentence profile to copy
+ * @param station the station's name
+ * @param kind where readings come from
+ * @param port path or name of the serial port; empty for the simulator
+ * @param organizer whose key is the root of trust
+ * @param officials who may sign at the station, one or more
+ */
+public record NewEvent(
+    Source ruleBook,
+    Source roster,
+    Source profile,
+    String station,
+    StationSettings.Kind kind,
+    String port,
+    Person organizer,
+    List<Person> officials) {
+
+  /** A file to take into the event folder: its name, for messages and to keep, and its content. */
+  public static final class Source {
+    private final String name;
+    private final byte[] bytes;
+
+    /** Content that is no file yet, under the name it shall have. */
+    public Source(String name, byte[] bytes) {
+      this.name = name;
+      this.bytes = bytes.clone();
+    }
+
+    /** The file at a path. */
+    public static Source of(Path file) throws StationException {
+      try {
+        return new Source(file.toString(), Files.readAllBytes(file));
+      } catch (IOException e) {
+        throw StationException.of(e);
+      }
+    }
+
+    String name() {
+      return name;
+    }
+
+    byte[] bytes() {
+      return bytes;
+    }
+
+    String fileName() {
+      return String.valueOf(Path.of(name).getFileName());
+    }
+  }
+
+  /** Somebody who gets a key, and the passphrase that seals it. */
+  public static final class Person {
+    private final String name;
+    private final char[] passphrase;
+
+    /** The passphrase is wiped when the event is made. */
+    public Person(String name, char[] passphrase) {
+      this.name = name.strip();
+      this.passphrase = passphrase;
+    }
+
+    String name() {
+      return name;
+    }
+
+    char[] passphrase() {
+      return passphrase;
+    }
+  }
+
+  /** The shortest passphrase taken, in characters. */
+  public static final int SHORTEST_PASSPHRASE = 8;
+
+  /**
+   * Makes the event.
+   *
+   * @param folder must not exist, or be empty
+   * @throws StationException if a file is faulty, the folder is taken or cannot be written; then
+   *     nothing is left behind
+   */
+  public EventFolder make(Path folder, Clock clock, LongSupplier nanos, SecureRandom random)
+      throws StationException {
+    checkPeople();
+    Path target = folder.toAbsolutePath().normalize();
+    try {
+      RuleBook book = RuleBook.read(ruleBook.name(), ruleBook.bytes());
+      Roster competitors = Roster.read(roster.name(), roster.bytes());
+      SentenceProfile.read(profile.name(), profile.bytes());
+      checkDivisions(book, competitors);
+      refuseTaken(target);
+      Path parent = target.getParent();
+      Files.createDirectories(parent == null ? target : parent);
+      Path draft = Files.createTempDirectory(parent, "." + target.getFileName() + "-");
+      try {
+        fill(new EventFolder(draft), book, competitors, clock, nanos, random);
+        Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
+      } catch (IOException | LedgerException e) {
+        Leftovers.remove(draft);
+        throw e;
+      }
+    } catch (IOException | LedgerException | WrittenRefused e) {
+      throw StationException.of(e);
+    }
+    return new EventFolder(target);
+  }
+
+  private void fill(
+      EventFolder draft,
+      RuleBook book,
+      Roster competitors,
+      Clock clock,
+      LongSupplier nanos,
+      SecureRandom random)
+      throws IOException, LedgerException {
+    Path path = draft.path();
+    Files.write(path.resolve(EventFolder.RULE_BOOK), ruleBook.bytes());
+    Files.write(path.resolve(EventFolder.ROSTER), roster.bytes());
+    Files.write(path.resolve(profile.fileName()), profile.bytes());
+    Files.writeString(
+        path.resolve(EventFolder.SETTINGS),
+        new StationSettings(station, profile.fileName(), kind, port).toToml());
+    Path keys = Files.createDirectory(path.resolve(EventFolder.KEYS));
+    SigningKey root = SigningKey.generate(random);
+    try (Ledger ledger = Ledger.create(draft.ledger(), station, root, clock, nanos)) {
+      for (Person official : officials) {
+        SigningKey key = SigningKey.generate(random);
+        KeyFile.seal(
+            keys.resolve(EventFolder.keyName(official.name())),
+            key,
+            official.name(),
+            official.passphrase(),
+            random);
+        ledger.enrol(root, key.publicKey(), official.name());
+      }
+      ledger.append(
+          root,
+          List.of(
+              FactJson.draft(
+                  new Fact.RuleBookAdopted(EventFolder.RULE_BOOK, book.sha256(), book.text())),
+              FactJson.draft(
+                  new Fact.RosterAdopted(
+                      EventFolder.ROSTER, competitors.sha256(), competitors.text()))));
+    }
+    KeyFile.seal(
+        keys.resolve(EventFolder.ORGANIZER_KEY),
+        root,
+        organizer.name(),
+        organizer.passphrase(),
+        random);
+  }
+
+  private void checkPeople() throws StationException {
+    Set<String> files = new HashSet<>(Set.of(EventFolder.ORGANIZER_KEY));
+    if (officials.isEmpty()) {
+      throw StationException.misstep(
+          "NO-OFFICIAL",
+          "No event was made.",
+          "It has no official, so nobody could sign.",
+          "Name at least one official.");
+    }
+    for (Person official : officials) {
+      if (!files.add(EventFolder.keyName(official.name()))
+          || official.name().codePoints().noneMatch(Character::isLetterOrDigit)) {
+        throw StationException.misstep(
+            "OFFICIAL-NAME",
+            "No event was made.",
+            "The name \""
+                + official.name()
+                + "\" is blank, reserved, or taken by another official.",
+            "Give each official a name of their own, with letters.");
+      }
+      checkPassphrase(official);
+    }
+    checkPassphrase(organizer);
+  }
+
+  private static void checkPassphrase(Person person) throws StationException {
+    if (person.passphrase().length < SHORTEST_PASSPHRASE) {
+      throw StationException.misstep(
+          "PASSPHRASE-SHORT",
+          "No event was made.",
+          "The passphrase of "
+              + person.name()
+              + " has fewer than "
+              + SHORTEST_PASSPHRASE
+              + " characters.",
+          "Take a longer one; several words are easy to remember.");
+    }
+  }
+
+  private static void checkDivisions(RuleBook book, Roster competitors) throws WrittenRefused {
+    Set<String> codes =
+        book.divisions().stream()
+            .map(Division::code)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    List<WrittenFault> faults = competitors.faultsAgainst(codes);
+    if (!faults.isEmpty()) {
+      throw new WrittenRefused(faults.get(0).file(), faults);
+    }
+  }
+
+  private static void refuseTaken(Path target) throws StationException, IOException {
+    if (!Files.exists(target)) {
+      return;
+    }
+    if (Files.isDirectory(target)) {
+      try (var content = Files.list(target)) {
+        if (content.findAny().isEmpty()) {
+          Files.delete(target);
+          return;
+        }
+      }
+    }
+    throw StationException.misstep(
+        "FOLDER-TAKEN",
+        "No event was made in " + target + ".",
+        "Something is there already, and an event is never made over it.",
+        "Choose another folder, or open the event that is there.");
+  }
+}

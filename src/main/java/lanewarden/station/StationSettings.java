@@ -1,0 +1,93 @@
+package lanewarden.station;
+
+import java.util.Map;
+import java.util.Optional;
+import lanewarden.written.Section;
+import lanewarden.written.TomlPage;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * What a station is told in {@code station.toml}.
+ *
+ * @param station the station's name, which every entry of its ledger carries
+ * @param profile file name of the sentence profile, in the event folder
+ * @param kind where readings come from
+ * @param port path or name of the serial port; empty for the simulator
+ */
+public record StationSettings(String station, String profile, Kind kind, String port) {
+
+  /** Where readings come from. */
+  public enum Kind {
+    /** An instrument on a serial port. */
+    SERIAL("serial"),
+    /** The built-in simulator: for practice only. */
+    SIMULATOR("simulator");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The word in the file. */
+    public String word() {
+      return word;
+    }
+  }
+
+  private static final Map<String, Kind> KINDS =
+      Map.of(Kind.SERIAL.word(), Kind.SERIAL, Kind.SIMULATOR.word(), Kind.SIMULATOR);
+
+  /**
+   * Reads the settings.
+   *
+   * @throws WrittenRefused if anything is wrong in the file, with every fault
+   */
+  public static StationSettings read(String file, byte[] bytes) throws WrittenRefused {
+    TomlPage page = TomlPage.read(file, bytes);
+    Section root = page.root();
+    root.whole("format", 1, 1);
+    Optional<String> station = root.text("station");
+    Optional<String> profile = root.text("profile");
+    Optional<Kind> kind = root.choice("instrument", KINDS);
+    Optional<String> port = Optional.empty();
+    if (kind.equals(Optional.of(Kind.SERIAL))) {
+      port = root.text("port");
+    } else {
+      root.optionalText("port");
+    }
+    root.closed();
+    if (profile.isPresent() && !profile.get().matches("[\\w][\\w.-]*")) {
+      root.fault(
+          "profile",
+          "the name of a file in the event folder",
+          "\"" + profile.get() + "\"",
+          "copy the profile into the event folder and write its name without a path");
+    }
+    page.refuseIfFaulty();
+    return new StationSettings(
+        station.orElseThrow(), profile.orElseThrow(), kind.orElseThrow(), port.orElse(""));
+  }
+
+  /** The file's text: {@link #read} gives equal settings back. */
+  public String toToml() {
+    return "format = 1\n"
+        + "# Every entry of this station's ledger carries this name.\n"
+        + "station = "
+        + quoted(station)
+        + "\n"
+        + "# The sentence profile of the instrument, a file in this folder.\n"
+        + "profile = "
+        + quoted(profile)
+        + "\n"
+        + "# serial: an instrument on a port. simulator: practice only.\n"
+        + "instrument = "
+        + quoted(kind.word())
+        + "\n"
+        + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "");
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  }
+}

@@ -1,0 +1,141 @@
+package lanewarden.station;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.chronograph.Reading;
+import lanewarden.chronograph.Refusal;
+import lanewarden.chronograph.Signal;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import lanewarden.rules.Division;
+import lanewarden.rules.Shot;
+import lanewarden.rules.Verdict;
+import org.jspecify.annotations.Nullable;
+
+/** What a signal from an instrument, or a void, means for the check at the line. */
+final class Taking {
+
+  private Taking() {}
+
+  /**
+   * The facts that a signal amounts to: a reading with the verdict it brings, or a refusal.
+   *
+   * @param check the check at the line, if one is there
+   * @param next the sequence that the first of these facts will have
+   */
+  static List<Fact> of(Signal signal, Optional<CheckView> check, long next) {
+    if (signal instanceof Signal.Heard heard) {
+      return of(heard.reading(), check, next);
+    }
+    if (signal instanceof Signal.Refused refused) {
+      return List.of(refused(refused.refusal(), running(check)));
+    }
+    Signal.LinkChanged link = (Signal.LinkChanged) signal;
+    return List.of(new Fact.LinkChanged(link.state().word(), link.words(), link.at()));
+  }
+
+  /** What was heard while nobody could sign: readings count for nobody, the rest as ever. */
+  static List<Fact> offDuty(Signal signal) {
+    if (signal instanceof Signal.Heard heard) {
+      return List.of(
+          untimely(
+              heard.reading(), null, "nobody on duty", "No official was on duty when it arrived."));
+    }
+    return of(signal, Optional.empty(), 0);
+  }
+
+  private static List<Fact> of(Reading reading, Optional<CheckView> view, long next) {
+    if (view.isEmpty()) {
+      return List.of(
+          untimely(reading, null, "no competitor", "No competitor was called when it arrived."));
+    }
+    Check check = view.get().check();
+    if (check.outcome().isPresent()) {
+      return List.of(
+          untimely(
+              reading,
+              check.number(),
+              "already decided",
+              "Check " + check.number() + " was decided before it arrived."));
+    }
+    List<Fact> facts = new ArrayList<>();
+    facts.add(
+        new Fact.ReadingTaken(
+            check.number(),
+            check.shots().size() + 1,
+            reading.speed(),
+            base64(reading.raw().bytes()),
+            reading.source().word(),
+            reading.instrument(),
+            reading.at(),
+            reading.sequence()));
+    List<Shot> shots = new ArrayList<>(check.judged());
+    shots.add(new Shot.Read(reading.speed()));
+    List<Long> standing = new ArrayList<>(check.standing());
+    standing.add(next);
+    verdict(view.get().division(), check, shots, standing).ifPresent(facts::add);
+    return facts;
+  }
+
+  /** A void, with the verdict it brings. */
+  static List<Fact> voided(CheckView view, long reading, String reason) {
+    Check check = view.check();
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact.ReadingVoided(check.number(), reading, reason));
+    List<Shot> shots =
+        check.shots().stream()
+            .<Shot>map(
+                s ->
+                    s.stands() && s.sequence() != reading
+                        ? new Shot.Read(s.reading().speed())
+                        : new Shot.Voided())
+            .toList();
+    List<Long> standing = check.standing().stream().filter(s -> s != reading).toList();
+    verdict(view.division(), check, shots, standing).ifPresent(facts::add);
+    return facts;
+  }
+
+  private static Optional<Fact> verdict(
+      Division division, Check check, List<Shot> shots, List<Long> standing) {
+    Verdict verdict = division.rule().judge(shots);
+    if (!verdict.ends()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Fact.VerdictGiven(
+            check.number(), check.ruleBook(), Outcome.of(verdict), verdict.reason(), standing));
+  }
+
+  private static Fact untimely(Reading reading, @Nullable Long check, String reason, String words) {
+    return new Fact.LineRefused(
+        check,
+        base64(reading.raw().bytes()),
+        reason,
+        reading.speed() + " was not taken. " + words,
+        reading.source().word(),
+        reading.instrument(),
+        reading.at());
+  }
+
+  private static Fact refused(Refusal refusal, @Nullable Long check) {
+    return new Fact.LineRefused(
+        check,
+        base64(refusal.raw().bytes()),
+        refusal.reason().word(),
+        refusal.words(),
+        refusal.source().word(),
+        refusal.instrument(),
+        refusal.at());
+  }
+
+  private static @Nullable Long running(Optional<CheckView> check) {
+    return check.map(c -> c.check().number()).orElse(null);
+  }
+
+  private static String base64(byte[] bytes) {
+    return Base64.getEncoder().encodeToString(bytes);
+  }
+}

@@ -1,0 +1,117 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import lanewarden.journal.FactRefused;
+import lanewarden.ledger.LedgerException;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * Something that went wrong, in the one shape of every screen and terminal.
+ *
+ * @param what what happened
+ * @param why why it happened
+ * @param remedy what to do
+ * @param code the same for every occurrence of its cause
+ * @param kind whose fault it is, which decides the exit code
+ */
+public record Trouble(String what, String why, String remedy, String code, Kind kind) {
+
+  /** Whose fault it is. */
+  public enum Kind {
+    /** Ours. */
+    BUG,
+    /** A wrong word, file or order of steps. */
+    USAGE,
+    /** Something failed its proof. */
+    PROOF,
+    /** Disk, port, permission. */
+    ENVIRONMENT
+  }
+
+  /** The trouble that an exception means. */
+  public static Trouble of(Throwable thrown) {
+    if (thrown instanceof StationException station) {
+      return station.trouble();
+    }
+    if (thrown instanceof LedgerException ledger) {
+      return new Trouble(
+          ledger.what(), ledger.why(), ledger.remedy(), ledger.code(), Kind.ENVIRONMENT);
+    }
+    if (thrown instanceof WrittenRefused refused) {
+      return new Trouble(
+          refused.file() + " was refused.",
+          String.valueOf(refused.getMessage()),
+          "Mend every place listed, then try again. Nothing was taken from the file.",
+          "FILE-REFUSED",
+          Kind.USAGE);
+    }
+    if (thrown instanceof FactRefused refused) {
+      return new Trouble(
+          "The ledger holds an entry that this program cannot read.",
+          String.valueOf(refused.getMessage()),
+          "Run verify on the ledger. If it is sound, it was written by a newer version: use that.",
+          "ENTRY-UNREADABLE",
+          Kind.PROOF);
+    }
+    if (thrown instanceof UncheckedIOException && thrown.getCause() instanceof IOException io) {
+      return ofFile(io);
+    }
+    return thrown instanceof IOException io ? ofFile(io) : unexpected(thrown);
+  }
+
+  private static Trouble ofFile(IOException io) {
+    String file = io instanceof FileSystemException fs ? String.valueOf(fs.getFile()) : "a file";
+    String what = "Could not use " + file + ".";
+    if (io instanceof NoSuchFileException) {
+      return new Trouble(
+          what, "There is no such file or folder.", "Check the path.", "FILE-MISSING", Kind.USAGE);
+    }
+    if (io instanceof FileAlreadyExistsException) {
+      return new Trouble(
+          what, "It exists already.", "Choose another name.", "FILE-EXISTS", Kind.USAGE);
+    }
+    if (io instanceof NotDirectoryException) {
+      return new Trouble(
+          what, "It is not a folder.", "Name the event's folder.", "NOT-A-FOLDER", Kind.USAGE);
+    }
+    if (io instanceof AccessDeniedException) {
+      return new Trouble(
+          what,
+          "Permission was denied.",
+          "Give this user the right to it, or choose another place.",
+          "FILE-DENIED",
+          Kind.ENVIRONMENT);
+    }
+    return new Trouble(
+        what,
+        String.valueOf(io.getMessage()),
+        "Check that the disk is not full, not read-only and still connected.",
+        "FILE-FAULT",
+        Kind.ENVIRONMENT);
+  }
+
+  private static Trouble unexpected(Throwable thrown) {
+    StringWriter details = new StringWriter();
+    thrown.printStackTrace(new PrintWriter(details));
+    return new Trouble(
+        "Something happened that this program did not expect.",
+        details.toString(),
+        "Go back to the line: everything signed is safe. Send these details to whoever keeps the program.",
+        "BUG-" + thrown.getClass().getSimpleName(),
+        Kind.BUG);
+  }
+
+  /** One block of four lines for a terminal. */
+  @Override
+  public String toString() {
+    return what + "\n  why: " + why + "\n  what to do: " + remedy + "\n  code: " + code;
+  }
+}

@@ -1,0 +1,201 @@
+package lanewarden;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The arrows between the rooms, and the fences around the technologies. No exemptions. */
+class ArchitectureTest {
+
+  private static final JavaClasses HOUSE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("lanewarden");
+
+  /** Room → the rooms it may import; every room may import itself. */
+  private static final Map<String, Set<String>> ARROWS = arrows();
+
+  private static Map<String, Set<String>> arrows() {
+    Map<String, Set<String>> table = new LinkedHashMap<>();
+    table.put("quantity", Set.of());
+    table.put("written", Set.of("quantity"));
+    table.put("metrology", Set.of("quantity"));
+    table.put("bow", Set.of("quantity", "metrology"));
+    table.put("rules", Set.of("quantity", "written", "metrology", "bow"));
+    table.put("ledger", Set.of());
+    table.put("chronograph", Set.of("quantity", "written", "metrology"));
+    table.put("roster", Set.of("quantity", "written"));
+    table.put("journal", Set.of("quantity", "written", "rules", "ledger"));
+    table.put("station", Set.copyOf(table.keySet()));
+    table.put("audit", Set.of("quantity", "metrology", "bow", "rules", "ledger", "journal"));
+    Set<String> values = Set.of("station", "audit", "quantity", "rules", "journal", "written");
+    table.put("kiosk", values);
+    table.put("command", values);
+    return table;
+  }
+
+  /** Libraries fenced into rooms: package prefix → rooms that may use it. */
+  private static final Map<String, Set<String>> FENCES =
+      Map.ofEntries(
+          Map.entry("javafx.", Set.of("kiosk", "")),
+          Map.entry("java.sql.", Set.of("ledger")),
+          Map.entry("javax.sql.", Set.of("ledger")),
+          Map.entry("org.sqlite.", Set.of("ledger")),
+          Map.entry("org.bouncycastle.", Set.of("ledger")),
+          Map.entry("org.jose4j.", Set.of("ledger")),
+          Map.entry("com.fazecast.", Set.of("chronograph")),
+          Map.entry("org.apache.pdfbox.", Set.of("audit")),
+          Map.entry("com.openhtmltopdf.", Set.of("audit")),
+          Map.entry("com.samskivert.", Set.of("audit")),
+          Map.entry("picocli.", Set.of("command")),
+          Map.entry("org.tomlj.", Set.of("written")),
+          Map.entry("de.siegmar.", Set.of("roster", "audit")));
+
+  static Stream<Arguments> rooms() {
+    return ARROWS.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void roomImportsOnlyTheRoomsItMay(String room, Set<String> allowed) {
+    List<String> broken = new ArrayList<>();
+    for (JavaClass javaClass : HOUSE) {
+      if (!roomOf(javaClass).equals(room)) {
+        continue;
+      }
+      javaClass.getDirectDependenciesFromSelf().stream()
+          .filter(d -> d.getTargetClass().getPackageName().startsWith("lanewarden"))
+          .filter(d -> !roomOf(d.getTargetClass()).equals(room))
+          .filter(d -> !allowed.contains(roomOf(d.getTargetClass())))
+          .forEach(d -> broken.add(d.getDescription()));
+    }
+    assertEquals(List.of(), broken, room + " may import only " + allowed);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void roomHasAJobAndAFrontDoor(String room, Set<String> allowed) {
+    assertFalse(
+        HOUSE.stream().noneMatch(c -> roomOf(c).equals(room)),
+        room + " has no class: an empty room");
+  }
+
+  @Test
+  void everyPackageBelongsToARoom() {
+    Set<String> strangers = new TreeSet<>();
+    for (JavaClass javaClass : HOUSE) {
+      String room = roomOf(javaClass);
+      if (!room.isEmpty() && !ARROWS.containsKey(room)) {
+        strangers.add(javaClass.getName());
+      }
+    }
+    assertEquals(Set.of(), strangers);
+  }
+
+  @Test
+  void roomsFormNoCircle() {
+    slices().matching("lanewarden.(*)..").should().beFreeOfCycles().check(HOUSE);
+  }
+
+  @Test
+  void libraryStaysBehindItsFence() {
+    List<String> broken = new ArrayList<>();
+    for (JavaClass javaClass : HOUSE) {
+      String room = roomOf(javaClass);
+      javaClass.getDirectDependenciesFromSelf().stream()
+          .filter(d -> outsideFence(room, d.getTargetClass().getName()))
+          .forEach(d -> broken.add(d.getDescription()));
+    }
+    assertEquals(List.of(), broken, "a library is used outside its room");
+  }
+
+  private static boolean outsideFence(String room, String target) {
+    return FENCES.entrySet().stream()
+        .anyMatch(f -> target.startsWith(f.getKey()) && !f.getValue().contains(room));
+  }
+
+  @Test
+  void quantityKnowsOnlyTheJdk() {
+    onlyJdkAnd("quantity", Set.of("org.jspecify"));
+  }
+
+  @Test
+  void viewModelsKnowNoSceneNodes() {
+    noClasses()
+        .that()
+        .haveSimpleNameEndingWith("ViewModel")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("javafx.scene..")
+        .because("a view-model is tested without a toolkit")
+        .allowEmptyShould(true)
+        .check(HOUSE);
+  }
+
+  @Test
+  void clockAndRandomnessEnterThroughConstructors() {
+    List<String> broken = new ArrayList<>();
+    Set<String> forbidden =
+        Set.of(
+            "java.time.Instant.now()",
+            "java.time.LocalDate.now()",
+            "java.time.LocalDateTime.now()",
+            "java.time.ZonedDateTime.now()",
+            "java.lang.System.currentTimeMillis()",
+            "java.lang.System.nanoTime()",
+            "java.lang.Math.random()",
+            "java.time.Clock.systemUTC()",
+            "java.time.Clock.systemDefaultZone()",
+            "java.util.UUID.randomUUID()",
+            "java.util.Random.<init>()",
+            "java.security.SecureRandom.<init>()");
+    for (JavaClass javaClass : HOUSE) {
+      if (roomOf(javaClass).isEmpty()) {
+        continue;
+      }
+      Stream.concat(
+              javaClass.getCodeUnitCallsFromSelf().stream(),
+              javaClass.getCodeUnitReferencesFromSelf().stream())
+          .filter(a -> forbidden.contains(a.getTarget().getFullName()))
+          .forEach(a -> broken.add(a.getDescription()));
+    }
+    assertEquals(List.of(), broken, "take a clock or a source of randomness in the constructor");
+  }
+
+  private static void onlyJdkAnd(String room, Set<String> also) {
+    Set<String> foreign =
+        HOUSE.stream()
+            .filter(c -> roomOf(c).equals(room))
+            .flatMap(c -> c.getDirectDependenciesFromSelf().stream())
+            .map(d -> d.getTargetClass().getPackageName())
+            .filter(p -> !p.isEmpty() && !p.startsWith("java."))
+            .filter(p -> !p.startsWith("lanewarden." + room))
+            .filter(p -> also.stream().noneMatch(p::startsWith))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(Set.of(), foreign, room + " knows only the JDK and " + also);
+  }
+
+  private static String roomOf(JavaClass javaClass) {
+    String[] parts = javaClass.getPackageName().split("\\.", -1);
+    return parts.length > 1 ? Arrays.asList(parts).get(1) : "";
+  }
+}

@@ -1,0 +1,91 @@
+package lanewarden.journal;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Speed;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenRefused;
+
+/** One fact of every kind, in an order in which a line could have produced them. */
+final class Facts {
+
+  static final String RULES =
+      """
+      format = 1
+      [event]
+      name = "Hollow Oak Three-Day"
+      edition = "2026-1"
+      [[division]]
+      code = "OC"
+      name = "Open compound"
+      limit = "300 ft/s"
+      tolerance = "none"
+      decide = "highest"
+      counted = 2
+      shots = 4
+      voids = 1
+      rechecks = 1
+      """;
+
+  private Facts() {}
+
+  static Fact.RuleBookAdopted ruleBook() {
+    try {
+      RuleBook book = RuleBook.read("rule-book.toml", RULES.getBytes(StandardCharsets.UTF_8));
+      return new Fact.RuleBookAdopted("rule-book.toml", book.sha256(), book.text());
+    } catch (WrittenRefused e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  static Fact.CheckOpened opened(String bib, int attempt) {
+    return new Fact.CheckOpened(
+        bib, "Nell Ashby", "OC", attempt, Mass.parse("350.5 gr"), Force.parse("60 lbf"));
+  }
+
+  static Fact.ReadingTaken reading(long check, int shot, String speed) {
+    return new Fact.ReadingTaken(
+        check,
+        shot,
+        Speed.parse(speed),
+        "MzAwLjENCg==",
+        "serial port",
+        "Gate timer on /dev/ttyUSB0",
+        Book.NOON.plusMillis(17),
+        "0042");
+  }
+
+  static Fact.VerdictGiven verdict(long check, Outcome outcome, List<Long> readings) {
+    return new Fact.VerdictGiven(check, ruleBook().sha256(), outcome, "highest 300.1", readings);
+  }
+
+  static Fact.LineRefused refused(Long check) {
+    return new Fact.LineRefused(
+        check, "MzANCg==", "torn", "Half a line.", "serial port", "Gate timer", Book.NOON);
+  }
+
+  static Stream<Fact> ofEveryKind() {
+    return Stream.of(
+        ruleBook(),
+        new Fact.RosterAdopted("roster.csv", "00ff", "bib,name,division\n1,\"Ünal, Ö\",OC\n"),
+        new Fact.StationOpened("Gate timer", "format = 1\n", "Lanewarden 0.1.0"),
+        new Fact.OfficialSignedIn("Ada Holt"),
+        opened("101", 1),
+        new Fact.CheckOpened("102", "Piet Ory", "OC", 1, null, null),
+        reading(3, 1, "300.10 ft/s"),
+        new Fact.ReadingTaken(
+            3, 2, Speed.parse("91.5 m/s"), "", "typed", "keyboard", Book.NOON, null),
+        refused(3L),
+        refused(null),
+        new Fact.ReadingVoided(3, 4, "sun on the sensor, \"seen\" by both"),
+        verdict(3, Outcome.NOT_DECIDED, List.of(4L, 5L)),
+        new Fact.CheckClosed(3, null),
+        new Fact.CheckClosed(3, "string broke"),
+        new Fact.LinkChanged("lost", "The cable is out.", Book.NOON),
+        new Fact.OfficialSignedOut("Ada Holt"),
+        new Fact.StationClosed());
+  }
+}

@@ -1,0 +1,163 @@
+package lanewarden.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.ledger.Entry;
+import lanewarden.quantity.Speed;
+import lanewarden.rules.Shot;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StandingTest {
+
+  @TempDir Path folder;
+  private Book book;
+  private Standing standing;
+
+  @BeforeEach
+  void makeALedger() throws Exception {
+    book = new Book(folder);
+    standing = new Standing();
+    append(Facts.ruleBook());
+  }
+
+  @AfterEach
+  void closeIt() throws Exception {
+    book.close();
+  }
+
+  private void append(Fact... facts) throws Exception {
+    for (Entry entry : book.append(facts)) {
+      standing.apply(entry);
+    }
+  }
+
+  private long open(String bib, int attempt) throws Exception {
+    long number = book.next();
+    append(Facts.opened(bib, attempt));
+    return number;
+  }
+
+  private long read(long check, int shot, String speed) throws Exception {
+    long sequence = book.next();
+    append(Facts.reading(check, shot, speed));
+    return sequence;
+  }
+
+  @Test
+  void checkIsAtTheLineUntilItIsClosed() throws Exception {
+    long check = open("101", 1);
+    assertEquals(check, standing.current().orElseThrow().number());
+    append(Facts.verdict(check, Outcome.WITHIN, List.of()));
+    assertEquals(Optional.of(Outcome.WITHIN), standing.current().orElseThrow().outcome());
+    append(new Fact.CheckClosed(check, null));
+    assertEquals(Optional.empty(), standing.current());
+    assertTrue(standing.checks().get(0).isClosed());
+  }
+
+  @Test
+  void voidedReadingUsesItsShotAndTakesTheVerdictBack() throws Exception {
+    long check = open("101", 1);
+    read(check, 1, "298 ft/s");
+    long misread = read(check, 2, "390 ft/s");
+    append(Facts.verdict(check, Outcome.OVER, List.of()));
+    append(new Fact.ReadingVoided(check, misread, "misread"));
+    Check now = standing.current().orElseThrow();
+    assertEquals(Optional.empty(), now.outcome());
+    assertEquals(List.of(new Shot.Read(Speed.parse("298 ft/s")), new Shot.Voided()), now.judged());
+    assertEquals("misread", now.shots().get(1).voided().reason());
+    assertEquals("298 ft/s", now.lastStanding().orElseThrow().reading().speed().toString());
+    assertFalse(now.standing().contains(misread));
+  }
+
+  @Test
+  void laterVerdictReplacesTheEarlierOne() throws Exception {
+    long check = open("101", 1);
+    append(Facts.verdict(check, Outcome.OVER, List.of()));
+    append(Facts.verdict(check, Outcome.WITHIN, List.of()));
+    assertEquals(Optional.of(Outcome.WITHIN), standing.checks().get(0).outcome());
+    assertEquals(1, standing.competitorsWith(Outcome.WITHIN));
+    assertEquals(0, standing.competitorsWith(Outcome.OVER));
+  }
+
+  @Test
+  void competitorsCountByTheirLastDecidedCheck() throws Exception {
+    long first = open("101", 1);
+    append(Facts.verdict(first, Outcome.OVER, List.of()), new Fact.CheckClosed(first, null));
+    assertEquals(1, standing.competitorsWith(Outcome.OVER));
+    long second = open("101", 2);
+    append(Facts.verdict(second, Outcome.WITHIN, List.of()), new Fact.CheckClosed(second, null));
+    assertEquals(0, standing.competitorsWith(Outcome.OVER));
+    assertEquals(1, standing.competitorsDecided());
+    assertEquals(2, standing.checksOf("101").size());
+    assertEquals(List.of(), standing.checksOf("999"));
+  }
+
+  @Test
+  void refusedLinesStandWithTheirCheckOrAlone() throws Exception {
+    append(Facts.refused(null));
+    long check = open("101", 1);
+    append(Facts.refused(check));
+    assertEquals(1, standing.strayLines().size());
+    assertEquals(1, standing.current().orElseThrow().refused().size());
+  }
+
+  @Test
+  void officialAndLineComeAndGo() throws Exception {
+    append(
+        new Fact.OfficialSignedIn("Ada Holt"),
+        new Fact.StationOpened("Gate timer", "", "Lanewarden"),
+        new Fact.LinkChanged("up", "Listening.", Book.NOON));
+    assertEquals(Optional.of("Ada Holt"), standing.official());
+    assertEquals("Gate timer", standing.opened().orElseThrow().instrument());
+    assertEquals("up", standing.link().orElseThrow().state());
+    append(new Fact.StationClosed());
+    assertEquals(Optional.empty(), standing.official());
+    assertEquals(Optional.empty(), standing.opened());
+  }
+
+  @Test
+  void sameEntriesGiveTheSameStanding() throws Exception {
+    long check = open("101", 1);
+    read(check, 1, "298 ft/s");
+    append(Facts.verdict(check, Outcome.WITHIN, List.of()));
+    Standing again = new Standing();
+    for (Entry entry : book.entries()) {
+      again.apply(entry);
+    }
+    assertEquals(standing.checks(), again.checks());
+    assertEquals(standing.current(), again.current());
+  }
+
+  @Test
+  void refusesARuleBookThatIsNotTheOneItsHashNames() throws Exception {
+    Entry entry =
+        book.append(new Fact.RuleBookAdopted("rule-book.toml", "00".repeat(32), Facts.RULES))
+            .get(0);
+    assertThrows(FactRefused.class, () -> standing.apply(entry));
+  }
+
+  @Test
+  void refusesAFaultyRuleBook() throws Exception {
+    Entry entry = book.append(new Fact.RuleBookAdopted("r.toml", "", "format = 9")).get(0);
+    FactRefused refused = assertThrows(FactRefused.class, () -> standing.apply(entry));
+    assertTrue(refused.getMessage().contains("r.toml:1"), refused::getMessage);
+  }
+
+  @Test
+  void refusesAFactAboutWhatIsNotThere() throws Exception {
+    Entry reading = book.append(Facts.reading(77, 1, "300 ft/s")).get(0);
+    assertThrows(FactRefused.class, () -> standing.apply(reading));
+    long check = open("101", 1);
+    Entry voided = book.append(new Fact.ReadingVoided(check, 77, "x")).get(0);
+    assertThrows(FactRefused.class, () -> standing.apply(voided));
+  }
+}

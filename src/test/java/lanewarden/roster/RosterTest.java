@@ -1,0 +1,113 @@
+package lanewarden.roster;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.written.WrittenFault;
+import lanewarden.written.WrittenRefused;
+import org.junit.jupiter.api.Test;
+
+class RosterTest {
+  private static final String HEADER = "bib,name,division,arrow-mass,draw-weight\n";
+
+  private static Roster roster(String text) throws WrittenRefused {
+    return Roster.read("roster.csv", text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void readsWhatACompetitorDeclared() throws WrittenRefused {
+    assertEquals(
+        List.of(
+            new Competitor("17", "Ana Brisk", "OC", Mass.parse("350 gr"), Force.parse("60 lbf"))),
+        roster(HEADER + "17,Ana Brisk,OC,350 gr,60 lbf\n").competitors());
+  }
+
+  @Test
+  void declaredValuesMayBeLeftEmpty() throws WrittenRefused {
+    Competitor competitor = roster(HEADER + "17,Ana Brisk,OC,,\n").competitors().get(0);
+    assertNull(competitor.arrowMass());
+    assertNull(competitor.drawWeight());
+  }
+
+  @Test
+  void columnsOfDeclaredValuesMayBeLeftOut() throws WrittenRefused {
+    assertEquals(
+        List.of(new Competitor("17", "Ana Brisk", "OC", null, null)),
+        roster("bib,name,division\n17,Ana Brisk,OC\n").competitors());
+  }
+
+  @Test
+  void columnsMayStandInAnyOrder() throws WrittenRefused {
+    assertEquals(
+        List.of(new Competitor("17", "Ana Brisk", "OC", null, Force.parse("267 N"))),
+        roster("draw-weight,division,name,bib\n267 N,OC,Ana Brisk,17\n").competitors());
+  }
+
+  @Test
+  void byteOrderMarkIsAcceptedAndKeptInTheText() throws WrittenRefused {
+    String text = "\uFEFFbib,name,division\n17,Ana Brisk,OC\n";
+    Roster roster = roster(text);
+    assertEquals("17", roster.competitors().get(0).bib());
+    assertEquals(text, roster.text());
+  }
+
+  @Test
+  void quotedNameMayHoldACommaAndQuotes() throws WrittenRefused {
+    Roster roster = roster("bib,name,division\r\n17,\"Brisk, \"\"Bo\"\"\",OC\r\n");
+    assertEquals("Brisk, \"Bo\"", roster.competitors().get(0).name());
+  }
+
+  @Test
+  void bibIsFoundInSmallOrCapitalLetters() throws WrittenRefused {
+    Roster roster = roster("bib,name,division\nA17,Ana Brisk,OC\n");
+    assertEquals("Ana Brisk", roster.bib(" a17 ").orElseThrow().name());
+    assertEquals(Optional.empty(), roster.bib("A1"));
+  }
+
+  /** SHA-256 by coreutils' sha256sum of the same bytes. */
+  @Test
+  void hashIsThatOfTheFilesBytes() throws WrittenRefused {
+    assertEquals(
+        "b3b99640af50587c715673cd69a02ec6ae01e224cd917882503299c0a59240c6",
+        roster("bib,name,division\n17,Ana Brisk,OC\n").sha256());
+  }
+
+  @Test
+  void divisionThatTheRuleBookLacksIsAFaultAtItsPlace() throws WrittenRefused {
+    Roster roster = roster("bib,name,division\n17,\"Brisk, Ana\",OC\n18,Ben Coldwater,XYZ\n");
+    assertEquals(
+        List.of(
+            new WrittenFault(
+                "roster.csv",
+                3,
+                18,
+                "a division of the rule book, one of OC",
+                "\"XYZ\"",
+                "correct it here, or add the division to the rule book")),
+        roster.faultsAgainst(Set.of("OC")));
+    assertEquals(List.of(), roster.faultsAgainst(new TreeSet<>(Set.of("OC", "XYZ"))));
+  }
+
+  @Test
+  void mistypedDivisionIsShownTheOneItIsNear() throws WrittenRefused {
+    Roster roster = roster("bib,name,division\n17,Ana Brisk,oc\n");
+    assertEquals("did you mean \"OC\"?", roster.faultsAgainst(Set.of("OC")).get(0).mend());
+  }
+
+  @Test
+  void demoRosterHasFortyCompetitorsWithDeclaredBows() throws Exception {
+    Roster roster = Roster.read("roster.csv", Files.readAllBytes(Path.of("demo-data/roster.csv")));
+    assertEquals(40, roster.competitors().size());
+    assertTrue(roster.competitors().stream().filter(c -> c.drawWeight() != null).count() > 35);
+  }
+}

@@ -1,0 +1,137 @@
+package lanewarden.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SpeedRuleTest {
+  private static final Speed LIMIT = Speed.parse("300 ft/s");
+  private static final ShotPlan THREE = new ShotPlan(3, 4, 1);
+
+  private static SpeedRule rule(Tolerance tolerance, Decision decision, int rechecks) {
+    return new SpeedRule(LIMIT, tolerance, THREE, decision, rechecks);
+  }
+
+  @Test
+  void allowedSpeedIsExactAndInTheGoverningUnit() {
+    Speed allowed = Cases.rule("91.5 m/s", "1 %", "mean", 3, 3, 0).allowed();
+    assertEquals(0, allowed.compareTo(Speed.parse("92.415 m/s")));
+    assertEquals(SpeedUnit.METRES_PER_SECOND, allowed.unit());
+  }
+
+  @Test
+  void readingVoidedLaterIsJudgedAnew() {
+    SpeedRule rule = Cases.rule("300 ft/s", "none", "highest", 2, 3, 1);
+    List<Shot> shots = new ArrayList<>(Cases.shots("301 299"));
+    assertEquals("over", rule.judge(shots).word());
+    shots.set(0, new Shot.Voided());
+    assertEquals("not decided", rule.judge(shots).word());
+    shots.addAll(Cases.shots("300"));
+    assertEquals("within", rule.judge(shots).word());
+  }
+
+  @Test
+  void checkEndsWithTheLastShotThatCouldHaveDecided() {
+    SpeedRule rule = Cases.rule("300 ft/s", "none", "highest", 3, 3, 3);
+    assertEquals(
+        new Verdict.NotDecided(new Missing.MoreReadings(1)), rule.judge(Cases.shots("299 void")));
+    assertEquals(
+        new Verdict.NotDecided(
+            new Missing.ShotsSpent("0 shots left of 3, at least 1 more reading needed")),
+        rule.judge(Cases.shots("299 void 299")));
+    assertEquals("over", rule.judge(Cases.shots("299 void 301")).word());
+  }
+
+  @Test
+  void onlyWaitingForReadingsKeepsTheCheckOpen() {
+    assertTrue(new Verdict.Within("fact").ends());
+    assertTrue(new Verdict.Over("fact").ends());
+    assertTrue(new Verdict.NotAdmitted("clause").ends());
+    assertTrue(new Verdict.NotDecided(new Missing.ShotsSpent("fact")).ends());
+    assertTrue(new Verdict.NotDecided(new Missing.VoidsSpent("fact")).ends());
+    assertFalse(new Verdict.NotDecided(new Missing.MoreReadings(1)).ends());
+  }
+
+  @Test
+  void otherClauseIsTheReasonOfNotAdmitted() {
+    Verdict verdict = new Verdict.NotAdmitted("arrow of 250 gr, at least 300 gr asked for");
+    assertEquals("not admitted", verdict.word());
+    assertEquals("arrow of 250 gr, at least 300 gr asked for", verdict.reason());
+  }
+
+  @Test
+  void toleranceInAnotherUnitIsRefused() {
+    Tolerance metres = new Tolerance.Absolute(Speed.parse("1 m/s"));
+    assertThrows(IllegalArgumentException.class, () -> rule(metres, new Decision.Mean(), 0));
+  }
+
+  @Test
+  void moreWithinThanCountedIsRefused() {
+    Decision four = new Decision.WithinCount(4);
+    assertThrows(IllegalArgumentException.class, () -> rule(new Tolerance.None(), four, 0));
+    assertThrows(IllegalArgumentException.class, () -> new Decision.WithinCount(0));
+  }
+
+  @Test
+  void negativeRechecksAreRefused() {
+    assertThrows(
+        IllegalArgumentException.class, () -> rule(new Tolerance.None(), new Decision.Mean(), -1));
+  }
+
+  @Test
+  void limitOfZeroIsRefused() {
+    Speed zero = Speed.parse("0 ft/s");
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new SpeedRule(zero, new Tolerance.None(), THREE, new Decision.Mean(), 0));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 3, 0", "3, 2, 0", "3, 3, -1"})
+  void impossibleShotPlanIsRefused(int counted, int allowed, int voids) {
+    assertThrows(IllegalArgumentException.class, () -> new ShotPlan(counted, allowed, voids));
+  }
+
+  static List<String> rulesInWords() throws IOException {
+    return Files.readAllLines(Path.of("src/test/resources/lanewarden/rules/rules-in-words.txt"))
+        .stream()
+        .filter(line -> !line.startsWith("#"))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("rulesInWords")
+  void saysItselfInPlainSentences(String line) {
+    String[] part = line.split(" \\| ", -1);
+    SpeedRule rule =
+        Cases.rule(
+            part[0],
+            part[1],
+            part[2],
+            Integer.parseInt(part[3]),
+            Integer.parseInt(part[4]),
+            Integer.parseInt(part[5]));
+    assertEquals(part[6], rule.inWords());
+  }
+
+  @Test
+  void saysHowManyRechecksThereAre() {
+    String none = rule(new Tolerance.None(), new Decision.Mean(), 0).inWords();
+    String two = rule(new Tolerance.None(), new Decision.Mean(), 2).inWords();
+    assertTrue(none.endsWith(" No re-check after a fail."), none);
+    assertTrue(two.endsWith(" After a fail, 2 re-checks are allowed."), two);
+  }
+}

@@ -1,0 +1,64 @@
+package lanewarden.written;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * What is expected of a folder of faulty files: {@code faults.txt} beside them, a line a fault with
+ * file, line, column, expected, found and mend between bars.
+ */
+public final class FaultTable {
+  private final Path folder;
+  private final Map<String, List<WrittenFault>> faults = new LinkedHashMap<>();
+
+  /** Reads the table of a folder below {@code src/test/resources}. */
+  public FaultTable(String folder) throws IOException {
+    this.folder = Path.of("src/test/resources", folder);
+    for (String line : Files.readAllLines(this.folder.resolve("faults.txt"))) {
+      if (line.isBlank() || line.startsWith("#")) {
+        continue;
+      }
+      String[] part = line.split(" \\| ", -1);
+      WrittenFault fault =
+          new WrittenFault(
+              part[0],
+              Integer.parseInt(part[1]),
+              Integer.parseInt(part[2]),
+              part[3],
+              part[4].replace("\\n", "\n").replace("\\r", "\r"),
+              part[5]);
+      faults.computeIfAbsent(part[0], file -> new ArrayList<>()).add(fault);
+    }
+  }
+
+  /** The names of the files that have a line in the table. */
+  public List<String> files() {
+    return List.copyOf(faults.keySet());
+  }
+
+  /** The names of the faulty files that lie in the folder. */
+  public List<String> filesThere() throws IOException {
+    TreeSet<String> names = new TreeSet<>();
+    try (var paths = Files.list(folder)) {
+      paths.map(path -> path.getFileName().toString()).forEach(names::add);
+    }
+    names.remove("faults.txt");
+    return List.copyOf(names);
+  }
+
+  /** The bytes of a faulty file. */
+  public byte[] bytes(String file) throws IOException {
+    return Files.readAllBytes(folder.resolve(file));
+  }
+
+  /** Every fault expected in a file, in order. */
+  public List<WrittenFault> expected(String file) {
+    return faults.getOrDefault(file, List.of());
+  }
+}
