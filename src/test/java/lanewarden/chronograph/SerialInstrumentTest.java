@@ -89,7 +89,7 @@ class SerialInstrumentTest {
       instrument.start(heard);
       heard.awaitLink(1, LinkState.UP);
       Thread.sleep(800);
-      terminal.write("0300.1\r\n");
+      terminal.write("300.1\r\n");
       assertTrue(heard.awaitHeard(1).signal() instanceof Signal.Heard);
     }
   }

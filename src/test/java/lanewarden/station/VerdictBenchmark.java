@@ -97,7 +97,7 @@ final class VerdictBenchmark {
       for (int i = 0; i < competitors; i++) {
         station.call(Integer.toString(i + 1));
         instrument.pause();
-        RawBytes line = RawBytes.ofText("0285.3\r");
+        RawBytes line = RawBytes.ofText("285.3\r");
         RawBytes last = RawBytes.ofText("\n");
         instrument.receive(line);
         long start = System.nanoTime();
