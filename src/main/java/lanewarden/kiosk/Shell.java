@@ -23,7 +23,7 @@ final class Shell implements Panels {
   private static final double WIDTH = 1280;
 
   private static final double HEIGHT = 800;
-  private static final double TEXT = 17;
+  private static final double TEXT = 18;
 
   /** Below this, text is no longer read with ease; a smaller window cuts off instead. */
   private static final double SMALLEST_TEXT = 13;

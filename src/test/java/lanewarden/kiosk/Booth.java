@@ -117,8 +117,7 @@ final class Booth implements AutoCloseable {
         .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
   }
 
-  static Station open(EventFolder folder, SimulatedInstrument instrument)
-      throws StationException {
+  static Station open(EventFolder folder, SimulatedInstrument instrument) throws StationException {
     SentenceProfile profile = folder.profile();
     return Station.open(
         folder, profile, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
@@ -162,8 +161,14 @@ final class Booth implements AutoCloseable {
     }
   }
 
-  /** Presses a key. */
+  /** Presses a key and waits for all that follows. */
   void press(KeyCode code) throws Exception {
+    pressWithoutWaiting(code);
+    settle();
+  }
+
+  /** Presses a key. */
+  void pressWithoutWaiting(KeyCode code) throws Exception {
     call(
         () -> {
           send(KeyEvent.KEY_PRESSED, "", code);
@@ -171,7 +176,6 @@ final class Booth implements AutoCloseable {
           send(KeyEvent.KEY_RELEASED, "", code);
           return true;
         });
-    settle();
   }
 
   /** Types text, as fingers and readers do. */
@@ -204,8 +208,7 @@ final class Booth implements AutoCloseable {
     Scene scene = front.official();
     EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
     KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
-    Event.fireEvent(
-        target, new KeyEvent(type, character, "", given, false, false, false, false));
+    Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));
   }
 
   void signIn() throws Exception {

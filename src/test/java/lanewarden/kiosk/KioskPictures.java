@@ -28,7 +28,9 @@ public final class KioskPictures {
     Files.createDirectories(folder);
     KioskPictures pictures = new KioskPictures(folder);
     pictures.play(1280, 800);
-    pictures.play(1920, 1080);
+    if (!Boolean.getBoolean("small.only")) {
+      pictures.play(1920, 1080);
+    }
   }
 
   private void play(int width, int height) throws Exception {

@@ -54,6 +54,7 @@ public final class ReportPanel implements Page {
     }
     root.getChildren().addAll(title, about, words, bar, card, buttons);
     root.getStyleClass().add("panel");
+    root.setMaxHeight(VBox.USE_PREF_SIZE);
     root.setId("report-panel");
   }
 

@@ -36,15 +36,14 @@ public final class BoardScreen {
   public BoardScreen(BoardViewModel model, Texts texts) {
     this.texts = texts;
     bib.setMinWidth(Region.USE_PREF_SIZE);
-    HBox.setHgrow(name, Priority.ALWAYS);
-    name.setMaxWidth(Double.MAX_VALUE);
-    HBox who = new HBox(bib, name, division);
+    value.setMinWidth(Region.USE_PREF_SIZE);
+    HBox who = new HBox(bib, name);
     who.getStyleClass().add("board-who");
     HBox reading = new HBox(value, new VBox(unit, beside));
     reading.getStyleClass().add("board-reading");
     VBox.setVgrow(reading, Priority.ALWAYS);
     outcome.getStyleClass().addAll("outcome", "board-outcome");
-    check = new VBox(who, reading, limit, outcome);
+    check = new VBox(who, division, reading, limit, outcome);
     check.getStyleClass().add("board-check");
     Label wait = new Label(texts.of("board.idle"));
     wait.getStyleClass().add("board-idle");

@@ -41,6 +41,8 @@ final class CallColumn extends VBox {
     matches.setId("matches");
     model.matches().addListener((ListChangeListener<Match>) change -> list());
     model.chosen().addListener((all, before, now) -> pickOut());
+    // What did not work is written over by the next bib
+    model.notice().addListener((all, before, now) -> now.ifPresent(trouble -> field.selectAll()));
     Region room = new Region();
     VBox.setVgrow(room, Priority.ALWAYS);
     progress.setWrapText(true);
@@ -86,15 +88,15 @@ final class CallColumn extends VBox {
     bar.setProgress(page.share());
   }
 
-  /** Puts the cursor behind what is written. */
   void focus() {
     field.requestFocus();
-    field.end();
   }
 
   /** Takes what a reader typed while the focus was elsewhere. */
   void typed(String text) {
     focus();
+    // Taking the focus marks everything, and the next letter must not write over the first
+    field.end();
     field.appendText(text);
   }
 }

@@ -39,6 +39,7 @@ final class CheckCard extends VBox {
     rule.getStyleClass().add("rule");
     limit.getStyleClass().add("limit");
     limit.setId("limit");
+    limit.setWrapText(true);
     limit.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     word.getStyleClass().add("outcome-word");
     word.setId("outcome");

@@ -27,7 +27,7 @@ import lanewarden.station.CheckView;
  * @param word the outcome in a word
  * @param words why, or what is missing
  * @param outcome the signed outcome
- * @param rechecksLeft further checks the rule allows if this one fails
+ * @param rechecks how many re-checks the rule allows after a fail
  */
 public record CheckPage(
     long number,
@@ -44,7 +44,7 @@ public record CheckPage(
     String word,
     String words,
     Optional<Outcome> outcome,
-    int rechecksLeft) {
+    int rechecks) {
 
   static CheckPage of(CheckView view, Texts texts) {
     Fact.CheckOpened opened = view.check().opened();
@@ -65,7 +65,7 @@ public record CheckPage(
         Wording.outcome(view.outcome(), texts),
         Wording.sentence(view.words()),
         view.outcome(),
-        view.rechecksLeft());
+        view.division().rule().rechecks());
   }
 
   /** Whether the rule has decided. */
@@ -73,9 +73,11 @@ public record CheckPage(
     return outcome.isPresent();
   }
 
-  /** Whether the competitor failed and may be checked again. */
+  /**
+   * Whether the competitor may be called once more; whether the rule still lets, the station says.
+   */
   public boolean mayBeRechecked() {
-    return outcome.equals(Optional.of(Outcome.OVER)) && rechecksLeft > 0
+    return outcome.equals(Optional.of(Outcome.OVER)) && rechecks > 0
         || outcome.equals(Optional.of(Outcome.NOT_DECIDED));
   }
 

@@ -3,6 +3,7 @@ package lanewarden.kiosk.line;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
@@ -35,9 +36,12 @@ final class ClearLine extends VBox {
     lastWords.setWrapText(true);
     last.getStyleClass().addAll("outcome", "left-last");
     last.setId("left-last");
+    Label how = new Label(texts.of("clear.how"));
+    how.getStyleClass().add("clear-how");
+    how.setWrapText(true);
     Region room = new Region();
-    VBox.setVgrow(room, javafx.scene.layout.Priority.ALWAYS);
-    getChildren().addAll(title, last, room, cautions);
+    VBox.setVgrow(room, Priority.ALWAYS);
+    getChildren().addAll(title, how, last, room, cautions);
     getStyleClass().add("clear-line");
     show(Optional.empty());
   }

@@ -57,6 +57,7 @@ final class EntryPanel implements Page {
     }
     root.getChildren().addAll(card, buttons);
     root.getStyleClass().add("panel");
+    root.setMaxHeight(VBox.USE_PREF_SIZE);
     root.setId("entry-panel");
   }
 

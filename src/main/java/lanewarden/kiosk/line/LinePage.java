@@ -18,7 +18,7 @@ import lanewarden.station.Trouble;
  * @param linkWords the same in a sentence
  * @param check the check at the line
  * @param refused the line refused last
- * @param progress how far the roster is, in words
+ * @param progress how far the roster is, in two short lines
  * @param share how far the roster is, 0 to 1
  * @param trouble what keeps the line from going on
  * @param unwritten signals that wait to be written

@@ -1,6 +1,7 @@
 package lanewarden.kiosk.line;
 
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
@@ -20,6 +21,8 @@ public final class LineScreen implements Page {
 
   /** What the line's buttons open that is not the line's own. */
   public record Doors(KeyButton board, KeyButton theme, KeyButton report) {}
+
+  private static final PseudoClass CROWDED = PseudoClass.getPseudoClass("crowded");
 
   private final LineViewModel model;
   private final BorderPane root = new BorderPane();
@@ -58,6 +61,8 @@ public final class LineScreen implements Page {
     VBox middle = new VBox(stuck, notice, refused, new StackPane(card, clear));
     VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
     middle.getStyleClass().add("middle");
+    // However much there is to say, the buttons below stay whole
+    middle.setMinHeight(0);
     root.setTop(status);
     root.setLeft(column);
     root.setCenter(middle);
@@ -66,7 +71,13 @@ public final class LineScreen implements Page {
     root.setId("line");
     model.page().addListener((all, before, now) -> show());
     model.leftLast().addListener((all, before, now) -> show());
-    model.notice().addListener((all, before, now) -> notice.show(now));
+    model
+        .notice()
+        .addListener(
+            (all, before, now) -> {
+              notice.show(now);
+              makeRoom();
+            });
     show();
   }
 
@@ -90,6 +101,13 @@ public final class LineScreen implements Page {
     check.ifPresent(card::show);
     clear.show(model.leftLast().get());
     acts.show();
+    makeRoom();
+  }
+
+  /** Strips above the check take their room from the reading. */
+  private void makeRoom() {
+    boolean strips = stuck.isVisible() || notice.isVisible() || refused.isVisible();
+    root.pseudoClassStateChanged(CROWDED, strips);
   }
 
   @Override

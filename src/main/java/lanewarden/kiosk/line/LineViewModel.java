@@ -140,10 +140,10 @@ public final class LineViewModel {
         station -> station.call(bibOrName),
         this::done,
         trouble -> {
-          missed(trouble);
           if (typed.get().isEmpty()) {
             typed.set(text);
           }
+          missed(trouble);
         });
   }
 

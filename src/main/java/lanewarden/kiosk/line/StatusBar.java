@@ -5,11 +5,13 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 
 /** The strip that is always there: event, station, link, official, ledger head. */
-final class StatusBar extends HBox {
+final class StatusBar extends VBox {
   private final Texts texts;
   private final Label place = new Label();
   private final Mark linkMark = new Mark();
@@ -17,6 +19,7 @@ final class StatusBar extends HBox {
   private final HBox linkState = new HBox(linkMark, link);
   private final Label official = new Label();
   private final Label head = new Label();
+  private final Label remedy = new Label();
 
   StatusBar(Texts texts) {
     this.texts = texts;
@@ -34,7 +37,13 @@ final class StatusBar extends HBox {
     link.setMinWidth(USE_PREF_SIZE);
     official.setMinWidth(USE_PREF_SIZE);
     head.setMinWidth(USE_PREF_SIZE);
-    getChildren().addAll(place, left, linkState, right, official, head);
+    HBox row = new HBox(place, left, linkState, right, official, head);
+    row.getStyleClass().add("status-row");
+    remedy.setId("link-remedy");
+    remedy.setWrapText(true);
+    remedy.setMaxWidth(Double.MAX_VALUE);
+    remedy.getStyleClass().add("link-remedy");
+    getChildren().addAll(row, remedy);
     getStyleClass().add("status-bar");
   }
 
@@ -46,6 +55,10 @@ final class StatusBar extends HBox {
         page.unwritten() == 0
             ? page.link()
             : texts.of("line.unwritten", page.link(), page.unwritten()));
+    boolean heard = page.linkSign() == Sign.LINK_UP;
+    remedy.setText(page.linkWords());
+    remedy.setVisible(!heard);
+    remedy.setManaged(!heard);
     linkState.setAccessibleText(link.getText() + ". " + page.linkWords());
     official.setText(texts.of("line.official", page.official()));
     head.setText(texts.of("line.head", page.head()));

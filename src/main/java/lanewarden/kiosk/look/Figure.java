@@ -30,7 +30,7 @@ public record Figure(String value, String unit, Optional<String> converted, bool
     Speed speed = shot.reading().speed();
     return new Figure(
         speed.value().toPlainString(),
-        speed.unit().toString(),
+        speed.unit().symbol(),
         converted(speed, allowed),
         shot.stands());
   }

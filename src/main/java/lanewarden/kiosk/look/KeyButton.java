@@ -4,7 +4,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
 
 /** A button with the key that does the same written on it. */
 public final class KeyButton extends Button {
@@ -20,7 +20,7 @@ public final class KeyButton extends Button {
     this.words = new Label(words);
     Label cap = new Label(capOf(key));
     cap.getStyleClass().add("key-cap");
-    HBox both = new HBox(cap, this.words);
+    VBox both = new VBox(cap, this.words);
     both.getStyleClass().add("key-button-content");
     setGraphic(both);
     setContentDisplay(ContentDisplay.GRAPHIC_ONLY);

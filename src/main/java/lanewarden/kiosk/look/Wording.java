@@ -8,6 +8,7 @@ import lanewarden.station.CheckView;
 
 /** How a check reads on every screen. */
 public final class Wording {
+  private static final char NO_BREAK_SPACE = '\u00a0';
 
   private Wording() {}
 
@@ -40,8 +41,10 @@ public final class Wording {
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
-  /** Without zeros that say nothing: {@code 309 ft/s} for 309.00 ft/s. */
-  static String plain(Speed speed) {
-    return Speed.of(speed.value().stripTrailingZeros().toPlainString(), speed.unit()).toString();
+  /** Without zeros that say nothing, and never broken between number and unit. */
+  private static String plain(Speed speed) {
+    return speed.value().stripTrailingZeros().toPlainString()
+        + NO_BREAK_SPACE
+        + speed.unit().symbol();
   }
 }

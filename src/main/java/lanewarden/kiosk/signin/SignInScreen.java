@@ -77,6 +77,7 @@ public final class SignInScreen implements Page {
     hint.ifPresent(words -> panel.getChildren().add(hintOf(words)));
     panel.getChildren().addAll(card, buttons);
     panel.getStyleClass().addAll("panel", "sign-in");
+    panel.setMaxHeight(VBox.USE_PREF_SIZE);
     root.getChildren().add(panel);
     root.getStyleClass().add("sign-in-screen");
     root.setId("sign-in-screen");

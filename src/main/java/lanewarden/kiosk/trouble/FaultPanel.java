@@ -29,6 +29,7 @@ public final class FaultPanel implements Page {
     Label remedy = new Label(fault.remedy());
     Label code = new Label(texts.of("trouble.code", fault.code()));
     code.getStyleClass().add("fault-code");
+    code.setId("fault-code");
     TextArea details = new TextArea(fault.why());
     details.setEditable(false);
     details.setAccessibleText(texts.of("trouble.details"));
@@ -47,6 +48,7 @@ public final class FaultPanel implements Page {
     }
     root.getChildren().addAll(what, remedy, code, details, buttons);
     root.getStyleClass().addAll("panel", "fault");
+    root.setMaxHeight(VBox.USE_PREF_SIZE);
     root.setId("fault-panel");
   }
 

@@ -1,0 +1,318 @@
+package lanewarden.kiosk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import lanewarden.journal.Outcome;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The line from the call to the next competitor, worked by keys and a reader alone. */
+class LineScreenTest {
+  @TempDir Path temp;
+  private Booth booth;
+
+  @BeforeEach
+  void openAndSignIn() throws Exception {
+    booth = new Booth(temp);
+    booth.signIn();
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    booth.close();
+  }
+
+  @Test
+  void scannedBibCallsTheCompetitorUnderTheRuleInWords() throws Exception {
+    booth.scan("101");
+
+    assertEquals("101", booth.text("bib"));
+    assertEquals("Ilse Marrowby", booth.text("name"));
+    assertTrue(booth.text("rule").startsWith("At most 300 ft/s plus 3 % (309 ft/s)."));
+    assertEquals("At least 3 more readings", booth.text("outcome-words"));
+  }
+
+  @Test
+  void readingOnTheWireIsTheLargestThingOnTheScreen() throws Exception {
+    booth.scan("101");
+    booth.shoot("300.1 ft/s");
+
+    assertEquals("300.1", booth.text("reading"));
+    assertTrue(Booth.call(() -> height("reading") > 2 * height("outcome")));
+  }
+
+  private double height(String id) {
+    Node node = booth.front.official().lookup("#" + id);
+    return ((javafx.scene.control.Label) node).getFont().getSize();
+  }
+
+  @Test
+  void outcomeIsAWordAndAShape() throws Exception {
+    booth.scan("101");
+    booth.shoot("312.0 ft/s", "313.1 ft/s", "311.9 ft/s");
+
+    assertEquals("OVER", booth.text("outcome"));
+    assertTrue(
+        Booth.call(() -> booth.front.official().lookup(".outcome .mark.sign-over").isVisible()));
+  }
+
+  @Test
+  void enterSendsADecidedCompetitorOffAndTheCautionsAppear() throws Exception {
+    booth.scan("101");
+    booth.shoot("299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+    assertEquals("WITHIN", booth.text("outcome"));
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(booth.shows("cautions"));
+    assertTrue(booth.station.view().check().isEmpty());
+    assertEquals("1 of 6 checked\n1 within, 0 not within", booth.text("progress"));
+  }
+
+  @Test
+  void nextScannedBibSendsTheDecidedCompetitorOffToo() throws Exception {
+    booth.scan("101");
+    booth.shoot("299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+    booth.scan("102");
+
+    assertEquals("102", booth.text("bib"));
+  }
+
+  @Test
+  void secondLineEndOfAReaderDoesNothing() throws Exception {
+    booth.scan("101");
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("101", booth.text("bib"));
+    assertFalse(booth.shows("notice"));
+  }
+
+  @Test
+  void matchesAreListedWhileTypingAndPickedWithTheArrowKeys() throws Exception {
+    booth.type("il");
+    booth.press(KeyCode.DOWN);
+    booth.press(KeyCode.DOWN);
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("Ilka Brandvold", booth.text("name"));
+  }
+
+  @Test
+  void unknownBibIsToldAndTheNextScanTakesItsPlace() throws Exception {
+    booth.scan("999");
+    assertTrue(booth.text("notice").contains("NO-SUCH-COMPETITOR"));
+    assertEquals("999", booth.text("call-field"));
+    booth.scan("103");
+
+    assertEquals("103", booth.text("bib"));
+    assertFalse(booth.shows("notice"));
+  }
+
+  @Test
+  void lastReadingIsDeclaredVoidForAReasonPickedByItsNumber() throws Exception {
+    booth.scan("101");
+    booth.shoot("330.0 ft/s");
+    booth.press(KeyCode.F3);
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+
+    assertFalse(booth.shows("entry-panel"));
+    assertEquals("void, does not count", booth.text("reading-beside"));
+    assertEquals(
+        "The bow was not at full draw",
+        booth.station.view().check().orElseThrow().check().shots().get(0).voided().reason());
+  }
+
+  @Test
+  void voidWithoutAReasonIsRefusedInThePanel() throws Exception {
+    booth.scan("101");
+    booth.shoot("330.0 ft/s");
+    booth.press(KeyCode.F3);
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(booth.shows("entry-panel"));
+    assertTrue(booth.station.view().check().orElseThrow().check().shots().get(0).stands());
+  }
+
+  @Test
+  void typedReadingIsMarkedAsTyped() throws Exception {
+    booth.scan("205");
+    booth.press(KeyCode.F2);
+    booth.type("63.2");
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("63.2", booth.text("reading"));
+    assertEquals(
+        "typed",
+        booth.station.view().check().orElseThrow().check().shots().get(0).reading().source());
+  }
+
+  @Test
+  void escapeLeavesAPanelWithNothingDone() throws Exception {
+    booth.scan("205");
+    booth.press(KeyCode.F2);
+    booth.type("63.2");
+    booth.press(KeyCode.ESCAPE);
+
+    assertFalse(booth.shows("entry-panel"));
+    assertEquals(0, booth.station.view().check().orElseThrow().shotsTaken());
+  }
+
+  @Test
+  void keysOfTheLineAreDeadUnderAPanel() throws Exception {
+    booth.scan("205");
+    booth.press(KeyCode.F2);
+    booth.press(KeyCode.F9);
+
+    assertEquals("", booth.text("entry-field"));
+    assertTrue(booth.station.view().official().isPresent());
+  }
+
+  @Test
+  void checkEndsWithAReason() throws Exception {
+    booth.scan("205");
+    booth.press(KeyCode.F4);
+    booth.type("limb cracked");
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(booth.text("clear-title").contains("clear"));
+    assertTrue(booth.station.view().check().isEmpty());
+  }
+
+  @Test
+  void competitorWhoJustFailedIsCheckedAgainByOneKey() throws Exception {
+    booth.scan("101");
+    booth.shoot("312.0 ft/s", "313.1 ft/s", "311.9 ft/s");
+    booth.press(KeyCode.ENTER);
+    booth.press(KeyCode.F5);
+
+    assertEquals("101", booth.text("bib"));
+    assertEquals(2, booth.station.view().check().orElseThrow().check().opened().attempt());
+  }
+
+  @Test
+  void refusedLineIsShownWithItsReasonAndBytes() throws Exception {
+    booth.scan("101");
+    booth.emit("$PLWT,00001,0304.1,F,006578,A*00\\r\\n");
+
+    assertTrue(booth.text("refused-words").startsWith("Line refused, wrong checksum"));
+    assertEquals("$PLWT,00001,0304.1,F,006578,A*00\\r\\n", booth.text("refused-bytes"));
+    assertEquals("–", booth.text("reading"));
+  }
+
+  @Test
+  void lostLinkShowsAtOnceInWordsAndComesBack() throws Exception {
+    booth.scan("101");
+    booth.instrument.unplug();
+    booth.settle();
+    assertEquals("Instrument lost", booth.text("link-words"));
+    assertTrue(booth.text("link-remedy").contains("Plug it in again"));
+    booth.instrument.replug();
+    booth.settle();
+
+    assertEquals("Instrument listening", booth.text("link-words"));
+    assertFalse(booth.shows("link-remedy"));
+  }
+
+  @Test
+  void boardShowsTheSameReadingLimitAndWord() throws Exception {
+    booth.scan("101");
+    booth.shoot("299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+
+    assertEquals(booth.text("reading"), booth.boardText("board-value"));
+    assertEquals(booth.text("limit"), booth.boardText("board-limit"));
+    assertEquals(booth.text("outcome"), booth.boardText("board-word"));
+    assertEquals("Ilse Marrowby", booth.boardText("board-name"));
+  }
+
+  @Test
+  void ledgerHeadOnTheScreenIsTheLedgersOwn() throws Exception {
+    booth.scan("101");
+
+    assertEquals("Ledger " + booth.station.view().head().shortForm(), booth.text("ledger-head"));
+  }
+
+  @Test
+  void signingOutIsAskedForAndLeadsBackToSigningIn() throws Exception {
+    booth.press(KeyCode.F9);
+    assertTrue(booth.station.view().official().isPresent());
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(booth.shows("sign-in-screen"));
+    assertTrue(booth.station.view().official().isEmpty());
+  }
+
+  @Test
+  void closingTheLineIsRefusedWhileACheckRuns() throws Exception {
+    booth.scan("101");
+    booth.press(KeyCode.F12);
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(booth.shows("entry-panel"));
+    assertTrue(booth.station.view().official().isPresent());
+  }
+
+  @Test
+  void readerIsHeardAlsoWhileAButtonHasTheFocus() throws Exception {
+    Booth.call(
+        () -> {
+          booth.front.official().lookup(".act-bar .key-button").requestFocus();
+          return true;
+        });
+    booth.type("1");
+    booth.type("02");
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("102", booth.text("bib"));
+  }
+
+  @Test
+  void boardIsOneKeyAway() throws Exception {
+    booth.press(KeyCode.F6);
+
+    assertTrue(booth.boardTurned);
+  }
+
+  @Test
+  void unexpectedFaultIsShownWithItsCodeAndTheLineIsOneKeyAway() throws Exception {
+    booth.scan("101");
+    Booth.call(
+        () -> {
+          booth.front.fault(new IllegalStateException("out of nowhere"));
+          return true;
+        });
+    assertTrue(booth.shows("fault-panel"));
+    assertEquals("Code BUG-IllegalStateException", booth.text("fault-code"));
+    booth.press(KeyCode.ESCAPE);
+    booth.shoot("300.1 ft/s");
+
+    assertEquals("300.1", booth.text("reading"));
+  }
+
+  @Test
+  void checkStaysAtTheLineWhenTheOfficialChanges() throws Exception {
+    booth.scan("101");
+    booth.shoot("299.8 ft/s");
+    booth.press(KeyCode.F9);
+    booth.press(KeyCode.ENTER);
+    booth.signIn();
+
+    assertEquals("299.8", booth.text("reading"));
+    assertTrue(booth.station.view().check().orElseThrow().outcome().isEmpty());
+  }
+
+  @Test
+  void overOnTheScreenIsOverInTheLedger() throws Exception {
+    booth.scan("206");
+    booth.shoot("230.0 ft/s", "231.0 ft/s");
+
+    assertEquals(Outcome.OVER, booth.station.view().check().orElseThrow().outcome().orElseThrow());
+    assertEquals("OVER", booth.text("outcome"));
+  }
+}
