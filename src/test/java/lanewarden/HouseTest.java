@@ -56,8 +56,15 @@ class HouseTest {
   void topLevelIsAsAgreed() throws IOException {
     Set<String> agreed =
         Set.of(
-            "pom.xml", "README.md", "DEVELOPERS.md", "LICENSE", "src", "config", "hardware-notes",
-            "demo-data", "target");
+            "pom.xml",
+            "README.md",
+            "DEVELOPERS.md",
+            "LICENSE",
+            "src",
+            "config",
+            "hardware-notes",
+            "demo-data",
+            "target");
     try (Stream<Path> entries = Files.list(Path.of("."))) {
       Set<String> others =
           entries

@@ -72,8 +72,7 @@ class StandingTest {
     append(new Fact.ReadingVoided(check, misread, "misread"));
     Check now = standing.current().orElseThrow();
     assertEquals(Optional.empty(), now.outcome());
-    assertEquals(
-        List.of(new Shot.Read(Speed.parse("298 ft/s")), new Shot.Voided()), now.judged());
+    assertEquals(List.of(new Shot.Read(Speed.parse("298 ft/s")), new Shot.Voided()), now.judged());
     assertEquals("misread", now.shots().get(1).voided().reason());
     assertEquals("298 ft/s", now.lastStanding().orElseThrow().reading().speed().toString());
     assertFalse(now.standing().contains(misread));
