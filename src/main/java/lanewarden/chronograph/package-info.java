@@ -2,8 +2,17 @@
  * From bytes on the wire to a framed line, to a sentence, to a reading: serial port, replay,
  * simulator and typed entry.
  *
- * <p>Front door: {@link lanewarden.chronograph.Instrument}. Words it owns: frame, sentence,
- * sentence profile, reading, refusal, link. May import: quantity, written, metrology.
+ * <p>Front door: {@link lanewarden.chronograph.Instrument}, of which {@link
+ * lanewarden.chronograph.SerialInstrument}, {@link lanewarden.chronograph.ReplayInstrument} and
+ * {@link lanewarden.chronograph.SimulatedInstrument} are the kinds; {@link
+ * lanewarden.chronograph.TypedEntry} for the official's keyboard; {@link
+ * lanewarden.chronograph.SentenceProfile} and {@link lanewarden.chronograph.Capture} for files.
+ * Every byte takes the way of {@link lanewarden.chronograph.Decoder}. Words it owns: frame,
+ * sentence, sentence profile, reading, refusal, link, capture. May import: quantity, written,
+ * metrology.
+ *
+ * <p>Threads: values are immutable; each instrument has one thread, which owns its decoder and
+ * calls its sink. The formats are described in {@code src/site/markdown/serial-format.md}.
  */
 @NullMarked
 package lanewarden.chronograph;

@@ -48,12 +48,14 @@ final class Writing {
         return make.apply(new BigDecimal(decimal.group(1)), unit);
       }
     }
-    throw new QuantityException(
-        expected,
-        quoted(trimmed),
-        unitText.isEmpty()
-            ? "add the unit, one of " + symbols(units)
-            : "use one of " + symbols(units));
+    throw new QuantityException(expected, quoted(trimmed), mend(unitText, units));
+  }
+
+  private static <U extends Enum<U> & Unit> String mend(String unitText, Class<U> units) {
+    if (unitText.startsWith(",")) {
+      return "write a decimal point instead of the comma";
+    }
+    return (unitText.isEmpty() ? "add the unit, one of " : "use one of ") + symbols(units);
   }
 
   /**

@@ -18,7 +18,6 @@ import lanewarden.ledger.Head;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
-import lanewarden.ledger.Verification;
 import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
@@ -31,11 +30,14 @@ final class Book implements AutoCloseable {
   private final Ledger ledger;
   private final Standing standing;
   private Roster roster;
+  private long folded;
+  private @Nullable Trouble doubt;
 
   private Book(Ledger ledger, Standing standing, Roster roster) {
     this.ledger = ledger;
     this.standing = standing;
     this.roster = roster;
+    this.folded = ledger.head().sequence();
   }
 
   /** Verifies, opens and folds the ledger of an event. */
@@ -43,7 +45,6 @@ final class Book implements AutoCloseable {
     try {
       Ledger ledger = Ledger.open(folder.ledger(), clock, nanos);
       try {
-        refuseUnsound(Verification.of(folder.ledger()));
         Standing standing = new Standing();
         for (Entry entry : ledger.entries()) {
           standing.apply(entry);
@@ -55,22 +56,6 @@ final class Book implements AutoCloseable {
       }
     } catch (LedgerException | FactRefused | WrittenRefused e) {
       throw StationException.of(e);
-    }
-  }
-
-  private static void refuseUnsound(Verification verification) throws StationException {
-    if (!verification.sound()) {
-      throw StationException.stuck(
-          new Trouble(
-              "The line was not opened.",
-              "The ledger is not sound: "
-                  + verification.faults().get(0).words()
-                  + (verification.faults().size() > 1
-                      ? " And " + (verification.faults().size() - 1) + " more faults."
-                      : ""),
-              "Keep the folder as it is, run verify for the whole list, and make a new event to go on.",
-              "LEDGER-UNSOUND",
-              Trouble.Kind.PROOF));
     }
   }
 
@@ -91,23 +76,55 @@ final class Book implements AutoCloseable {
   }
 
   /**
-   * Signs, writes and folds; on return all of it is durable.
+   * Signs, writes and folds; on return all of it is in the ledger.
+   *
+   * <p>Where the disk wrote without confirming, what was written counts: it is folded, and {@link
+   * #doubt} says so. Writing it again would double it.
    *
    * @throws StationException if nothing was written
    */
   void append(SigningKey signer, List<Fact> facts) throws StationException {
     try {
       for (Entry entry : ledger.append(signer, facts.stream().map(FactJson::draft).toList())) {
-        Optional<Fact> fact = standing.apply(entry);
-        if (fact.isPresent() && fact.get() instanceof Fact.RosterAdopted adopted) {
-          roster = read(adopted);
+        fold(entry);
+      }
+      doubt = null;
+    } catch (LedgerException e) {
+      if (ledger.head().sequence() == folded) {
+        throw StationException.of(e);
+      }
+      doubt = Trouble.of(e);
+      foldUnconfirmed();
+    }
+  }
+
+  private void foldUnconfirmed() throws StationException {
+    try {
+      for (Entry entry : ledger.entries()) {
+        if (entry.sequence() > folded) {
+          fold(entry);
         }
       }
     } catch (LedgerException e) {
       throw StationException.of(e);
+    }
+  }
+
+  private void fold(Entry entry) {
+    try {
+      Optional<Fact> fact = standing.apply(entry);
+      if (fact.isPresent() && fact.get() instanceof Fact.RosterAdopted adopted) {
+        roster = read(adopted);
+      }
+      folded = entry.sequence();
     } catch (FactRefused | WrittenRefused e) {
       throw new IllegalStateException("a fact was signed that cannot be read back", e);
     }
+  }
+
+  /** What was written last without the disk's confirmation, if it was so. */
+  Optional<Trouble> doubt() {
+    return Optional.ofNullable(doubt);
   }
 
   /**

@@ -101,7 +101,7 @@ public final class Station implements AutoCloseable {
         Optional.ofNullable(refused),
         book.progress(),
         book.head(),
-        stuck.isPresent() ? stuck : Optional.ofNullable(notice),
+        stuck.or(book::doubt).or(() -> Optional.ofNullable(notice)),
         waiting.size());
   }
 

@@ -43,7 +43,7 @@ public record Trouble(String what, String why, String remedy, String code, Kind 
     }
     if (thrown instanceof LedgerException ledger) {
       return new Trouble(
-          ledger.what(), ledger.why(), ledger.remedy(), ledger.code(), Kind.ENVIRONMENT);
+          ledger.what(), ledger.why(), ledger.remedy(), ledger.code(), kindOf(ledger.code()));
     }
     if (thrown instanceof WrittenRefused refused) {
       return new Trouble(
@@ -65,6 +65,26 @@ public record Trouble(String what, String why, String remedy, String code, Kind 
       return ofFile(io);
     }
     return thrown instanceof IOException io ? ofFile(io) : unexpected(thrown);
+  }
+
+  private static Kind kindOf(String ledgerCode) {
+    return switch (ledgerCode) {
+      case "LEDGER-UNSOUND", "LEDGER-CHANGED", "LEDGER-CUT", "LEDGER-DAMAGED", "KEY-DAMAGED" ->
+          Kind.PROOF;
+      case "LEDGER-MISSING",
+          "LEDGER-EMPTY",
+          "LEDGER-FOREIGN",
+          "LEDGER-NEWER",
+          "LEDGER-EXISTS",
+          "LEDGER-NOT-ENROLLED",
+          "LEDGER-NOT-ORGANIZER",
+          "LEDGER-ENROLLED",
+          "KEY-MISSING",
+          "KEY-EXISTS",
+          "KEY-PASSPHRASE" ->
+          Kind.USAGE;
+      default -> Kind.ENVIRONMENT;
+    };
   }
 
   private static Trouble ofFile(IOException io) {

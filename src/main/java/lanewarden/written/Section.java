@@ -164,7 +164,7 @@ public final class Section {
       return Optional.of(new Section(page, inner, path + key + ".", placeOf(key)));
     }
     if (raw == null) {
-      missing(key, "a table [" + path + key + "]");
+      fault(key, "a table", "nothing", "add a section [" + path + key + "]");
     } else {
       fault(key, "a table", describe(raw), "write [" + path + key + "] on a line of its own");
     }

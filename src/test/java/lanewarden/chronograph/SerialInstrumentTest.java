@@ -4,6 +4,7 @@ import static lanewarden.chronograph.Profiles.good;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -193,6 +195,19 @@ class SerialInstrumentTest {
       assertTrue(busy.words().contains("in use by another program"), busy.words());
       holder.close();
       second.awaitLink(1, LinkState.UP);
+    }
+  }
+
+  @Test
+  void aPortThisUserMayNotOpenIsToldAsSuch() throws IOException, InterruptedException {
+    Collected heard = new Collected();
+    try (PseudoTerminal terminal = PseudoTerminal.open();
+        SerialInstrument instrument = on(terminal.path(), Profiles.gateTimer())) {
+      Files.setPosixFilePermissions(terminal.path(), Set.of());
+      assumeFalse(Files.isReadable(terminal.path()), "this user may open everything");
+      instrument.start(heard);
+      Signal.LinkChanged lost = (Signal.LinkChanged) heard.awaitLink(1, LinkState.LOST).signal();
+      assertTrue(lost.words().startsWith("This user may not open the port"), lost.words());
     }
   }
 
