@@ -1,5 +1,6 @@
 package lanewarden.command;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,7 @@ import lanewarden.station.StationException;
  * <p>A word that cannot be obeyed is answered and changes nothing. One thread types; the end may
  * come from another.
  */
-final class LineSession implements AutoCloseable {
+final class LineSession {
 
   /** A line without a rehearsal that was quiet so long brings no more arrows. */
   private static final Duration QUIET = Duration.ofSeconds(5);
@@ -43,7 +44,7 @@ final class LineSession implements AutoCloseable {
   }
 
   /** Obeys one line after the other, up to the last or to one that leaves. */
-  void obey(LineSource typed) throws java.io.IOException, InterruptedException {
+  void obey(LineSource typed) throws IOException, InterruptedException {
     boolean stays = true;
     Optional<String> next = typed.next();
     while (stays && next.isPresent()) {
@@ -108,12 +109,11 @@ final class LineSession implements AutoCloseable {
     station.declareVoid(reading, shot.group(2));
   }
 
-  /** Signs out, if somebody still is on duty, and tells it. The check at the line stays. */
-  @Override
-  public void close() throws StationException, InterruptedException {
-    if (station.view().official().isPresent()) {
-      station.signOut();
+  /** Leaves the line in order: the official signs out, all is told, the ledger is closed. */
+  void leave() throws StationException, InterruptedException {
+    try (line) {
+      line.signOut();
+      narrator.close();
     }
-    narrator.close();
   }
 }

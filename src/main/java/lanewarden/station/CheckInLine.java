@@ -108,6 +108,20 @@ public final class CheckInLine implements AutoCloseable {
     return view.check().isPresent() && outcome.isEmpty();
   }
 
+  /** Whoever is on duty signs out; a check that runs stays at the line. */
+  public void signOut() throws StationException {
+    if (station.view().official().isPresent()) {
+      station.signOut();
+    }
+  }
+
+  /** Leaves in order: whoever is on duty signs out, then the ledger is closed. */
+  public void leave() throws StationException {
+    try (this) {
+      signOut();
+    }
+  }
+
   /** Leaves the instrument and the ledger; what is signed stays as it is. */
   @Override
   public void close() throws StationException {
