@@ -45,7 +45,8 @@ class HouseTest {
     Set<Path> unsaid = new TreeSet<>();
     for (Path file : sources("src/main/java")) {
       Path note = file.resolveSibling("package-info.java");
-      if (!Files.exists(note) || !Files.readString(note).replaceAll("\\s+\\*?\\s*", " ").contains("May import:")) {
+      if (!Files.exists(note)
+          || !Files.readString(note).replaceAll("\\s+\\*?\\s*", " ").contains("May import:")) {
         unsaid.add(file.getParent());
       }
     }
