@@ -1,0 +1,157 @@
+package lanewarden.kiosk;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ObjectProperty;
+import javafx.event.ActionEvent;
+import javafx.event.EventTarget;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Theme;
+import org.jspecify.annotations.Nullable;
+
+/** The official's scene: one screen, at most one panel over it, and the way keys take to them. */
+final class Shell implements Panels {
+  // The look is drawn for this size and grows with the window, in pixels
+  private static final double WIDTH = 1280;
+
+  private static final double HEIGHT = 800;
+  private static final double TEXT = 17;
+
+  /** Below this, text is no longer read with ease; a smaller window cuts off instead. */
+  private static final double SMALLEST_TEXT = 13;
+
+  private final StackPane veil = new StackPane();
+  private final StackPane root = new StackPane();
+  private final Scene scene = new Scene(root, WIDTH, HEIGHT);
+  private @Nullable Page screen;
+  private @Nullable Page panel;
+
+  Shell(ObjectProperty<Theme> theme) {
+    veil.getStyleClass().add("veil");
+    root.getStyleClass().add("shell");
+    dress(scene, root, theme);
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
+    scene.addEventHandler(ActionEvent.ACTION, this::acted);
+    scene.focusOwnerProperty().addListener((all, before, now) -> keepFocus(now));
+  }
+
+  /** Gives a scene its theme, and a text size that follows the window. */
+  static void dress(Scene scene, Parent root, ObjectProperty<Theme> theme) {
+    scene.getStylesheets().setAll(theme.get().stylesheets());
+    theme.addListener((all, before, now) -> scene.getStylesheets().setAll(now.stylesheets()));
+    root.styleProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> {
+                  double share = Math.min(scene.getWidth() / WIDTH, scene.getHeight() / HEIGHT);
+                  return "-fx-font-size: " + Math.max(SMALLEST_TEXT, TEXT * share) + "px;";
+                },
+                scene.widthProperty(),
+                scene.heightProperty()));
+  }
+
+  Scene scene() {
+    return scene;
+  }
+
+  /** Puts a screen in place of the one before; a panel that was open belonged to that one. */
+  void show(Page next) {
+    screen = next;
+    panel = null;
+    root.getChildren().setAll(next.root());
+    next.focus();
+  }
+
+  @Override
+  public void open(Page next) {
+    panel = next;
+    veil.getChildren().setAll(next.root());
+    if (!root.getChildren().contains(veil)) {
+      root.getChildren().add(veil);
+    }
+    disableScreen(true);
+    next.focus();
+  }
+
+  @Override
+  public void close() {
+    panel = null;
+    root.getChildren().remove(veil);
+    veil.getChildren().clear();
+    disableScreen(false);
+    Page left = screen;
+    if (left != null) {
+      left.focus();
+    }
+  }
+
+  /** Keeps the tabulator and screen readers out of what lies under a panel. */
+  private void disableScreen(boolean disabled) {
+    Page under = screen;
+    if (under != null) {
+      under.root().setDisable(disabled);
+    }
+  }
+
+  private @Nullable Page uppermost() {
+    return panel == null ? screen : panel;
+  }
+
+  private void pressed(KeyEvent event) {
+    Page page = uppermost();
+    if (page == null
+        || event.isAltDown()
+        || event.isControlDown()
+        || event.isMetaDown()
+        || event.isShiftDown()) {
+      return;
+    }
+    if (event.getCode() == KeyCode.ENTER && scene.getFocusOwner() instanceof Button button) {
+      // Whoever went to a button with the tabulator means that button
+      button.fire();
+      event.consume();
+    } else if (page.press(event.getCode())) {
+      event.consume();
+    }
+  }
+
+  /** A reader types wherever the focus is; what it types belongs into the page's field. */
+  private void typed(KeyEvent event) {
+    Page page = uppermost();
+    String text = event.getCharacter();
+    boolean plain =
+        !text.isBlank()
+            && !Character.isISOControl(text.codePointAt(0))
+            && !event.isControlDown()
+            && !event.isMetaDown()
+            && !event.isAltDown();
+    if (page != null && plain && !(scene.getFocusOwner() instanceof TextInputControl)) {
+      page.typed(text);
+      event.consume();
+    }
+  }
+
+  private void acted(ActionEvent event) {
+    EventTarget target = event.getTarget();
+    Page page = uppermost();
+    if (page != null && target instanceof Button) {
+      page.focus();
+    }
+  }
+
+  private void keepFocus(@Nullable Node owner) {
+    Page page = uppermost();
+    if (owner == null && page != null) {
+      page.focus();
+    }
+  }
+}

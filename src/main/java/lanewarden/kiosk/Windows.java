@@ -1,0 +1,106 @@
+package lanewarden.kiosk;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.collections.ObservableList;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.input.KeyCombination;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.station.EventFolder;
+import lanewarden.station.Station;
+
+/** The two windows: the official's, and the archers' board; on the screen's thread. */
+final class Windows implements Front.Windows {
+  private static final double LEAST_WIDTH = 1000;
+  private static final double LEAST_HEIGHT = 600;
+
+  private final Stage main = new Stage();
+  private final Stage boardStage = new Stage();
+  private final Front front;
+
+  private Windows(
+      Station station,
+      EventFolder folder,
+      Optional<String> hint,
+      ReportMaker reports,
+      Front.Threads threads) {
+    front = new Front(station, folder, hint, reports, this, threads);
+  }
+
+  /**
+   * Opens the official's window.
+   *
+   * @param closed runs when it is closed; the board closes with it
+   */
+  static Windows open(
+      Station station,
+      EventFolder folder,
+      Optional<String> hint,
+      ReportMaker reports,
+      Front.Threads threads,
+      Runnable closed) {
+    Windows windows = new Windows(station, folder, hint, reports, threads);
+    windows.open(closed);
+    return windows;
+  }
+
+  private void open(Runnable closed) {
+    main.setTitle(front.texts().of("window.title"));
+    main.setScene(front.official());
+    main.setMinWidth(LEAST_WIDTH);
+    main.setMinHeight(LEAST_HEIGHT);
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    main.setMaximized(
+        room.getWidth() <= front.official().getWidth()
+            || room.getHeight() <= front.official().getHeight());
+    main.setOnHidden(
+        e -> {
+          boardStage.hide();
+          closed.run();
+        });
+    boardStage.setTitle(front.texts().of("window.board"));
+    boardStage.setScene(front.board());
+    boardStage.setFullScreenExitHint("");
+    boardStage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
+    // Keys and the barcode reader always work the official's window
+    boardStage
+        .focusedProperty()
+        .addListener(
+            (all, before, now) -> {
+              if (now) {
+                Platform.runLater(main::requestFocus);
+              }
+            });
+    main.show();
+  }
+
+  /** Opens the window for a fault, from any thread. */
+  void fault(Throwable thrown) {
+    Platform.runLater(() -> front.fault(thrown));
+  }
+
+  /** The board takes the second display whole; with one display it is a window. */
+  @Override
+  public void turnBoard() {
+    if (boardStage.isShowing()) {
+      boardStage.hide();
+      return;
+    }
+    ObservableList<Screen> displays = Screen.getScreens();
+    for (Screen display : displays) {
+      if (!display.equals(Screen.getPrimary())) {
+        boardStage.setX(display.getBounds().getMinX());
+        boardStage.setY(display.getBounds().getMinY());
+        boardStage.setFullScreen(true);
+      }
+    }
+    boardStage.show();
+  }
+
+  @Override
+  public void leave() {
+    main.hide();
+  }
+}

@@ -1,0 +1,5 @@
+/** Making the audit report, with its progress. */
+@NullMarked
+package lanewarden.kiosk.audit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,102 @@
+package lanewarden.kiosk.board;
+
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Figure;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Texts;
+
+/** The archer-facing board: one reading, one limit, one word, to be read at three metres. */
+public final class BoardScreen {
+  private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
+
+  private final Texts texts;
+  private final StackPane root = new StackPane();
+  private final Label bib = label("board-bib");
+  private final Label name = label("board-name");
+  private final Label division = label("board-division");
+  private final Label value = label("board-value");
+  private final Label unit = label("board-unit");
+  private final Label beside = label("board-beside");
+  private final Label limit = label("board-limit");
+  private final Mark mark = new Mark();
+  private final Label word = label("board-word");
+  private final HBox outcome = new HBox(mark, word);
+  private final VBox check;
+  private final VBox idle;
+
+  /** Follows the model from now on. */
+  public BoardScreen(BoardViewModel model, Texts texts) {
+    this.texts = texts;
+    bib.setMinWidth(Region.USE_PREF_SIZE);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setMaxWidth(Double.MAX_VALUE);
+    HBox who = new HBox(bib, name, division);
+    who.getStyleClass().add("board-who");
+    HBox reading = new HBox(value, new VBox(unit, beside));
+    reading.getStyleClass().add("board-reading");
+    VBox.setVgrow(reading, Priority.ALWAYS);
+    outcome.getStyleClass().addAll("outcome", "board-outcome");
+    check = new VBox(who, reading, limit, outcome);
+    check.getStyleClass().add("board-check");
+    Label wait = new Label(texts.of("board.idle"));
+    wait.getStyleClass().add("board-idle");
+    wait.setWrapText(true);
+    Label caution = new Label(texts.of("board.caution"));
+    caution.getStyleClass().add("board-caution");
+    caution.setWrapText(true);
+    idle = new VBox(wait, caution);
+    idle.getStyleClass().add("board-check");
+    root.getChildren().addAll(idle, check);
+    root.getStyleClass().add("board");
+    root.setId("board");
+    model.page().addListener((all, before, now) -> show(now));
+    show(model.page().get());
+  }
+
+  private static Label label(String word) {
+    Label label = new Label();
+    label.getStyleClass().add(word);
+    label.setId(word);
+    return label;
+  }
+
+  private void show(Optional<BoardPage> page) {
+    check.setVisible(page.isPresent());
+    idle.setVisible(page.isEmpty());
+    page.ifPresent(this::show);
+  }
+
+  private void show(BoardPage page) {
+    bib.setText(page.bib());
+    name.setText(page.name());
+    division.setText(page.division());
+    value.setText(page.figure().map(Figure::value).orElseGet(() -> texts.of("reading.none")));
+    unit.setText(page.figure().map(Figure::unit).orElse(""));
+    boolean counts = page.figure().map(Figure::counts).orElse(true);
+    beside.setText(
+        counts
+            ? page.figure()
+                .flatMap(Figure::converted)
+                .map(c -> texts.of("reading.about", c))
+                .orElse("")
+            : texts.of("reading.void"));
+    value.pseudoClassStateChanged(VOID, !counts);
+    limit.setText(page.limit());
+    mark.show(page.sign());
+    Mark.show(outcome, page.sign());
+    word.setText(page.word());
+  }
+
+  /** What it shows. */
+  public Parent root() {
+    return root;
+  }
+}

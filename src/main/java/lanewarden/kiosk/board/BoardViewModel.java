@@ -1,0 +1,29 @@
+package lanewarden.kiosk.board;
+
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.station.LineView;
+
+/** What the board shows; used on the screen's thread. */
+public final class BoardViewModel {
+  private final Texts texts;
+  private final ObjectProperty<Optional<BoardPage>> page =
+      new SimpleObjectProperty<>(Optional.empty());
+
+  /** A board that shows nobody. */
+  public BoardViewModel(Texts texts) {
+    this.texts = texts;
+  }
+
+  /** Takes the next state of the line. */
+  public void take(LineView view) {
+    page.set(view.check().map(check -> BoardPage.of(check, texts)));
+  }
+
+  /** Who is at the line; empty while nobody is. */
+  public ObjectProperty<Optional<BoardPage>> page() {
+    return page;
+  }
+}

@@ -1,0 +1,121 @@
+package lanewarden.kiosk.desk;
+
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import lanewarden.station.LineView;
+import lanewarden.station.Station;
+import lanewarden.station.StationException;
+import lanewarden.station.Trouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The desk between the screens and the station: what the screens ask is done off their thread, one
+ * thing after the other, and answered on it.
+ *
+ * <p>All methods are called on the screen's thread, and all answers come there.
+ */
+public final class Desk {
+
+  /** Something to do or to ask at the station. */
+  @FunctionalInterface
+  public interface Question<T> {
+    /** Runs off the screen's thread. */
+    T ask(Station station) throws StationException;
+  }
+
+  /** Something to do at the station that has no answer. */
+  @FunctionalInterface
+  public interface Act {
+    /** Runs off the screen's thread. */
+    void run(Station station) throws StationException;
+  }
+
+  private final Station station;
+  private final Executor work;
+  private final Executor screen;
+  private final ReadOnlyIntegerWrapper pending = new ReadOnlyIntegerWrapper();
+
+  /**
+   * @param work runs one task after the other, off the screen's thread
+   * @param screen runs tasks on the screen's thread
+   */
+  public Desk(Station station, Executor work, Executor screen) {
+    this.station = station;
+    this.work = work;
+    this.screen = screen;
+  }
+
+  /**
+   * Tells of every state of the line, on the screen's thread; where the line changes faster than
+   * the screen follows, only of the latest.
+   */
+  public void listen(Consumer<LineView> listener) {
+    AtomicReference<@Nullable LineView> latest = new AtomicReference<>();
+    station.listen(
+        view -> {
+          if (latest.getAndSet(view) == null) {
+            screen.execute(
+                () -> {
+                  LineView taken = latest.getAndSet(null);
+                  if (taken != null) {
+                    listener.accept(taken);
+                  }
+                });
+          }
+        });
+  }
+
+  /** How many acts are not answered yet. */
+  public ReadOnlyIntegerProperty pending() {
+    return pending.getReadOnlyProperty();
+  }
+
+  /**
+   * Has something done.
+   *
+   * @param done runs when it was done
+   * @param missed takes what kept it from being done
+   */
+  public void act(Act act, Runnable done, Consumer<Trouble> missed) {
+    this.<Boolean>ask(
+        s -> {
+          act.run(s);
+          return true;
+        },
+        yes -> done.run(),
+        missed);
+  }
+
+  /**
+   * Asks something.
+   *
+   * @param answer takes the answer
+   * @param missed takes what kept it from being answered
+   */
+  public <T> void ask(Question<T> question, Consumer<T> answer, Consumer<Trouble> missed) {
+    pending.set(pending.get() + 1);
+    work.execute(
+        () -> {
+          Runnable reply = reply(question, answer, missed);
+          screen.execute(
+              () -> {
+                pending.set(pending.get() - 1);
+                reply.run();
+              });
+        });
+  }
+
+  /** Every failure becomes a trouble: nothing that goes wrong at the station may pass unseen. */
+  private <T> Runnable reply(Question<T> question, Consumer<T> answer, Consumer<Trouble> missed) {
+    try {
+      T given = question.ask(station);
+      return () -> answer.accept(given);
+    } catch (StationException | RuntimeException | Error e) {
+      Trouble trouble = Trouble.of(e);
+      return () -> missed.accept(trouble);
+    }
+  }
+}

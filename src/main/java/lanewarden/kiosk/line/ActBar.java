@@ -1,0 +1,68 @@
+package lanewarden.kiosk.line;
+
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Texts;
+
+/** Everything that can be done at the line, each with its key; what cannot be done now is dim. */
+final class ActBar extends HBox {
+  private final LineViewModel model;
+  private final KeyButton next;
+  private final KeyButton type;
+  private final KeyButton voidLast;
+  private final KeyButton end;
+  private final KeyButton recheck;
+  private final LineScreen.Doors doors;
+  private final KeyButton signOut;
+  private final KeyButton close;
+
+  ActBar(LineViewModel model, Texts texts, LinePanels panels, LineScreen.Doors doors) {
+    this.model = model;
+    this.doors = doors;
+    next = new KeyButton(texts.of("act.next"), KeyCode.ENTER, model::next);
+    next.getStyleClass().add("primary");
+    next.setId("next");
+    type = new KeyButton(texts.of("act.type"), KeyCode.F2, panels::type);
+    voidLast = new KeyButton(texts.of("act.void"), KeyCode.F3, panels::voidLast);
+    end = new KeyButton(texts.of("act.end"), KeyCode.F4, panels::endCheck);
+    recheck = new KeyButton(texts.of("act.recheck"), KeyCode.F5, model::recheck);
+    signOut = new KeyButton(texts.of("act.sign-out"), KeyCode.F9, panels::signOut);
+    close = new KeyButton(texts.of("act.close"), KeyCode.F12, panels::closeLine);
+    getChildren()
+        .addAll(
+            next,
+            type,
+            voidLast,
+            end,
+            recheck,
+            doors.board(),
+            doors.theme(),
+            doors.report(),
+            signOut,
+            close);
+    getChildren()
+        .forEach(
+            button -> {
+              HBox.setHgrow(button, Priority.ALWAYS);
+              ((KeyButton) button).setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+            });
+    getStyleClass().add("act-bar");
+  }
+
+  void addTo(Keys keys) {
+    // Enter is the screen's own: with a bib typed it calls
+    keys.add(type, voidLast, end, recheck, signOut, close);
+    keys.add(doors.board(), doors.theme(), doors.report());
+  }
+
+  void show() {
+    next.setDisable(!model.mayGoOn());
+    type.setDisable(!model.mayType());
+    voidLast.setDisable(!model.mayVoid());
+    end.setDisable(!model.mayType());
+    recheck.setDisable(model.recheckable().isEmpty());
+  }
+}

@@ -1,0 +1,85 @@
+package lanewarden.kiosk.line;
+
+import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Texts;
+
+/** Who stands at the line, under which rule, with which reading and outcome. */
+final class CheckCard extends VBox {
+  private final Label bib = new Label();
+  private final Label name = new Label();
+  private final Label division = new Label();
+  private final Label attempt = new Label();
+  private final Label rule = new Label();
+  private final Label limit = new Label();
+  private final ReadingFigure reading;
+  private final Mark mark = new Mark();
+  private final Label word = new Label();
+  private final Label words = new Label();
+  private final HBox outcome;
+  private final ShotRow shots;
+
+  CheckCard(Texts texts, Consumer<ShotLine> declareVoid) {
+    reading = new ReadingFigure(texts);
+    shots = new ShotRow(texts, declareVoid);
+    bib.getStyleClass().add("bib");
+    bib.setId("bib");
+    bib.setMinWidth(USE_PREF_SIZE);
+    name.getStyleClass().add("name");
+    name.setId("name");
+    rule.setWrapText(true);
+    rule.setMinHeight(USE_PREF_SIZE);
+    rule.setId("rule");
+    rule.getStyleClass().add("rule");
+    limit.getStyleClass().add("limit");
+    limit.setId("limit");
+    limit.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    word.getStyleClass().add("outcome-word");
+    word.setId("outcome");
+    word.setMinWidth(USE_PREF_SIZE);
+    words.setWrapText(true);
+    words.setId("outcome-words");
+    words.getStyleClass().add("outcome-words");
+    division.setMinWidth(USE_PREF_SIZE);
+    attempt.getStyleClass().add("attempt");
+    HBox.setHgrow(words, Priority.ALWAYS);
+    outcome = new HBox(mark, word, words);
+    outcome.getStyleClass().add("outcome");
+    outcome.setAccessibleRole(AccessibleRole.TEXT);
+    HBox who = new HBox(bib, name, gap(), new VBox(division, attempt));
+    who.getStyleClass().add("who");
+    HBox figures = new HBox(reading, gap(), limit);
+    figures.getStyleClass().add("figures");
+    VBox.setVgrow(figures, Priority.ALWAYS);
+    getChildren().addAll(who, rule, figures, outcome, shots);
+    getStyleClass().add("check-card");
+  }
+
+  private static Region gap() {
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    return gap;
+  }
+
+  void show(CheckPage check) {
+    bib.setText(check.bib());
+    name.setText(check.name());
+    division.setText(check.division());
+    attempt.setText(check.attempt());
+    rule.setText(check.rule());
+    limit.setText(check.limit());
+    reading.show(check.figure());
+    mark.show(check.sign());
+    Mark.show(outcome, check.sign());
+    word.setText(check.word());
+    words.setText(check.words());
+    outcome.setAccessibleText(check.word() + ". " + check.words());
+    shots.show(check);
+  }
+}

@@ -1,0 +1,91 @@
+package lanewarden.kiosk.line;
+
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import lanewarden.kiosk.look.Figure;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
+import lanewarden.station.CheckView;
+
+/**
+ * The check at the line in the words of the screen.
+ *
+ * @param number of the check in the ledger
+ * @param bib the competitor's
+ * @param name the competitor's
+ * @param division code and name
+ * @param attempt which check of the competitor it is
+ * @param rule the whole rule in words
+ * @param limit limit and what is allowed
+ * @param figure the reading taken last
+ * @param shots those taken
+ * @param places how many shots the rule allows
+ * @param sign shape of the outcome
+ * @param word the outcome in a word
+ * @param words why, or what is missing
+ * @param outcome the signed outcome
+ * @param rechecksLeft further checks the rule allows if this one fails
+ */
+public record CheckPage(
+    long number,
+    String bib,
+    String name,
+    String division,
+    String attempt,
+    String rule,
+    String limit,
+    Optional<Figure> figure,
+    List<ShotLine> shots,
+    int places,
+    Sign sign,
+    String word,
+    String words,
+    Optional<Outcome> outcome,
+    int rechecksLeft) {
+
+  static CheckPage of(CheckView view, Texts texts) {
+    Fact.CheckOpened opened = view.check().opened();
+    return new CheckPage(
+        view.check().number(),
+        opened.bib(),
+        opened.name(),
+        texts.of("division", view.division().code(), view.division().name()),
+        opened.attempt() == 1
+            ? texts.of("line.attempt.first")
+            : texts.of("line.attempt.again", opened.attempt()),
+        view.division().rule().inWords(),
+        Wording.limit(view, texts),
+        Figure.last(view),
+        ShotLine.of(view),
+        view.division().rule().shots().allowed(),
+        Sign.of(view.outcome()),
+        Wording.outcome(view.outcome(), texts),
+        Wording.sentence(view.words()),
+        view.outcome(),
+        view.rechecksLeft());
+  }
+
+  /** Whether the rule has decided. */
+  public boolean decided() {
+    return outcome.isPresent();
+  }
+
+  /** Whether the competitor failed and may be checked again. */
+  public boolean mayBeRechecked() {
+    return outcome.equals(Optional.of(Outcome.OVER)) && rechecksLeft > 0
+        || outcome.equals(Optional.of(Outcome.NOT_DECIDED));
+  }
+
+  /** Whether a reading stands that could be declared void. */
+  public boolean hasStanding() {
+    return shots.stream().anyMatch(s -> s.voided().isEmpty());
+  }
+
+  /** The last shot that counts. */
+  public Optional<ShotLine> lastStanding() {
+    return shots.stream().filter(s -> s.voided().isEmpty()).reduce((first, second) -> second);
+  }
+}

@@ -1,0 +1,67 @@
+package lanewarden.kiosk.line;
+
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+
+/** What stands in the place of the check while nobody is at the line, with the cautions. */
+final class ClearLine extends VBox {
+  private final Texts texts;
+  private final Mark lastMark = new Mark();
+  private final Label lastWords = new Label();
+  private final HBox last = new HBox(lastMark, lastWords);
+
+  ClearLine(Texts texts) {
+    this.texts = texts;
+    Label title = new Label(texts.of("clear.title"));
+    title.getStyleClass().add("clear-title");
+    title.setId("clear-title");
+    Label cautionTitle = new Label(texts.of("caution.title"));
+    cautionTitle.getStyleClass().add("caution-title");
+    VBox cautions =
+        new VBox(
+            cautionTitle,
+            caution("caution.clear"),
+            caution("caution.nocked"),
+            caution("caution.inspect"),
+            caution("caution.defer"));
+    cautions.getStyleClass().add("cautions");
+    cautions.setId("cautions");
+    lastWords.setWrapText(true);
+    last.getStyleClass().addAll("outcome", "left-last");
+    last.setId("left-last");
+    Region room = new Region();
+    VBox.setVgrow(room, javafx.scene.layout.Priority.ALWAYS);
+    getChildren().addAll(title, last, room, cautions);
+    getStyleClass().add("clear-line");
+    show(Optional.empty());
+  }
+
+  private Label caution(String key) {
+    Label label = new Label(texts.of(key));
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    return label;
+  }
+
+  /** Shows how the check ended that left the line last. */
+  void show(Optional<CheckPage> left) {
+    last.setVisible(left.isPresent());
+    last.setManaged(left.isPresent());
+    left.ifPresent(
+        check -> {
+          Sign sign = check.sign();
+          lastMark.show(sign);
+          Mark.show(last, sign);
+          lastWords.setText(
+              check.decided()
+                  ? texts.of("clear.last", check.bib(), check.name(), check.word(), check.words())
+                  : texts.of("clear.last.ended", check.bib(), check.name()));
+        });
+  }
+}

@@ -1,0 +1,113 @@
+package lanewarden.kiosk.line;
+
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleCard;
+
+/** A panel over the line in which the official enters or confirms one thing. */
+final class EntryPanel implements Page {
+
+  /**
+   * What the panel says.
+   *
+   * @param title what is about to be done
+   * @param words what it means
+   * @param field what to write; blank where there is only something to confirm
+   * @param act what the button does
+   */
+  record Wording(String title, String words, String field, String act) {}
+
+  private final VBox root = new VBox();
+  private final Keys keys = new Keys();
+  private final TextField field = new TextField();
+  private final KeyButton act;
+  private final boolean asksText;
+
+  EntryPanel(EntryViewModel model, Wording wording, Texts texts, Runnable leave) {
+    asksText = !wording.field().isBlank();
+    Label title = new Label(wording.title());
+    title.getStyleClass().add("panel-title");
+    Label words = new Label(wording.words());
+    TroubleCard card = new TroubleCard(texts);
+    model.trouble().addListener((all, before, now) -> card.show(now));
+    act = new KeyButton(wording.act(), KeyCode.ENTER, model::enter);
+    act.getStyleClass().add("primary");
+    act.disableProperty().bind(model.busy());
+    KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
+    keys.add(act, back);
+    HBox buttons = new HBox(act, back);
+    buttons.getStyleClass().add("panel-buttons");
+    for (Label label : new Label[] {title, words}) {
+      label.setWrapText(true);
+      label.setMinHeight(Label.USE_PREF_SIZE);
+    }
+    root.getChildren().addAll(title, words);
+    addPicks(model, texts);
+    if (asksText) {
+      addField(model, wording.field());
+    }
+    root.getChildren().addAll(card, buttons);
+    root.getStyleClass().add("panel");
+    root.setId("entry-panel");
+  }
+
+  private void addPicks(EntryViewModel model, Texts texts) {
+    int number = 1;
+    for (String pick : model.picks()) {
+      Button button = new Button(texts.of("panel.pick", number, pick));
+      button.getStyleClass().add("pick");
+      button.setMaxWidth(Double.MAX_VALUE);
+      button.setOnAction(e -> model.submit(pick));
+      button.disableProperty().bind(model.busy());
+      root.getChildren().add(button);
+      number++;
+    }
+  }
+
+  private void addField(EntryViewModel model, String words) {
+    Label label = new Label(words);
+    label.setLabelFor(field);
+    label.setWrapText(true);
+    label.setMinHeight(Label.USE_PREF_SIZE);
+    field.setAccessibleText(words);
+    field.setId("entry-field");
+    field.textProperty().bindBidirectional(model.text());
+    root.getChildren().addAll(label, field);
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    if (asksText) {
+      field.requestFocus();
+    } else {
+      act.requestFocus();
+    }
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    if (asksText) {
+      field.requestFocus();
+      field.appendText(text);
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package lanewarden.kiosk.line;
+
+import java.util.Optional;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.station.LineView;
+import lanewarden.station.Trouble;
+
+/**
+ * The whole line in the words of the screen; immutable, made from one {@link LineView} and nothing
+ * else.
+ *
+ * @param place event and station
+ * @param official who is signed in
+ * @param head the ledger's last entry
+ * @param linkSign shape of the link's state
+ * @param link the link's state in words
+ * @param linkWords the same in a sentence
+ * @param check the check at the line
+ * @param refused the line refused last
+ * @param progress how far the roster is, in words
+ * @param share how far the roster is, 0 to 1
+ * @param trouble what keeps the line from going on
+ * @param unwritten signals that wait to be written
+ */
+public record LinePage(
+    String place,
+    String official,
+    String head,
+    Sign linkSign,
+    String link,
+    String linkWords,
+    Optional<CheckPage> check,
+    Optional<RefusedLine> refused,
+    String progress,
+    double share,
+    Optional<Trouble> trouble,
+    int unwritten) {
+
+  /** The page of a line. */
+  public static LinePage of(LineView view, Texts texts) {
+    LineView.Progress progress = view.progress();
+    int done = progress.within() + progress.over();
+    return new LinePage(
+        texts.of("line.place", view.event(), view.station()),
+        view.official().orElseGet(() -> texts.of("line.nobody-on-duty")),
+        view.head().shortForm(),
+        Sign.of(view.link()),
+        switch (view.link()) {
+          case UP -> texts.of("link.up");
+          case LOST -> texts.of("link.lost");
+          case CLOSED -> texts.of("link.closed");
+        },
+        view.linkWords(),
+        view.check().map(check -> CheckPage.of(check, texts)),
+        view.refused().map(RefusedLine::of),
+        texts.of("line.progress", done, progress.competitors(), progress.within(), progress.over()),
+        progress.competitors() == 0 ? 0 : (double) done / progress.competitors(),
+        view.trouble(),
+        view.unwritten());
+  }
+}

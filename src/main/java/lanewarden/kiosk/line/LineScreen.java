@@ -1,0 +1,123 @@
+package lanewarden.kiosk.line;
+
+import java.util.Optional;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleCard;
+
+/** The check-in line, the screen on which an official spends the day. */
+public final class LineScreen implements Page {
+
+  /** What the line's buttons open that is not the line's own. */
+  public record Doors(KeyButton board, KeyButton theme, KeyButton report) {}
+
+  private final LineViewModel model;
+  private final BorderPane root = new BorderPane();
+  private final Keys keys = new Keys();
+  private final StatusBar status;
+  private final TroubleCard standing;
+  private final KeyButton retry;
+  private final HBox stuck;
+  private final TroubleCard notice;
+  private final RefusedStrip refused;
+  private final CallColumn column;
+  private final CheckCard card;
+  private final ClearLine clear;
+  private final ActBar acts;
+
+  /** Shows nothing until the first page comes. */
+  public LineScreen(LineViewModel model, Texts texts, Panels panels, Doors doors) {
+    this.model = model;
+    LinePanels own = new LinePanels(model, texts, panels);
+    status = new StatusBar(texts);
+    standing = new TroubleCard(texts);
+    standing.setId("standing-trouble");
+    retry = new KeyButton(texts.of("line.retry"), KeyCode.F1, model::retry);
+    stuck = new HBox(standing, retry);
+    stuck.getStyleClass().add("stuck");
+    HBox.setHgrow(standing, Priority.ALWAYS);
+    notice = new TroubleCard(texts);
+    notice.setId("notice");
+    refused = new RefusedStrip(texts);
+    column = new CallColumn(model, texts);
+    card = new CheckCard(texts, own::declareVoid);
+    clear = new ClearLine(texts);
+    acts = new ActBar(model, texts, own, doors);
+    keys.add(retry);
+    acts.addTo(keys);
+    VBox middle = new VBox(stuck, notice, refused, new StackPane(card, clear));
+    VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
+    middle.getStyleClass().add("middle");
+    root.setTop(status);
+    root.setLeft(column);
+    root.setCenter(middle);
+    root.setBottom(acts);
+    root.getStyleClass().add("line");
+    root.setId("line");
+    model.page().addListener((all, before, now) -> show());
+    model.leftLast().addListener((all, before, now) -> show());
+    model.notice().addListener((all, before, now) -> notice.show(now));
+    show();
+  }
+
+  private void show() {
+    LinePage page = model.page().get();
+    root.setVisible(page != null);
+    if (page == null) {
+      return;
+    }
+    status.show(page);
+    standing.show(page.trouble());
+    stuck.setVisible(page.trouble().isPresent());
+    stuck.setManaged(page.trouble().isPresent());
+    retry.setDisable(page.unwritten() == 0);
+    notice.show(model.notice().get());
+    refused.show(page.refused());
+    column.show(page);
+    Optional<CheckPage> check = page.check();
+    card.setVisible(check.isPresent());
+    clear.setVisible(check.isEmpty());
+    check.ifPresent(card::show);
+    clear.show(model.leftLast().get());
+    acts.show();
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    column.focus();
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    if (code == KeyCode.ENTER) {
+      model.enter();
+      return true;
+    }
+    if (code == KeyCode.ESCAPE) {
+      model.dismiss();
+      focus();
+      return true;
+    }
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    column.typed(text);
+  }
+}

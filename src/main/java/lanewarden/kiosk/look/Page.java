@@ -1,0 +1,24 @@
+package lanewarden.kiosk.look;
+
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+
+/** A screen, or a panel over it, that has the keys while it is uppermost. */
+public interface Page {
+
+  /** What it shows. */
+  Parent root();
+
+  /** Puts the focus where typing should go. */
+  void focus();
+
+  /**
+   * Takes a key that was pressed without modifiers.
+   *
+   * @return whether the key means something here
+   */
+  boolean press(KeyCode code);
+
+  /** Takes text that was typed while nothing that takes text had the focus. */
+  void typed(String text);
+}

@@ -1,0 +1,165 @@
+package lanewarden.kiosk.signin;
+
+import java.util.Objects;
+import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.css.PseudoClass;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.PasswordField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleCard;
+
+/** Who takes over, and the passphrase. */
+public final class SignInScreen implements Page {
+  private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+
+  private final SignInViewModel model;
+  private final Texts texts;
+  private final StackPane root = new StackPane();
+  private final Keys keys = new Keys();
+  private final Label place = new Label();
+  private final FlowPane officials = new FlowPane();
+  private final PasswordField passphrase = new PasswordField();
+
+  /**
+   * @param hint a line under the field, where the event is a demonstration
+   * @param theme turns through the themes
+   * @param report opens the audit report
+   * @param leave ends the program
+   */
+  public SignInScreen(
+      SignInViewModel model,
+      Texts texts,
+      Optional<String> hint,
+      KeyButton theme,
+      KeyButton report,
+      KeyButton leave) {
+    this.model = model;
+    this.texts = texts;
+    place.getStyleClass().add("place");
+    Label title = new Label(texts.of("sign-in.title"));
+    title.getStyleClass().add("sign-in-title");
+    Label who = new Label(texts.of("sign-in.official"));
+    officials.getStyleClass().add("officials");
+    officials.setId("officials");
+    Label label = new Label(texts.of("sign-in.passphrase"));
+    label.setLabelFor(passphrase);
+    passphrase.setAccessibleText(texts.of("sign-in.passphrase"));
+    passphrase.setId("passphrase");
+    passphrase.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
+    TroubleCard card = new TroubleCard(texts);
+    card.setId("sign-in-trouble");
+    model.trouble().addListener((all, before, now) -> card.show(now));
+    card.show(model.trouble().get());
+    KeyButton enter = new KeyButton(texts.of("sign-in.act"), KeyCode.ENTER, this::signIn);
+    enter.getStyleClass().add("primary");
+    enter.setId("sign-in");
+    enter.disableProperty().bind(model.busy());
+    model
+        .busy()
+        .addListener(
+            (all, before, now) -> enter.rename(texts.of(now ? "sign-in.busy" : "sign-in.act")));
+    keys.add(enter, theme, report, leave);
+    HBox buttons = new HBox(enter, theme, report, leave);
+    buttons.getStyleClass().add("panel-buttons");
+    VBox panel = new VBox(place, title, who, officials, label, passphrase);
+    hint.ifPresent(words -> panel.getChildren().add(hintOf(words)));
+    panel.getChildren().addAll(card, buttons);
+    panel.getStyleClass().addAll("panel", "sign-in");
+    root.getChildren().add(panel);
+    root.getStyleClass().add("sign-in-screen");
+    root.setId("sign-in-screen");
+    model.officials().addListener((ListChangeListener<String>) change -> list());
+    model.chosen().addListener((all, before, now) -> pickOut());
+    list();
+  }
+
+  private static Label hintOf(String words) {
+    Label hint = new Label(words);
+    hint.setWrapText(true);
+    hint.setMinHeight(Label.USE_PREF_SIZE);
+    hint.getStyleClass().add("hint");
+    hint.setId("hint");
+    return hint;
+  }
+
+  private void arrows(KeyEvent event) {
+    if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {
+      model.choose(event.getCode() == KeyCode.DOWN ? 1 : -1);
+      event.consume();
+    }
+  }
+
+  private void list() {
+    officials
+        .getChildren()
+        .setAll(
+            model.officials().stream()
+                .map(
+                    name -> {
+                      Button button = new Button(name);
+                      button.getStyleClass().add("official");
+                      button.setAccessibleText(texts.of("sign-in.official.spoken", name));
+                      button.setOnAction(
+                          e -> {
+                            model.chosen().set(name);
+                            focus();
+                          });
+                      return button;
+                    })
+                .toList());
+    pickOut();
+  }
+
+  private void pickOut() {
+    officials
+        .getChildren()
+        .forEach(
+            node ->
+                node.pseudoClassStateChanged(
+                    CHOSEN, Objects.equals(((Button) node).getText(), model.chosen().get())));
+  }
+
+  private void signIn() {
+    char[] entered = passphrase.getText().toCharArray();
+    passphrase.clear();
+    model.signIn(entered);
+  }
+
+  /** Shows which event and station this is. */
+  public void show(String words) {
+    place.setText(words);
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    passphrase.requestFocus();
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    passphrase.requestFocus();
+    passphrase.appendText(text);
+  }
+}

@@ -1,0 +1,56 @@
+package lanewarden.kiosk.trouble;
+
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.station.Trouble;
+
+/** An expected trouble in its place: what happened, why, what to do, code. */
+public final class TroubleCard extends HBox {
+  private final Texts texts;
+  private final Label what = new Label();
+  private final Label why = new Label();
+  private final Label remedy = new Label();
+  private final Label code = new Label();
+
+  /** Hidden until there is a trouble. */
+  public TroubleCard(Texts texts) {
+    this.texts = texts;
+    Mark mark = new Mark();
+    mark.show(Sign.OVER);
+    what.getStyleClass().add("trouble-what");
+    code.getStyleClass().add("trouble-code");
+    for (Label label : new Label[] {what, why, remedy}) {
+      label.setWrapText(true);
+      label.setMinHeight(USE_PREF_SIZE);
+    }
+    code.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    VBox words = new VBox(what, why, remedy);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    getChildren().addAll(mark, words, code);
+    getStyleClass().add("trouble-card");
+    setAccessibleRole(AccessibleRole.TEXT);
+    show(Optional.empty());
+  }
+
+  /** Shows a trouble, or nothing. */
+  public void show(Optional<Trouble> trouble) {
+    setVisible(trouble.isPresent());
+    setManaged(trouble.isPresent());
+    trouble.ifPresent(
+        t -> {
+          what.setText(t.what());
+          why.setText(t.why());
+          remedy.setText(t.remedy());
+          code.setText(texts.of("trouble.code", t.code()));
+          setAccessibleText(
+              String.join(" ", t.what(), t.why(), t.remedy(), texts.of("trouble.code", t.code())));
+        });
+  }
+}
