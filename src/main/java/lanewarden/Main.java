@@ -7,6 +7,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
+import lanewarden.audit.AuditReport;
 import lanewarden.command.HiddenEntry;
 import lanewarden.command.NoDisplay;
 import lanewarden.command.Program;
@@ -14,6 +15,7 @@ import lanewarden.command.Screens;
 import lanewarden.command.Terminal;
 import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.NoDisplayException;
+import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.station.Surroundings;
 import org.jspecify.annotations.Nullable;
 
@@ -29,7 +31,7 @@ public final class Main {
         new Terminal(System.in, System.out, System.err, charset(console), hidden(console));
     Surroundings here =
         new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program());
-    System.exit(new Program(terminal, here, screens()).run(arguments));
+    System.exit(new Program(terminal, here, screens(here.clock())).run(arguments));
   }
 
   private static String program() {
@@ -52,10 +54,20 @@ public final class Main {
             : Optional.ofNullable(console.readPassword("%s", prompt));
   }
 
-  private static Screens screens() {
+  private static Screens screens(Clock clock) {
+    AuditReport report = new AuditReport(clock);
+    Kiosk kiosk =
+        new Kiosk(
+            (ledger, pdf, progress) ->
+                report.write(
+                    ledger,
+                    pdf,
+                    step ->
+                        progress.accept(
+                            new ReportMaker.Progress(step.step(), step.done(), step.total()))));
     return (station, folder, hint) -> {
       try {
-        Kiosk.show(station, folder, hint);
+        kiosk.show(station, folder, hint);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

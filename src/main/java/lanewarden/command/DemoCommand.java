@@ -56,9 +56,7 @@ final class DemoCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     DemoEvent demo =
-        fresh
-            ? DemoEvent.anew(folder, workplace.here())
-            : DemoEvent.in(folder, workplace.here());
+        fresh ? DemoEvent.anew(folder, workplace.here()) : DemoEvent.in(folder, workplace.here());
     if (!terminal && isShown(demo)) {
       tell("ledger", demo.folder().ledger());
       return ExitCode.FINE;
@@ -73,12 +71,20 @@ final class DemoCommand implements Callable<Integer> {
     CheckInLine line =
         CheckInLine.open(
             demo.folder(), Optional.empty(), pace.orElse(AT_THE_SCREENS), workplace.here());
-    try (OrderlyEnd end = new OrderlyEnd(line::leave, talk)) {
+    return new OrderlyEnd(line::leave, talk).after(() -> isShown(demo, line));
+  }
+
+  private boolean isShown(DemoEvent demo, CheckInLine line) {
+    try {
       workplace.screens().show(line.station(), demo.folder(), Optional.of(hint()));
       return true;
     } catch (NoDisplay e) {
-      talk.say(
-          "No display can be opened here (" + e.why() + "): the event is played in this terminal.");
+      workplace
+          .terminal()
+          .say(
+              "No display can be opened here ("
+                  + e.why()
+                  + "): the event is played in this terminal.");
       return false;
     }
   }
@@ -91,10 +97,13 @@ final class DemoCommand implements Callable<Integer> {
         CheckInLine.open(
             demo.folder(), Optional.empty(), pace.orElse(IN_THE_TERMINAL), workplace.here());
     LineSession session = new LineSession(line, talk, told -> talk.result(told.line()));
-    try (OrderlyEnd end = new OrderlyEnd(session::leave, talk)) {
-      line.station().signIn(DemoEvent.OFFICIAL, DemoEvent.PASSPHRASE.toCharArray());
-      session.obey(LineSource.of(DemoEvent.script()));
-    }
+    new OrderlyEnd(session::leave, talk)
+        .after(
+            () -> {
+              line.station().signIn(DemoEvent.OFFICIAL, DemoEvent.PASSPHRASE.toCharArray());
+              session.obey(LineSource.of(DemoEvent.script()));
+              return ExitCode.FINE;
+            });
     Path pdf = demo.folder().report();
     AuditSummary summary = new ReportWriting(workplace).write(demo.folder().ledger(), pdf);
     tell("ledger", demo.folder().ledger());

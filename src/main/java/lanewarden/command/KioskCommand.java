@@ -43,7 +43,11 @@ final class KioskCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     EventFolder event = new EventFolder(folder);
     CheckInLine line = CheckInLine.open(event, port, pace, workplace.here());
-    try (OrderlyEnd end = new OrderlyEnd(line::leave, workplace.terminal())) {
+    return new OrderlyEnd(line::leave, workplace.terminal()).after(() -> show(event, line));
+  }
+
+  private int show(EventFolder event, CheckInLine line) {
+    try {
       workplace.screens().show(line.station(), event, Optional.empty());
       return ExitCode.FINE;
     } catch (NoDisplay e) {

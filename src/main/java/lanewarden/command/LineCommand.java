@@ -16,8 +16,7 @@ import picocli.CommandLine.Parameters;
       "Run the check-in line in a terminal: type bibs and words, readings come from the instrument.",
       "Whatever is told was signed and is safe on the disk before. A check that ran when the program"
           + " ended is still at the line when it starts again."
-    },
-    footer = {"", "Words at the line:"})
+    })
 final class LineCommand implements Callable<Integer> {
   private final Workplace workplace;
 
@@ -68,12 +67,14 @@ final class LineCommand implements Callable<Integer> {
     CheckInLine line = CheckInLine.open(event, port, pace, workplace.here());
     LineSession session =
         new LineSession(line, terminal, told -> terminal.result(json ? told.json() : told.line()));
-    try (OrderlyEnd end = new OrderlyEnd(session::leave, terminal)) {
-      line.station().signIn(name, passphrase);
-      terminal.say("Type a bib to call a competitor, or help.");
-      session.obey(terminal::line);
-    }
-    return ExitCode.FINE;
+    return new OrderlyEnd(session::leave, terminal)
+        .after(
+            () -> {
+              line.station().signIn(name, passphrase);
+              terminal.say("Type a bib to call a competitor, or help.");
+              session.obey(terminal::line);
+              return ExitCode.FINE;
+            });
   }
 
   private String official(EventFolder event) throws Exception {

@@ -104,16 +104,17 @@ final class LineSession {
     int number = Integer.parseInt(shot.group(1));
     List<Check.TakenShot> shots =
         station.view().check().map(CheckView::check).map(Check::shots).orElse(List.of());
-    long reading =
-        number >= 1 && number <= shots.size() ? shots.get(number - 1).sequence() : 0;
+    long reading = number >= 1 && number <= shots.size() ? shots.get(number - 1).sequence() : 0;
     station.declareVoid(reading, shot.group(2));
   }
 
   /** Leaves the line in order: the official signs out, all is told, the ledger is closed. */
   void leave() throws StationException, InterruptedException {
-    try (line) {
+    try {
       line.signOut();
-      narrator.close();
+      narrator.end();
+    } finally {
+      line.close();
     }
   }
 }

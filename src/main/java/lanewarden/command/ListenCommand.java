@@ -61,10 +61,7 @@ final class ListenCommand implements Callable<Integer> {
       description = "Of a capture: 1 waits as long as it did (default: ${DEFAULT-VALUE}).")
   private double pace;
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "NUMBER",
-      description = "Stop after so many seconds.")
+  @Option(names = "--seconds", paramLabel = "NUMBER", description = "Stop after so many seconds.")
   private Optional<Long> seconds = Optional.empty();
 
   @Option(names = "--json", description = "Tell everything as JSON, an object a line.")
@@ -92,25 +89,32 @@ final class ListenCommand implements Callable<Integer> {
         to.capture.isPresent()
             ? Listening.toCapture(to.capture.get(), speaks, pace, workplace.here())
             : Listening.toPort(to.port.orElseThrow(), speaks, workplace.here());
-    listen(listening);
-    return ExitCode.FINE;
+    return listen(listening);
   }
 
-  private void listen(Listening listening) throws Exception {
+  private int listen(Listening listening) throws Exception {
     CountDownLatch ended = new CountDownLatch(1);
-    try (OrderlyEnd end = new OrderlyEnd(listening::close, workplace.terminal())) {
-      listening.start(
-          heard -> {
-            workplace.terminal().result(json ? json(heard) : line(heard));
-            if (heard.kind() == Overheard.Kind.LINK_CLOSED) {
-              ended.countDown();
-            }
-          });
-      if (seconds.isEmpty()) {
-        ended.await();
-      } else if (ended.await(seconds.get(), TimeUnit.SECONDS)) {
-        workplace.terminal().say("The capture is at its end.");
-      }
+    return new OrderlyEnd(listening::close, workplace.terminal())
+        .after(
+            () -> {
+              listening.start(heard -> tell(heard, ended));
+              wait(ended);
+              return ExitCode.FINE;
+            });
+  }
+
+  private void tell(Overheard heard, CountDownLatch ended) {
+    workplace.terminal().result(json ? json(heard) : line(heard));
+    if (heard.kind() == Overheard.Kind.LINK_CLOSED) {
+      ended.countDown();
+    }
+  }
+
+  private void wait(CountDownLatch ended) throws InterruptedException {
+    if (seconds.isEmpty()) {
+      ended.await();
+    } else if (!ended.await(seconds.get(), TimeUnit.SECONDS)) {
+      workplace.terminal().say("The time is over.");
     }
   }
 

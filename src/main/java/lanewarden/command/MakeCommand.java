@@ -160,7 +160,6 @@ final class MakeCommand implements Callable<Integer> {
     terminal.say(
         "Write the organizer's thumbprint down and publish it: whoever verifies the ledger later"
             + " compares it.");
-    terminal.say(
-        "Keep keys/organizer.key somewhere else: the station does not need it.");
+    terminal.say("Keep keys/organizer.key somewhere else: the station does not need it.");
   }
 }

@@ -51,7 +51,9 @@ final class Narration {
         .ifPresent(line -> told.add(refused(line)));
     if (!now.trouble().equals(before.trouble())) {
       told.add(
-          now.trouble().map(Narration::trouble).orElse(Notice.of("trouble", "over: all is signed")));
+          now.trouble()
+              .map(Narration::trouble)
+              .orElse(Notice.of("trouble", "over: all is signed")));
     }
     return told;
   }
@@ -105,9 +107,7 @@ final class Narration {
     if (outcome != Outcome.OVER) {
       return "";
     }
-    return rechecksLeft == 0
-        ? ". No re-check is left."
-        : ". Re-checks left: " + rechecksLeft + ".";
+    return rechecksLeft == 0 ? ". No re-check is left." : ". Re-checks left: " + rechecksLeft + ".";
   }
 
   private static Notice called(CheckView view) {

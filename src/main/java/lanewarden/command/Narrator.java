@@ -14,7 +14,7 @@ import lanewarden.station.Station;
  * <p>A terminal may be slow and the station must not wait for it: one thread of its own tells.
  * Whatever is told was signed and durable before.
  */
-final class Narrator implements AutoCloseable {
+final class Narrator {
   private final Consumer<Notice> ear;
   private final Thread thread = new Thread(this::tell, "lanewarden narrator");
 
@@ -44,8 +44,7 @@ final class Narrator implements AutoCloseable {
   }
 
   /** Tells the rest, then ends. */
-  @Override
-  public void close() throws InterruptedException {
+  void end() throws InterruptedException {
     settle();
     synchronized (this) {
       ended = true;

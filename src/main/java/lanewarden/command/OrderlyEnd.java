@@ -1,5 +1,6 @@
 package lanewarden.command;
 
+import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import lanewarden.station.Trouble;
 
@@ -7,7 +8,7 @@ import lanewarden.station.Trouble;
  * What must be done when a command ends, also when the program is told to end (by Ctrl-C or by the
  * system) in the middle of it. Done once.
  */
-final class OrderlyEnd implements AutoCloseable {
+final class OrderlyEnd {
 
   /** What is to be done. */
   @FunctionalInterface
@@ -26,16 +27,31 @@ final class OrderlyEnd implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(hook);
   }
 
-  @Override
-  public void close() throws Exception {
-    if (!done.compareAndSet(false, true)) {
-      // The program is told to end and the other thread does it
-      return;
-    }
+  /** Does the work, and then, however it went, what must be done last. */
+  <T> T after(Callable<T> work) throws Exception {
+    T result;
     try {
-      last.run();
-    } finally {
-      forget();
+      result = work.call();
+    } catch (Exception e) {
+      try {
+        finish();
+      } catch (Exception second) {
+        e.addSuppressed(second);
+      }
+      throw e;
+    }
+    finish();
+    return result;
+  }
+
+  private void finish() throws Exception {
+    // If the program is told to end at this moment, the other thread does it
+    if (done.compareAndSet(false, true)) {
+      try {
+        last.run();
+      } finally {
+        forget();
+      }
     }
   }
 
@@ -43,7 +59,7 @@ final class OrderlyEnd implements AutoCloseable {
     try {
       Runtime.getRuntime().removeShutdownHook(hook);
     } catch (IllegalStateException e) {
-      // Told to end just now: the hook finds everything done
+      // The program is told to end just now; its thread will find everything done
       done.set(true);
     }
   }

@@ -29,6 +29,7 @@ public final class Program {
   public int run(String... arguments) {
     Workplace workplace = new Workplace(terminal, here, screens);
     CommandLine program = new CommandLine(new Lanewarden());
+    program.getCommandSpec().versionProvider(() -> new String[] {here.program()});
     add(program, "make", new MakeCommand(workplace));
     add(program, "line", new LineCommand(workplace));
     add(program, "kiosk", new KioskCommand(workplace));
@@ -36,7 +37,12 @@ public final class Program {
     add(program, "verify", new VerifyCommand(workplace));
     add(program, "report", new ReportCommand(workplace));
     add(program, "demo", new DemoCommand(workplace));
-    program.getCommandSpec().versionProvider(() -> new String[] {here.program()});
+    program
+        .getSubcommands()
+        .get("line")
+        .getCommandSpec()
+        .usageMessage()
+        .footer("", "Words at the line:", LineWord.list());
     program.setOut(terminal.results());
     program.setErr(terminal.talk());
     program.setUsageHelpWidth(HELP_WIDTH);

@@ -81,7 +81,11 @@ final class ReportCommand implements Callable<Integer> {
         words.append(' ').append(count).append(' ').append(outcome.word()).append(',');
       }
     }
-    return words.append(' ').append(summary.withoutVerdict()).append(" without a verdict").toString();
+    return words
+        .append(' ')
+        .append(summary.withoutVerdict())
+        .append(" without a verdict")
+        .toString();
   }
 
   private static Map<String, Object> members(AuditSummary summary, Path pdf) {

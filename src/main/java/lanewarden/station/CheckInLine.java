@@ -117,8 +117,10 @@ public final class CheckInLine implements AutoCloseable {
 
   /** Leaves in order: whoever is on duty signs out, then the ledger is closed. */
   public void leave() throws StationException {
-    try (this) {
+    try {
       signOut();
+    } finally {
+      close();
     }
   }
 

@@ -63,8 +63,7 @@ public record NewEvent(
       String port,
       Person organizer,
       List<Person> officials) {
-    this(
-        ruleBook, roster, profile, station, kind, port, organizer, officials, Optional.empty());
+    this(ruleBook, roster, profile, station, kind, port, organizer, officials, Optional.empty());
   }
 
   /** A file to take into the event folder: its name, for messages and to keep, and its content. */

@@ -87,25 +87,6 @@ public record Trouble(String what, String why, String remedy, String code, Kind 
     };
   }
 
-  private static Kind kindOf(String ledgerCode) {
-    return switch (ledgerCode) {
-      case "LEDGER-UNSOUND", "LEDGER-DAMAGED", "LEDGER-CHANGED", "LEDGER-CUT", "KEY-DAMAGED" ->
-          Kind.PROOF;
-      case "KEY-PASSPHRASE",
-          "KEY-MISSING",
-          "KEY-EXISTS",
-          "LEDGER-MISSING",
-          "LEDGER-EXISTS",
-          "LEDGER-EMPTY",
-          "LEDGER-FOREIGN",
-          "LEDGER-NOT-ENROLLED",
-          "LEDGER-NOT-ORGANIZER",
-          "LEDGER-ENROLLED" ->
-          Kind.USAGE;
-      default -> Kind.ENVIRONMENT;
-    };
-  }
-
   private static Trouble ofFile(IOException io) {
     String file = io instanceof FileSystemException fs ? String.valueOf(fs.getFile()) : "a file";
     String what = "Could not use " + file + ".";
