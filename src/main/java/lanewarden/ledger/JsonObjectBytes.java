@@ -16,6 +16,9 @@ import java.util.Optional;
  * <p>Keeps a parser factory between checks, because making one costs more than a check.
  */
 final class JsonObjectBytes {
+  /** No JSON object begins with it, but Jackson would skip the mark (RFC 8259, 8.1). */
+  private static final byte FIRST_OF_BYTE_ORDER_MARK = (byte) 0xEF;
+
   private final JsonFactory factory =
       JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
@@ -65,6 +68,9 @@ final class JsonObjectBytes {
    * <p>Jackson would guess UTF-16 or UTF-32 from zero bytes, and lets overlong UTF-8 pass.
    */
   static boolean isCleanUtf8(byte[] bytes) {
+    if (bytes.length > 0 && bytes[0] == FIRST_OF_BYTE_ORDER_MARK) {
+      return false;
+    }
     boolean ascii = true;
     for (byte b : bytes) {
       if (b >= 0 && b < ' ' && b != '\t' && b != '\n' && b != '\r') {

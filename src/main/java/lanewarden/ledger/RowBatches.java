@@ -24,15 +24,17 @@ final class RowBatches implements AutoCloseable {
 
   private static final String COLUMNS = "SELECT seq, prev, hash, jws FROM entry ";
 
+  private static final String FROM = COLUMNS + "WHERE seq >= ? ORDER BY seq";
+
   private final Connection connection;
-  private final PreparedStatement select;
+  private PreparedStatement select;
   private @Nullable ResultSet rows;
   private long next = Long.MIN_VALUE;
   private boolean ended;
 
   RowBatches(Connection connection) throws SQLException {
     this.connection = connection;
-    this.select = connection.prepareStatement(COLUMNS + "WHERE seq >= ? ORDER BY seq");
+    this.select = connection.prepareStatement(FROM);
   }
 
   /** The next rows; none at the end. */
@@ -76,9 +78,9 @@ final class RowBatches implements AutoCloseable {
     long first = Math.max(next, 1);
     long last = Math.min(lastOr(first), first + MOST_PROBES);
     SQLException latest = failed;
+    closeRows();
     for (next = first + 1; next <= last; next++) {
       try {
-        closeRows();
         if (isReadable(next)) {
           return new Row.Unreadable(first, next - 1, String.valueOf(latest.getMessage()));
         }
@@ -86,15 +88,16 @@ final class RowBatches implements AutoCloseable {
         latest = stillDamaged;
       }
     }
-    closeRows();
     ended = true;
     return new Row.Unreadable(first, Math.max(first, last), latest.getMessage() + ", to the end");
   }
 
   private boolean isReadable(long from) throws SQLException {
-    select.setLong(1, from);
-    try (ResultSet probe = select.executeQuery()) {
-      return probe.next() && stored(probe).sequence() >= from;
+    try (PreparedStatement probe = connection.prepareStatement(FROM)) {
+      probe.setLong(1, from);
+      try (ResultSet row = probe.executeQuery()) {
+        return row.next() && stored(row).sequence() >= from;
+      }
     }
   }
 
@@ -108,11 +111,11 @@ final class RowBatches implements AutoCloseable {
     }
   }
 
+  /** The driver ends a statement when it fails, so the next try needs a new one. */
   private void closeRows() throws SQLException {
-    if (rows != null) {
-      rows.close();
-      rows = null;
-    }
+    rows = null;
+    select.close();
+    select = connection.prepareStatement(FROM);
   }
 
   static Optional<Row.Stored> one(Connection connection, long sequence) throws SQLException {
@@ -130,7 +133,6 @@ final class RowBatches implements AutoCloseable {
 
   @Override
   public void close() throws SQLException {
-    closeRows();
     select.close();
   }
 }

@@ -19,7 +19,7 @@ import org.jose4j.jwe.ContentEncryptionAlgorithmIdentifiers;
 import org.jose4j.jwe.JsonWebEncryption;
 import org.jose4j.jwe.KeyManagementAlgorithmIdentifiers;
 import org.jose4j.jwx.HeaderParameterNames;
-import org.jose4j.lang.InvalidKeyException;
+import org.jose4j.lang.IntegrityException;
 import org.jose4j.lang.JoseException;
 import org.jspecify.annotations.Nullable;
 
@@ -69,12 +69,13 @@ final class SealedKey {
         throw damaged(file, "the key inside is not the one on its label", null);
       }
       return key;
-    } catch (InvalidKeyException doesNotUnwrap) {
+    } catch (IntegrityException doesNotUnwrap) {
       throw new LedgerException(
           "KEY-PASSPHRASE",
           "The key of " + label.owner() + " stays locked.",
-          "The passphrase does not fit this key file.",
-          "Type it again; look for Caps Lock and the keyboard's language.",
+          "The passphrase does not fit this key file (or the file was altered).",
+          "Type it again; look for Caps Lock and the keyboard's language. If it never fits, take the"
+              + " copy from the organizer's stick.",
           doesNotUnwrap);
     } catch (JoseException altered) {
       throw damaged(file, "its contents do not decrypt", altered);
@@ -108,7 +109,8 @@ final class SealedKey {
         cause);
   }
 
-  private static JsonWebEncryption prepared(char[] passphrase) {
+  /** A JWE that takes only our algorithms, and this passphrase, which is wiped. */
+  static JsonWebEncryption prepared(char[] passphrase) {
     JsonWebEncryption jwe = new JsonWebEncryption();
     // Only this one pair, whatever a file's header asks for.
     jwe.setAlgorithmConstraints(new AlgorithmConstraints(ConstraintType.PERMIT, KEY_ALGORITHM));

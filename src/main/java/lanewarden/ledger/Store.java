@@ -16,21 +16,34 @@ import java.util.Optional;
  */
 final class Store implements AutoCloseable {
   private final Connection connection;
-  private final PreparedStatement begin;
-  private final PreparedStatement insert;
-  private final PreparedStatement commit;
-  private final PreparedStatement rollback;
-  private final PreparedStatement head;
+  private Statements statements;
+
+  /** The driver ends a prepared statement when it fails, so after a fault all are made anew. */
+  private record Statements(
+      PreparedStatement begin,
+      PreparedStatement insert,
+      PreparedStatement commit,
+      PreparedStatement head) {
+
+    static Statements prepare(Connection connection) throws SQLException {
+      return new Statements(
+          connection.prepareStatement("BEGIN IMMEDIATE"),
+          connection.prepareStatement("INSERT INTO entry (seq, prev, hash, jws) VALUES (?,?,?,?)"),
+          connection.prepareStatement("COMMIT"),
+          connection.prepareStatement("SELECT seq, hash FROM entry ORDER BY seq DESC LIMIT 1"));
+    }
+
+    void close() throws SQLException {
+      for (PreparedStatement each : List.of(begin, insert, commit, head)) {
+        each.close();
+      }
+    }
+  }
 
   /** Takes over a writer's connection to a file that has the schema already. */
   Store(Connection connection) throws SQLException {
     this.connection = connection;
-    begin = connection.prepareStatement("BEGIN IMMEDIATE");
-    insert =
-        connection.prepareStatement("INSERT INTO entry (seq, prev, hash, jws) VALUES (?,?,?,?)");
-    commit = connection.prepareStatement("COMMIT");
-    rollback = connection.prepareStatement("ROLLBACK");
-    head = connection.prepareStatement("SELECT seq, hash FROM entry ORDER BY seq DESC LIMIT 1");
+    this.statements = Statements.prepare(connection);
   }
 
   /** Makes table, guards and first entry in one transaction: a file has all of them or none. */
@@ -50,12 +63,12 @@ final class Store implements AutoCloseable {
    * append on a head that moved meanwhile fails as a whole.
    */
   void append(List<Entry> entries) throws SQLException {
-    begin.execute();
     try {
+      statements.begin().execute();
       for (Entry entry : entries) {
         insert(entry);
       }
-      commit.execute();
+      statements.commit().execute();
     } catch (SQLException failed) {
       undo(failed);
       throw failed;
@@ -63,6 +76,7 @@ final class Store implements AutoCloseable {
   }
 
   private void insert(Entry entry) throws SQLException {
+    PreparedStatement insert = statements.insert();
     insert.setLong(1, entry.sequence());
     insert.setBytes(2, entry.previous().bytes());
     insert.setBytes(3, entry.hash().bytes());
@@ -70,10 +84,12 @@ final class Store implements AutoCloseable {
     insert.execute();
   }
 
-  /** After some errors SQLite has rolled back by itself; then this rollback fails, and may. */
+  /** Some errors end the transaction by themselves; then this rollback fails, and may. */
   private void undo(SQLException failed) {
-    try {
-      rollback.execute();
+    try (Statement statement = connection.createStatement()) {
+      statements.close();
+      statements = Statements.prepare(connection);
+      statement.execute("ROLLBACK");
     } catch (SQLException nothingToUndo) {
       failed.addSuppressed(nothingToUndo);
     }
@@ -81,7 +97,7 @@ final class Store implements AutoCloseable {
 
   /** The last row as the file has it now. */
   Optional<Head> head() throws SQLException {
-    try (ResultSet row = head.executeQuery()) {
+    try (ResultSet row = statements.head().executeQuery()) {
       return row.next()
           ? Optional.of(new Head(row.getLong(1), new Sha256(row.getBytes(2))))
           : Optional.empty();

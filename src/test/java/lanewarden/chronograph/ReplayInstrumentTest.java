@@ -11,10 +11,10 @@ class ReplayInstrumentTest {
   private static final Capture SHOTS =
       Capture.of(
           List.of(
-              new Capture.Chunk(400, RawBytes.ofText("0300.1\r\n")),
-              new Capture.Chunk(2_000, RawBytes.ofText("0299")),
-              new Capture.Chunk(5, RawBytes.ofText(".8\r\n0299.8\r\n")),
-              new Capture.Chunk(3_000, RawBytes.ofText("03"))));
+              new Capture.Chunk(400, RawBytes.ofText("300.1\r\n")),
+              new Capture.Chunk(2_000, RawBytes.ofText("299")),
+              new Capture.Chunk(5, RawBytes.ofText(".8\r\n299.8\r\n")),
+              new Capture.Chunk(3_000, RawBytes.ofText("30"))));
 
   private static Collected played(double pace) throws InterruptedException {
     Collected heard = new Collected();
@@ -45,7 +45,7 @@ class ReplayInstrumentTest {
 
   @Test
   void aCaptureThatBeginsWithoutQuietBeginsWithATornLine() throws InterruptedException {
-    Capture early = Capture.of(List.of(new Capture.Chunk(10, RawBytes.ofText("0300.1\r\n"))));
+    Capture early = Capture.of(List.of(new Capture.Chunk(10, RawBytes.ofText("300.1\r\n"))));
     Collected heard = new Collected();
     try (ReplayInstrument replay =
         new ReplayInstrument(early, Profiles.plainDecimal(), Profiles.CLOCK, 0)) {

@@ -46,7 +46,7 @@ class SentenceProfileTest {
       String example =
           Profiles.text(name)
               .lines()
-              .filter(line -> line.startsWith("#   $PLWT,0") || line.startsWith("#   0"))
+              .filter(line -> line.startsWith("#   $PLWT,0") || line.startsWith("#   3"))
               .findFirst()
               .orElseThrow()
               .substring(4);

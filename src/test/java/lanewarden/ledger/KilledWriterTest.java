@@ -1,0 +1,83 @@
+package lanewarden.ledger;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A writer killed at any moment (SIGKILL where there are signals) loses nothing it acknowledged.
+ *
+ * <p>One entry more than acknowledged may be there: committed, but not yet said.
+ */
+class KilledWriterTest {
+  private static final int ROUNDS = 20;
+
+  @TempDir Path folder;
+
+  @Test
+  void losesNothingAcknowledgedInTwentyKills() throws Exception {
+    SampleLedger sample = new SampleLedger(folder.resolve("event.ledger")).with(0);
+    Path key = folder.resolve("ash.key");
+    KeyFile.seal(key, sample.official, "Ash", "loose".toCharArray(), new SecureRandom());
+    Random random = new Random(20260501);
+    long last = 2;
+    for (int round = 1; round <= ROUNDS; round++) {
+      String acknowledged = killedAfter(1 + random.nextInt(40), sample.file, key);
+      long sequence = Long.parseLong(acknowledged.substring(0, acknowledged.indexOf('-')));
+      assertTrue(sequence > last, "the writer went on from where the killed one stood");
+      // Given as a printed head: the acknowledged entry is there, with the same bytes.
+      Verification after =
+          Verification.of(sample.file, List.of(PrintedHead.parse(acknowledged)), examined -> {});
+      assertEquals(List.of(), after.faults(), "round " + round);
+      long found = after.head().orElseThrow().sequence();
+      assertTrue(found == sequence || found == sequence + 2, found + " after " + sequence);
+      last = found;
+    }
+  }
+
+  /** The last head the writer acknowledged before it was killed. */
+  private static String killedAfter(int lines, Path file, Path key)
+      throws IOException, InterruptedException {
+    Process writer =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty(
+                    "surefire.test.class.path", System.getProperty("java.class.path")),
+                AcknowledgingWriter.class.getName(),
+                file.toString(),
+                key.toString())
+            .redirectError(ProcessBuilder.Redirect.INHERIT)
+            .start();
+    List<String> said = new ArrayList<>();
+    try (BufferedReader out =
+        new BufferedReader(
+            new InputStreamReader(writer.getInputStream(), StandardCharsets.US_ASCII))) {
+      while (said.size() < lines) {
+        String line = out.readLine();
+        assertTrue(line != null, "the writer ended by itself");
+        said.add(line);
+      }
+      writer.destroyForcibly();
+      // What it said between our decision and its end counts too; a torn last line does not.
+      for (String line = out.readLine(); line != null; line = out.readLine()) {
+        if (line.matches("[0-9]+-[0-9a-f]{12}")) {
+          said.add(line);
+        }
+      }
+    }
+    writer.waitFor();
+    return said.get(said.size() - 1);
+  }
+}

@@ -1,0 +1,157 @@
+package lanewarden.ledger;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/**
+ * Verification of a whole ledger against BouncyCastle's bare Ed25519 verification of the same
+ * signatures on all cores, by turns in one run.
+ *
+ * <p>Arguments: entries (100000), rounds (5).
+ */
+final class VerificationBenchmark {
+  private final SampleLedger sample;
+  private final int entries;
+  private final List<byte[]> messages = new ArrayList<>();
+  private final List<byte[]> signatures = new ArrayList<>();
+
+  private VerificationBenchmark(Path file, int entries) {
+    this.sample = new SampleLedger(file);
+    this.entries = entries;
+  }
+
+  public static void main(String[] arguments) throws Exception {
+    int entries = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
+    int rounds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 5;
+    Path folder = Files.createTempDirectory("lanewarden-benchmark");
+    try {
+      new VerificationBenchmark(folder.resolve("event.ledger"), entries).run(rounds);
+    } finally {
+      clear(folder);
+    }
+  }
+
+  static void clear(Path folder) throws IOException {
+    List<Path> files = new ArrayList<>();
+    try (var inside = Files.list(folder)) {
+      inside.forEach(files::add);
+    }
+    for (Path file : files) {
+      Files.delete(file);
+    }
+    Files.delete(folder);
+  }
+
+  private void run(int rounds) throws Exception {
+    fill();
+    double[] ours = new double[rounds];
+    double[] bare = new double[rounds];
+    double[] ratios = new double[rounds];
+    bare();
+    ours();
+    for (int round = 0; round < rounds; round++) {
+      bare[round] = bare();
+      ours[round] = ours();
+      ratios[round] = ours[round] / bare[round];
+      System.out.printf(
+          Locale.ROOT,
+          "round %d: ledger %.0f entries/s, bare signatures %.0f/s, ratio %.3f%n",
+          round + 1,
+          ours[round],
+          bare[round],
+          ratios[round]);
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "%d entries, %d cores, median: ledger %.0f entries/s, bare %.0f/s, ratio %.3f (aim 0.8)%n",
+        entries,
+        Runtime.getRuntime().availableProcessors(),
+        median(ours),
+        median(bare),
+        median(ratios));
+  }
+
+  static double median(double[] values) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
+  }
+
+  private void fill() throws LedgerException {
+    try (Ledger ledger = sample.create()) {
+      ledger.enrol(sample.organizer, sample.official.publicKey(), "Official Ash");
+      List<Draft> drafts = new ArrayList<>();
+      for (int number = 2; number < entries; number++) {
+        drafts.add(AppendBenchmark.draft(number));
+        if (drafts.size() == 1000 || number == entries - 1) {
+          ledger.append(sample.official, drafts);
+          drafts.clear();
+        }
+      }
+      ledger.forEach(
+          entry -> {
+            byte[] jws = entry.jws();
+            int dot = jws.length - 1;
+            while (jws[dot] != '.') {
+              dot--;
+            }
+            if (entry.signer().equals(sample.official.thumbprint())) {
+              messages.add(Arrays.copyOf(jws, dot));
+              signatures.add(Base64Url.decode(jws, dot + 1, jws.length).orElseThrow());
+            }
+          });
+    }
+  }
+
+  private double ours() throws LedgerException {
+    long start = System.nanoTime();
+    Verification verification = Verification.of(sample.file);
+    double seconds = (System.nanoTime() - start) / 1e9;
+    if (!verification.sound() || verification.entries() != entries) {
+      throw new IllegalStateException("The ledger should be sound: " + verification.faults());
+    }
+    return entries / seconds;
+  }
+
+  private double bare() throws Exception {
+    int cores = Runtime.getRuntime().availableProcessors();
+    ExecutorService pool = Executors.newFixedThreadPool(cores);
+    try {
+      List<Callable<Integer>> parts = new ArrayList<>();
+      for (int core = 0; core < cores; core++) {
+        int first = core;
+        parts.add(() -> verify(first, cores));
+      }
+      long start = System.nanoTime();
+      int good = 0;
+      for (Future<Integer> part : pool.invokeAll(parts)) {
+        good += part.get();
+      }
+      double seconds = (System.nanoTime() - start) / 1e9;
+      if (good != messages.size()) {
+        throw new IllegalStateException("Every signature should be good.");
+      }
+      return good / seconds;
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private int verify(int first, int step) {
+    VerifyingKey key = sample.official.publicKey();
+    int good = 0;
+    for (int i = first; i < messages.size(); i += step) {
+      good += key.verifies(messages.get(i), signatures.get(i)) ? 1 : 0;
+    }
+    return good;
+  }
+}
