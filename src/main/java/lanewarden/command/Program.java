@@ -31,18 +31,14 @@ public final class Program {
     CommandLine program = new CommandLine(new Lanewarden());
     program.getCommandSpec().versionProvider(() -> new String[] {here.program()});
     add(program, "make", new MakeCommand(workplace));
-    add(program, "line", new LineCommand(workplace));
+    CommandLine line = new CommandLine(new LineCommand(workplace));
+    line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
+    program.addSubcommand("line", line);
     add(program, "kiosk", new KioskCommand(workplace));
     add(program, "listen", new ListenCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));
     add(program, "report", new ReportCommand(workplace));
     add(program, "demo", new DemoCommand(workplace));
-    program
-        .getSubcommands()
-        .get("line")
-        .getCommandSpec()
-        .usageMessage()
-        .footer("", "Words at the line:", LineWord.list());
     program.setOut(terminal.results());
     program.setErr(terminal.talk());
     program.setUsageHelpWidth(HELP_WIDTH);

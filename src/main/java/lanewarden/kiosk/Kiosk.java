@@ -65,13 +65,19 @@ public final class Kiosk {
       throw new IllegalStateException("the screens could not be made", e.getCause());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      opened.thenAccept(windows -> Platform.runLater(windows::leave));
+      leaving(opened);
     } finally {
       Thread.setDefaultUncaughtExceptionHandler(before);
       desk.shutdown();
       report.shutdown();
       toolkit.leave();
     }
+  }
+
+  /** Leaves the windows once they are there; whether they come any more, nobody waits to hear. */
+  @SuppressWarnings("FutureReturnValueIgnored")
+  private static void leaving(CompletableFuture<Windows> opened) {
+    opened.thenAccept(windows -> Platform.runLater(windows::leave));
   }
 
   private static java.util.concurrent.ThreadFactory named(String name) {
