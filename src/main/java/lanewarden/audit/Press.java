@@ -64,6 +64,7 @@ final class Press {
     font(builder, Cut.FIXED, "fixed", PLAIN_WEIGHT);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.usePdfUaAccessibility(true);
+    builder.useUnicodeLineBreaker(new WordBreaks());
     builder.withProducer("Lanewarden");
     builder.withDiagnosticConsumer(this::note);
     builder.withHtmlContent(html, null);

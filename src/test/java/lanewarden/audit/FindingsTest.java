@@ -1,0 +1,271 @@
+package lanewarden.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import lanewarden.quantity.Speed;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the audit finds when it looks at every step with the rule beside it. */
+class FindingsTest {
+  @TempDir Path folder;
+  private ScriptedLedger ledger;
+
+  @BeforeEach
+  void open() throws Exception {
+    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    ledger.close();
+  }
+
+  private PrintedReport report() throws Exception {
+    return PrintedReport.of(ledger.file());
+  }
+
+  private void shoot(String... speeds) throws Exception {
+    for (String speed : speeds) {
+      ledger.read(speed);
+    }
+  }
+
+  @Test
+  void honestLedgerHasNoFindings() throws Exception {
+    ledger.check("101", "Marta Olesund", "OC", "312 ft/s", "308 ft/s", "310 ft/s");
+    ledger.check("101", "Marta Olesund", "OC", "302 ft/s", "301 ft/s", "300 ft/s");
+    ledger.check("401", "Edwin Thackerby", "LB", "58.2 m/s", "57.9 m/s");
+    PrintedReport report = report();
+    assertEquals(List.of(), report.summary().findings());
+    assertTrue(report.says("None found: every verdict follows from its readings and its rule"));
+    assertTrue(report.says("None found: no void or typed readings"));
+  }
+
+  @Test
+  void aWrongVerdictIsFound() throws Exception {
+    ledger.call("101", "Marta Olesund", "OC");
+    shoot("312 ft/s", "312 ft/s", "312 ft/s");
+    long signed = ledger.verdict(Outcome.WITHIN, "mean 300 ft/s, limit 300 ft/s");
+    ledger.close(null);
+    PrintedReport report = report();
+    assertEquals(List.of(Kind.VERDICT), report.contradictions());
+    assertEquals(List.of(signed), report.summary().contradictions().get(0).entries());
+    assertTrue(
+        report.says(
+            "was signed as “within”, but the rule gives “over” (mean 312 ft/s, limit 300 ft/s"
+                + " plus 3 % = 309 ft/s)"));
+  }
+
+  @Test
+  void aVerdictThatWasTakenBackIsRecomputedToo() throws Exception {
+    ledger.call("101", "Marta Olesund", "OC");
+    shoot("312 ft/s", "312 ft/s");
+    long last = ledger.read("312 ft/s");
+    ledger.verdict(Outcome.WITHIN, "no figures");
+    ledger.declareVoid(last, "not at full draw");
+    shoot("290 ft/s");
+    ledger.verdict();
+    ledger.close(null);
+    assertEquals(List.of(Kind.VERDICT), report().contradictions());
+    assertEquals(1, report().found(Kind.TAKEN_BACK).size());
+  }
+
+  @Test
+  void aVerdictBeforeTheRuleDecidesIsFound() throws Exception {
+    ledger.call("101", "Marta Olesund", "OC");
+    shoot("290 ft/s");
+    ledger.verdict(Outcome.WITHIN, "looked slow");
+    ledger.close(null);
+    PrintedReport report = report();
+    assertEquals(List.of(Kind.VERDICT), report.contradictions());
+    assertTrue(report.found(Kind.VERDICT).get(0).contains("at least 2 more readings"));
+  }
+
+  @Test
+  void aMissingVerdictIsFound() throws Exception {
+    ledger.call("101", "Marta Olesund", "OC");
+    shoot("312 ft/s", "312 ft/s", "312 ft/s");
+    ledger.close("archer had to leave");
+    assertEquals(List.of(Kind.VERDICT_MISSING), report().contradictions());
+  }
+
+  @Test
+  void aReadingTakenAfterTheRuleDecidedIsFound() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    shoot("57 m/s", "58.5 m/s");
+    ledger.verdict();
+    ledger.close(null);
+    assertTrue(report().contradictions().contains(Kind.ORDER));
+  }
+
+  @Test
+  void aVerdictThatListsOtherReadingsIsFound() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    shoot("57 m/s");
+    ledger.say(
+        new Fact.VerdictGiven(
+            ledger.now().number(),
+            ledger.now().ruleBook(),
+            Outcome.WITHIN,
+            "reading 57 m/s within, limit 58 m/s",
+            List.of(99L)));
+    ledger.close(null);
+    assertTrue(report().contradictions().contains(Kind.READINGS));
+  }
+
+  @Test
+  void aVerdictByAnotherRuleBookIsFound() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    shoot("57 m/s");
+    ledger.say(
+        new Fact.VerdictGiven(
+            ledger.now().number(),
+            "ab".repeat(32),
+            Outcome.WITHIN,
+            "by the old book",
+            ledger.now().standing()));
+    ledger.close(null);
+    PrintedReport report = report();
+    assertEquals(List.of(Kind.RULE, Kind.RULE), report.contradictions());
+    assertTrue(report.says("that the ledger does not hold (abababababab…)"));
+  }
+
+  @Test
+  void aDivisionWithoutARuleIsFound() throws Exception {
+    ledger.call("901", "Nobody Ruled", "ZZ");
+    PrintedReport report = report();
+    assertEquals(List.of(Kind.RULE), report.contradictions());
+    assertTrue(report.says("901 Nobody Ruled"));
+  }
+
+  @Test
+  void aRecheckThatTheRuleDoesNotAllowIsFound() throws Exception {
+    ledger.check("401", "Edwin Thackerby", "LB", "59 m/s", "59 m/s", "59 m/s");
+    ledger.check("401", "Edwin Thackerby", "LB", "57 m/s");
+    PrintedReport report = report();
+    assertEquals(List.of(Kind.ADMISSION), report.contradictions());
+    assertTrue(report.found(Kind.ADMISSION).get(0).contains("the rule allows 0 re-checks"));
+  }
+
+  @Test
+  void aWrongAttemptNumberIsFound() throws Exception {
+    ledger.say(new Fact.CheckOpened("101", "Marta Olesund", "OC", 3, null, null));
+    assertEquals(List.of(Kind.ORDER), report().contradictions());
+  }
+
+  @Test
+  void aVerdictAfterTheCheckWasClosedIsFound() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    shoot("57 m/s");
+    ledger.close("rain");
+    ledger.verdict();
+    assertEquals(List.of(Kind.ORDER), report().contradictions());
+  }
+
+  @Test
+  void aSignInUnderAnotherNameIsFound() throws Exception {
+    ledger.say(new Fact.OfficialSignedIn("Somebody Else"));
+    PrintedReport report = report();
+    assertEquals(List.of(Kind.NAME), report.contradictions());
+    assertTrue(report.found(Kind.NAME).get(0).contains(ScriptedLedger.OFFICIAL));
+  }
+
+  @Test
+  void aReasonWordedOtherwiseIsShownButContradictsNothing() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    shoot("57 m/s");
+    ledger.verdict(Outcome.WITHIN, "fine");
+    ledger.close(null);
+    PrintedReport report = report();
+    assertEquals(List.of(), report.contradictions());
+    assertEquals(1, report.found(Kind.REASON).size());
+  }
+
+  @Test
+  void whatAnOpponentShouldLookAtIsListedWithItsEntries() throws Exception {
+    ledger.call("101", "Marta Olesund", "OC");
+    long typed = ledger.take("299.0 ft/s", "typed");
+    long shown = ledger.take("299.0 ft/s", "simulator");
+    long voided = ledger.declareVoid(shown, "not shot at all");
+    long torn =
+        ledger.say(
+            new Fact.LineRefused(
+                ledger.now().number(),
+                "JDI5/w0K",
+                "torn",
+                "The line was cut off.",
+                "serial port",
+                "gate timer",
+                ScriptedLedger.START));
+    long lost =
+        ledger.say(new Fact.LinkChanged("lost", "The port went away.", ScriptedLedger.START));
+    ledger.close("archer had to leave");
+    PrintedReport report = report();
+    assertEquals(List.of(typed), entries(report, Kind.TYPED));
+    assertEquals(List.of(shown), entries(report, Kind.NOT_MEASURED));
+    assertEquals(List.of(shown, voided), entries(report, Kind.VOID));
+    assertEquals(List.of(torn), entries(report, Kind.LINE_REFUSED));
+    assertEquals(List.of(lost), entries(report, Kind.LINK_LOST));
+    assertEquals(1, report.found(Kind.NO_VERDICT).size());
+    assertTrue(report.says("Bytes: $29\\xFF\\r\\n"));
+    assertTrue(report.says("“archer had to leave”"));
+    assertEquals(List.of(), report.contradictions());
+  }
+
+  private static List<Long> entries(PrintedReport report, Kind kind) {
+    return report.summary().findings().stream()
+        .filter(f -> f.kind() == kind)
+        .flatMap(f -> f.entries().stream())
+        .toList();
+  }
+
+  @Test
+  void aCheckStillRunningIsNotAContradiction() throws Exception {
+    ledger.call("101", "Marta Olesund", "OC");
+    shoot("300 ft/s");
+    PrintedReport report = report();
+    assertEquals(List.of(), report.contradictions());
+    assertTrue(report.found(Kind.NO_VERDICT).get(0).contains("still running"));
+  }
+
+  @Test
+  void anotherRuleBookOnTheWayIsShownAndEachCheckKeepsItsOwn() throws Exception {
+    ledger.check("401", "Edwin Thackerby", "LB", "57 m/s");
+    ledger.adopt(ScriptedLedger.RULES.replace("58 m/s", "56 m/s"));
+    ledger.check("402", "Solveig Brattlie", "LB", "57 m/s", "57 m/s", "57 m/s");
+    PrintedReport report = report();
+    assertEquals(1, report.found(Kind.EXCHANGED).size());
+    assertEquals(List.of(), report.contradictions());
+    assertTrue(report.says("At most 58 m/s."));
+    assertTrue(report.says("At most 56 m/s."));
+  }
+
+  @Test
+  void aClockThatGoesBackIsShown() throws Exception {
+    ledger.setClock(ScriptedLedger.START.minusSeconds(3600));
+    ledger.say(new Fact.OfficialSignedOut(ScriptedLedger.OFFICIAL));
+    assertEquals(1, report().found(Kind.CLOCK).size());
+  }
+
+  @Test
+  void aReadingInAnotherUnitIsJudgedByTheGoverningOne() throws Exception {
+    // 58 m/s is 190.288… ft/s: 190.2 ft/s is within, and nothing is rounded on the way.
+    ledger.call("401", "Edwin Thackerby", "LB");
+    shoot("190.2 ft/s");
+    ledger.verdict();
+    ledger.close(null);
+    PrintedReport report = report();
+    assertEquals(List.of(), report.summary().findings());
+    assertTrue(Speed.parse("190.2 ft/s").isAtMost(Speed.parse("58 m/s")));
+    assertTrue(report.says("190.2 ft/s"));
+  }
+}
