@@ -77,7 +77,7 @@ public record CheckPage(
    * Whether the competitor may be called once more; whether the rule still lets, the station says.
    */
   public boolean mayBeRechecked() {
-    return outcome.equals(Optional.of(Outcome.OVER)) && rechecks > 0
+    return (outcome.equals(Optional.of(Outcome.OVER)) && rechecks > 0)
         || outcome.equals(Optional.of(Outcome.NOT_DECIDED));
   }
 
