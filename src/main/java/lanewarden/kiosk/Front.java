@@ -146,7 +146,6 @@ final class Front {
     if (official.isPresent()) {
       line.dismiss();
       shell.show(lineScreen);
-      lineScreen.root().setDisable(false);
     } else {
       signIn = signInScreen();
       signIn.show(page.place());

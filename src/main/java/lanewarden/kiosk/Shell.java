@@ -68,7 +68,8 @@ final class Shell implements Panels {
     screen = next;
     panel = null;
     root.getChildren().setAll(next.root());
-    next.focus();
+    next.root().setDisable(false);
+    ready(next);
   }
 
   @Override
@@ -79,7 +80,13 @@ final class Shell implements Panels {
       root.getChildren().add(veil);
     }
     disableScreen(true);
-    next.focus();
+    ready(next);
+  }
+
+  /** A field takes no keys before it is styled, and a reader may be faster than the next frame. */
+  private static void ready(Page page) {
+    page.root().applyCss();
+    page.focus();
   }
 
   @Override

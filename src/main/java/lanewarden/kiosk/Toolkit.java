@@ -41,7 +41,7 @@ final class Toolkit {
     } catch (UnsupportedOperationException e) {
       throw new NoDisplayException(String.valueOf(e.getMessage()), e);
     } catch (RuntimeException | LinkageError | ExecutionException e) {
-      throw new NoDisplayException("The window toolkit did not start: " + e, e);
+      throw new NoDisplayException("The window toolkit did not start: " + firstLine(e), e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new NoDisplayException("Starting the window toolkit was interrupted.", e);
@@ -49,6 +49,15 @@ final class Toolkit {
       System.setErr(talk);
       logger.setLevel(before);
     }
+  }
+
+  /** The innermost cause says which library or display is missing; some go on for many lines. */
+  private static String firstLine(Throwable thrown) {
+    Throwable cause = thrown;
+    while (cause.getCause() != null) {
+      cause = cause.getCause();
+    }
+    return cause.toString().lines().findFirst().orElse("");
   }
 
   /** A toolkit that runs already refuses a second start; one that was ended refuses any use. */

@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventTarget;
@@ -41,6 +42,9 @@ final class Booth implements AutoCloseable {
   static final String PASSPHRASE = "three grey geese";
   static final String OFFICIAL = "Wanda Okafor-Lind";
 
+  /** Sealing keys is slow on purpose, so one event is made and every booth works on a copy. */
+  private static final EventFolder EVENT = madeOnce();
+
   final EventFolder folder;
   final Station station;
   final SimulatedInstrument instrument;
@@ -53,7 +57,7 @@ final class Booth implements AutoCloseable {
   boolean left;
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
-    folder = event(temp.resolve("event"));
+    folder = new EventFolder(copied(EVENT.path(), temp.resolve("event")));
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     station = open(folder, instrument);
     startToolkit();
@@ -100,6 +104,25 @@ final class Booth implements AutoCloseable {
     stage.setHeight(height);
     stage.show();
     return stage;
+  }
+
+  private static EventFolder madeOnce() {
+    try {
+      Path temp = Files.createTempDirectory("booth");
+      temp.toFile().deleteOnExit();
+      return event(temp.resolve("event"));
+    } catch (Exception e) {
+      throw new IllegalStateException("the event of the tests could not be made", e);
+    }
+  }
+
+  private static Path copied(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path path : all.toList()) {
+        Files.copy(path, to.resolve(from.relativize(path).toString()));
+      }
+    }
+    return to;
   }
 
   static EventFolder event(Path path) throws Exception {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import lanewarden.journal.Outcome;
@@ -123,7 +124,7 @@ class LineScreenTest {
     booth.press(KeyCode.ENTER);
 
     assertFalse(booth.shows("entry-panel"));
-    assertEquals("void, does not count", booth.text("reading-beside"));
+    assertEquals("void", booth.text("reading-beside"));
     assertEquals(
         "The bow was not at full draw",
         booth.station.view().check().orElseThrow().check().shots().get(0).voided().reason());
@@ -199,6 +200,7 @@ class LineScreenTest {
   @Test
   void refusedLineIsShownWithItsReasonAndBytes() throws Exception {
     booth.scan("101");
+    booth.instrument.pause(Duration.ofSeconds(1));
     booth.emit("$PLWT,00001,0304.1,F,006578,A*00\\r\\n");
 
     assertTrue(booth.text("refused-words").startsWith("Line refused, wrong checksum"));
