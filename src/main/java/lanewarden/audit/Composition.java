@@ -35,6 +35,8 @@ final class Composition {
       Ink ink = new Ink(List.of(text, bold, fixed));
       ReportPage page = new PageWriter(evidence, summary, made, text, ink).page();
       return Mustache.compiler()
+          .emptyStringIsFalse(true)
+          .zeroIsFalse(true)
           .withEscaper(ink::escape)
           .withLoader(Composition::part)
           .compile(part(TEMPLATE))

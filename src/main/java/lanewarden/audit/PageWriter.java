@@ -58,6 +58,7 @@ final class PageWriter {
         verification.head().map(Head::shortForm).orElse(NONE),
         verification.head().map(h -> h.hash().hex()).orElse(NONE),
         verification.organizer().orElse("not known: the ledger's first entry is faulty"),
+        Wording.number(summary.entries()),
         summary.sound(),
         verdictOnTheLedger(),
         faults(),
@@ -80,11 +81,10 @@ final class PageWriter {
 
   private String verdictOnTheLedger() {
     return summary.sound()
-        ? "Sound: every signature fits, every signer was enrolled, and no entry up to the head is"
-            + " missing, changed or out of place."
-        : "Not sound: "
-            + Wording.count(summary.faults().size(), "fault")
-            + ". What follows is what can be read; nothing in it is proved.";
+        ? "Every signature fits, every signer was enrolled, and no entry up to the head is missing,"
+            + " changed or out of place."
+        : Wording.count(summary.faults().size(), "fault was", "faults were")
+            + " found. What follows is what can be read; it is not proved.";
   }
 
   private List<ReportPage.Fault> faults() {

@@ -55,7 +55,8 @@ final class Press {
    * Sets the page and writes it.
    *
    * @param made the time to put into the document
-   * @throws IOException if it cannot be set or written
+   * @throws IOException if it cannot be written
+   * @throws RuntimeException if the page itself is wrong, which is a fault of this program
    */
   void print(String html, Instant made, OutputStream out) throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();
@@ -64,6 +65,7 @@ final class Press {
     font(builder, Cut.FIXED, "fixed", PLAIN_WEIGHT);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.usePdfUaAccessibility(true);
+    builder.useUnicodeLineBreaker(new WordBreaks());
     builder.withProducer("Lanewarden");
     builder.withDiagnosticConsumer(this::note);
     builder.withHtmlContent(html, null);
@@ -97,9 +99,9 @@ final class Press {
   }
 
   /** A page that was set otherwise than written must not pass for the report. */
-  private void refuseTrouble() throws IOException {
+  private void refuseTrouble() {
     if (trouble != null) {
-      throw new IOException("The report could not be set as it is written: " + trouble);
+      throw new IllegalStateException("The report could not be set as it is written: " + trouble);
     }
   }
 }

@@ -16,14 +16,14 @@ import lanewarden.rules.SpeedRule;
  * <p>Marks differ by shape, so that they can be told apart in grey and by whoever sees no colours.
  */
 final class ReadingsPicture {
-  private static final double WIDTH = 680;
-  private static final double HEIGHT = 270;
-  private static final double LEFT = 46;
-  private static final double RIGHT = WIDTH - 104;
+  private static final int WIDTH = 680;
+  private static final int HEIGHT = 270;
+  private static final double LEFT = 50;
+  private static final double RIGHT = WIDTH - 98;
   private static final double TOP = 12;
-  private static final double BOTTOM = HEIGHT - 62;
-  private static final double SMALL = 8;
-  private static final double LABEL_GAP = 10;
+  private static final double BOTTOM = HEIGHT - 66;
+  private static final double SMALL = 9.2;
+  private static final double LABEL_GAP = 11;
   private static final int DIVIDED_UP_TO = 60;
   private static final String GRID = "stroke=\"#d5d5d5\" stroke-width=\"0.5\"";
   private static final String FRAME = "stroke=\"#111111\" stroke-width=\"0.8\"";
@@ -68,10 +68,11 @@ final class ReadingsPicture {
 
   /** The picture, with its alternative text. */
   String svg(String escapedAlt) throws IOException {
-    axes();
-    limits();
     double slot = (RIGHT - LEFT) / Math.max(checks.size(), 1);
     int every = (int) Math.ceil(LABEL_GAP / slot);
+    axes();
+    dividers(slot);
+    limits();
     for (int i = 0; i < checks.size(); i++) {
       column(checks.get(i), LEFT + slot * i, slot, i % every == 0);
     }
@@ -96,6 +97,12 @@ final class ReadingsPicture {
         Anchor.MIDDLE);
   }
 
+  private void dividers(double slot) {
+    for (int i = 1; checks.size() <= DIVIDED_UP_TO && i < checks.size(); i++) {
+      drawing.line(LEFT + slot * i, TOP, LEFT + slot * i, BOTTOM, GRID);
+    }
+  }
+
   private void limits() throws IOException {
     double limit = value(rule.limit());
     double allowed = value(rule.allowed());
@@ -118,9 +125,6 @@ final class ReadingsPicture {
   }
 
   private void column(Check check, double x, double slot, boolean labelled) throws IOException {
-    if (checks.size() <= DIVIDED_UP_TO) {
-      drawing.line(x + slot, TOP, x + slot, BOTTOM, GRID);
-    }
     int attempt = check.opened().attempt();
     String bib = check.opened().bib() + (attempt > 1 ? "/" + attempt : "");
     if (labelled) {
@@ -150,7 +154,7 @@ final class ReadingsPicture {
     }
     if (!scale.holds(value)) {
       drawing.text(
-          Wording.plain(speed),
+          speed.toString(),
           x + 5,
           y + (value > scale.high() ? SMALL : -3),
           SMALL * 0.8,

@@ -17,6 +17,7 @@ record ReportPage(
     String head,
     String headHash,
     String organizer,
+    String entries,
     boolean sound,
     String verification,
     List<Fault> faults,
