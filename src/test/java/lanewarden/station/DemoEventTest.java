@@ -15,8 +15,7 @@ class DemoEventTest {
   @TempDir Path here;
 
   private CheckInLine begun(DemoEvent demo) throws Exception {
-    CheckInLine line =
-        CheckInLine.open(demo.folder(), Optional.empty(), 0, PracticeEvent.here());
+    CheckInLine line = CheckInLine.open(demo.folder(), Optional.empty(), 0, PracticeEvent.here());
     line.station().signIn(DemoEvent.OFFICIAL, DemoEvent.PASSPHRASE.toCharArray());
     line.station().call("101");
     return line;

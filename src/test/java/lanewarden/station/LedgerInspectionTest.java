@@ -24,8 +24,7 @@ class LedgerInspectionTest extends LineTest {
     line.shoot("301 ft/s");
     LedgerInspection found = LedgerInspection.of(line.folder.path(), List.of());
     assertEquals(List.of(), found.faults());
-    assertEquals(
-        Optional.of(line.station.view().head().shortForm()), found.head());
+    assertEquals(Optional.of(line.station.view().head().shortForm()), found.head());
     assertEquals(Optional.of("Lane A"), found.station());
     assertEquals(
         List.of(PracticeEvent.OFFICIAL, PracticeEvent.OTHER_OFFICIAL),

@@ -42,13 +42,11 @@ class MorningTest {
   @Test
   void everyCapturedSectionBelongsToACompetitor() throws Exception {
     Capture capture =
-        Capture.read(
-            "gate-timer.capture", Files.readAllBytes(DEMO.resolve("gate-timer.capture")));
+        Capture.read("gate-timer.capture", Files.readAllBytes(DEMO.resolve("gate-timer.capture")));
     TreeSet<String> bibs = new TreeSet<>();
     capture.labels().forEach(label -> bibs.add(label.split("/", 2)[0]));
     Roster roster = Roster.read("roster.csv", Files.readAllBytes(DEMO.resolve("roster.csv")));
-    assertEquals(
-        new TreeSet<>(roster.competitors().stream().map(Competitor::bib).toList()), bibs);
+    assertEquals(new TreeSet<>(roster.competitors().stream().map(Competitor::bib).toList()), bibs);
   }
 
   /** Obeys the script as the line does; the words of the terminal have tests of their own. */

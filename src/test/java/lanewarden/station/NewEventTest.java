@@ -50,8 +50,7 @@ class NewEventTest {
   void makesAFolderThatAStationOpens() throws Exception {
     EventFolder made = PracticeEvent.make(here.resolve("event"));
     assertTrue(made.isMade());
-    assertEquals(
-        List.of(PracticeEvent.OFFICIAL, PracticeEvent.OTHER_OFFICIAL), made.officials());
+    assertEquals(List.of(PracticeEvent.OFFICIAL, PracticeEvent.OTHER_OFFICIAL), made.officials());
     try (PracticeLine line = PracticeLine.open(made).onDuty()) {
       assertEquals("Practice", line.station.view().event());
     }

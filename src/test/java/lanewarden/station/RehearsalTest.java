@@ -23,9 +23,9 @@ class RehearsalTest {
   private static final String CAPTURE =
       """
       @ 2
-      500 $PLWT,00354,0268.8,F,007440,A*17\\r\\n
-      500 $PLWT,00355,0341.0,F,005865,A*1D\\r\\n
-      500 $PLWT,00356,0269.4,F,007424,A*1B\\r\\n
+      500 $PLWT,00354,0268.8,F,007440,A*1B\\r\\n
+      500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n
+      500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n
       @ 3
       500 $PLWT,00327,02
       """;
@@ -108,7 +108,7 @@ class RehearsalTest {
 
   @Test
   void shootsOnceMoreForAVoidBehindTheLastCapturedArrow() throws Exception {
-    open(CAPTURE.replace("500 $PLWT,00356,0269.4,F,007424,A*1B\\r\\n\n", ""));
+    open(CAPTURE.replace("500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n", ""));
     call("2");
     line.station().declareLastVoid("glare");
     line.awaitArrows(Duration.ZERO);
@@ -158,8 +158,7 @@ class RehearsalTest {
     open(CAPTURE);
     line.close();
     assertEquals(
-        "PACE",
-        codeOf(() -> CheckInLine.open(folder, Optional.empty(), -1, PracticeEvent.here())));
+        "PACE", codeOf(() -> CheckInLine.open(folder, Optional.empty(), -1, PracticeEvent.here())));
     reopen();
   }
 }
