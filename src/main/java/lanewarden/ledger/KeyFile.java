@@ -40,12 +40,11 @@ public final class KeyFile {
   public static void seal(
       Path file, SigningKey key, String owner, char[] passphrase, SecureRandom random)
       throws LedgerException {
-    if (Files.exists(file)) {
-      throw exists(file, null);
-    }
-    byte[] content = SealedKey.seal(key, owner, passphrase, random);
     try {
-      writeBeside(file, content);
+      if (Files.exists(file)) {
+        throw exists(file, null);
+      }
+      writeBeside(file, SealedKey.seal(key, owner, passphrase, random));
     } catch (FileAlreadyExistsException there) {
       throw exists(file, there);
     } catch (IOException failed) {
@@ -55,6 +54,8 @@ public final class KeyFile {
           "The system says: " + failed + ".",
           "Check that the folder exists, is not full and may be written to; then try again.",
           failed);
+    } finally {
+      Arrays.fill(passphrase, '\0');
     }
   }
 

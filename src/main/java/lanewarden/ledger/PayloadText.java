@@ -5,8 +5,8 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The JSON that is signed: members in a fixed order, without spaces, then the body's bytes as
@@ -19,19 +19,29 @@ import java.util.regex.Pattern;
  * several threads at once: each takes its own.
  */
 final class PayloadText {
-  private static final String STATION_CHARACTER = "[^\"\\\\\\p{Cntrl}]";
-  private static final Pattern STATION_NAME = Pattern.compile(STATION_CHARACTER + "{1,100}");
-  private static final Pattern ENVELOPE =
-      Pattern.compile(
-          "\\{\"v\":1,\"station\":\"("
-              + STATION_CHARACTER
-              + "{1,300})\",\"seq\":([1-9][0-9]{0,17}),\"prev\":\"([A-Za-z0-9_-]{43})\",\"at\":\"([^\"]{24})\""
-              + ",\"mono\":((?:0|[1-9][0-9]{0,11})\\.[0-9]{6}),\"kind\":\"([a-z][a-z-]{0,63})\",\"body\":");
+  private static final byte[] STATION = ascii("{\"v\":1,\"station\":\"");
+  private static final byte[] SEQUENCE = ascii("\",\"seq\":");
+  private static final byte[] PREVIOUS = ascii(",\"prev\":\"");
+  private static final byte[] AT = ascii("\",\"at\":\"");
+  private static final byte[] SECONDS = ascii("\",\"mono\":");
+  private static final byte[] KIND = ascii(",\"kind\":\"");
+  private static final byte[] BODY = ascii("\",\"body\":");
 
-  /** Longer than any envelope: the search for its end stops here. */
-  private static final int LONGEST_ENVELOPE = 1024;
+  private static final Pattern STATION_NAME = Pattern.compile("[^\"\\\\\\p{Cntrl}]{1,100}");
+  private static final int LONGEST_STATION = 300;
+  private static final int LONGEST_NUMBER = 18;
+  private static final int LONGEST_KIND = 64;
+  private static final int PREVIOUS_LENGTH = 43;
+  private static final int DECIMALS = 6;
 
   private final JsonObjectBytes json = new JsonObjectBytes();
+
+  /** All entries of a ledger name the same station, so it is checked once. */
+  private @Nullable String lastStation;
+
+  private static byte[] ascii(String text) {
+    return text.getBytes(StandardCharsets.US_ASCII);
+  }
 
   /**
    * Whether a text can be a station's name: 1 to 100 characters, no quote, backslash or control.
@@ -43,24 +53,20 @@ final class PayloadText {
   }
 
   static byte[] write(Payload payload) {
-    String envelope =
-        "{\"v\":1,\"station\":\""
-            + payload.station()
-            + "\",\"seq\":"
-            + payload.sequence()
-            + ",\"prev\":\""
-            + Base64Url.encode(payload.previous().bytes())
-            + "\",\"at\":\""
-            + Timestamp.write(payload.at())
-            + "\",\"mono\":"
-            + payload.monotonicSeconds().toPlainString()
-            + ",\"kind\":\""
-            + payload.kind()
-            + "\",\"body\":";
-    byte[] start = envelope.getBytes(StandardCharsets.UTF_8);
-    ByteArrayOutputStream text =
-        new ByteArrayOutputStream(start.length + payload.body().length + 1);
-    text.writeBytes(start);
+    ByteArrayOutputStream text = new ByteArrayOutputStream(payload.body().length + 256);
+    text.writeBytes(STATION);
+    text.writeBytes(payload.station().getBytes(StandardCharsets.UTF_8));
+    text.writeBytes(SEQUENCE);
+    text.writeBytes(ascii(Long.toString(payload.sequence())));
+    text.writeBytes(PREVIOUS);
+    text.writeBytes(Base64Url.encodeToBytes(payload.previous().bytes()));
+    text.writeBytes(AT);
+    text.writeBytes(ascii(Timestamp.write(payload.at())));
+    text.writeBytes(SECONDS);
+    text.writeBytes(ascii(payload.monotonicSeconds().toPlainString()));
+    text.writeBytes(KIND);
+    text.writeBytes(ascii(payload.kind()));
+    text.writeBytes(BODY);
     text.writeBytes(payload.body());
     text.write('}');
     return text.toByteArray();
@@ -70,37 +76,75 @@ final class PayloadText {
     if (!JsonObjectBytes.isCleanUtf8(text)) {
       throw malformed("it is not clean UTF-8 text");
     }
-    // Latin-1 keeps one char a byte, so that places in the text are places in the bytes.
-    String start =
-        new String(text, 0, Math.min(text.length, LONGEST_ENVELOPE), StandardCharsets.ISO_8859_1);
-    Matcher envelope = ENVELOPE.matcher(start);
-    if (!envelope.lookingAt() || text[text.length - 1] != '}') {
-      throw malformed("its members are not those of format version 1, in their order");
+    PayloadCursor cursor = new PayloadCursor(text);
+    String station = station(cursor.over(STATION).upTo('"', LONGEST_STATION));
+    long sequence = sequence(cursor.over(SEQUENCE).upTo(',', LONGEST_NUMBER));
+    Sha256 previous = previous(cursor.over(PREVIOUS).upTo('"', PREVIOUS_LENGTH));
+    Instant at = at(cursor.over(AT).upTo('"', Timestamp.LENGTH));
+    BigDecimal seconds = seconds(cursor.over(SECONDS).upTo(',', LONGEST_NUMBER + 1));
+    String kind = cursor.over(KIND).upTo('"', LONGEST_KIND);
+    if (!Draft.isKind(kind)) {
+      throw malformed("its kind \"" + kind + "\" is not lower-case letters and dashes");
     }
-    int bodyStart = envelope.end();
-    byte[] body = new byte[text.length - 1 - bodyStart];
-    System.arraycopy(text, bodyStart, body, 0, body.length);
+    byte[] body = cursor.over(BODY).rest();
     Optional<String> fault = json.fault(body);
     if (fault.isPresent()) {
       throw malformed("its body must be one JSON object, but " + fault.get());
     }
-    String station =
-        new String(
-            text, envelope.start(1), envelope.end(1) - envelope.start(1), StandardCharsets.UTF_8);
-    Instant at =
-        Timestamp.read(envelope.group(4))
-            .orElseThrow(() -> malformed("its time \"" + envelope.group(4) + "\" is none"));
-    byte[] previous =
-        Base64Url.decode(envelope.group(3))
-            .orElseThrow(() -> malformed("its prev is not a hash in base64url"));
-    return new Payload(
-        station,
-        Long.parseLong(envelope.group(2)),
-        new Sha256(previous),
-        at,
-        new BigDecimal(envelope.group(5)),
-        envelope.group(6),
-        body);
+    return new Payload(station, sequence, previous, at, seconds, kind, body);
+  }
+
+  private String station(String name) throws Malformed {
+    if (!name.equals(lastStation)) {
+      if (!isStationName(name)) {
+        throw malformed("its station \"" + name + "\" is not a name");
+      }
+      lastStation = name;
+    }
+    return name;
+  }
+
+  private static long sequence(String text) throws Malformed {
+    if (!isNumber(text, 0, text.length()) || text.equals("0")) {
+      throw malformed("its seq \"" + text + "\" is not a whole number");
+    }
+    return Long.parseLong(text);
+  }
+
+  private static BigDecimal seconds(String text) throws Malformed {
+    int dot = text.length() - DECIMALS - 1;
+    if (dot < 1
+        || text.charAt(dot) != '.'
+        || !isNumber(text, 0, dot)
+        || !isDigits(text, dot + 1, text.length())) {
+      throw malformed("its mono \"" + text + "\" is not seconds with six decimals");
+    }
+    return new BigDecimal(text);
+  }
+
+  private static boolean isNumber(String text, int from, int to) {
+    boolean needlessZero = to - from > 1 && text.charAt(from) == '0';
+    return to > from && !needlessZero && isDigits(text, from, to);
+  }
+
+  private static boolean isDigits(String text, int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static Instant at(String text) throws Malformed {
+    return Timestamp.read(text).orElseThrow(() -> malformed("its time \"" + text + "\" is none"));
+  }
+
+  private static Sha256 previous(String text) throws Malformed {
+    return Base64Url.decode(text)
+        .filter(bytes -> bytes.length == Sha256.LENGTH)
+        .map(Sha256::new)
+        .orElseThrow(() -> malformed("its prev is not a hash in base64url"));
   }
 
   private static Malformed malformed(String why) {

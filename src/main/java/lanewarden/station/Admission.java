@@ -87,9 +87,14 @@ final class Admission {
         competitor.drawWeight());
   }
 
-  /** How many checks the rule still allows the competitor, the running one not counted. */
-  int rechecksLeft(Fact.CheckOpened opened, Division division) {
-    return Math.max(0, division.rule().rechecks() - fails(opened.bib()));
+  /** How many checks the rule still allows the competitor if this one fails, or since it did. */
+  int rechecksLeft(Check check, Division division) {
+    long failsBefore =
+        standing.checksOf(check.opened().bib()).stream()
+            .filter(c -> c.number() != check.number())
+            .filter(c -> c.outcome().equals(Optional.of(Outcome.OVER)))
+            .count();
+    return (int) Math.max(0, division.rule().rechecks() - failsBefore);
   }
 
   private int fails(String bib) {

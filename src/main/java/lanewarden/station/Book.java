@@ -180,7 +180,7 @@ final class Book implements AutoCloseable {
             .ruleBook(check.ruleBook())
             .flatMap(b -> b.division(check.opened().division()))
             .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
-    int left = new Admission(standing, roster).rechecksLeft(check.opened(), division);
+    int left = new Admission(standing, roster).rechecksLeft(check, division);
     return new CheckView(check, division, left);
   }
 

@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
+import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
@@ -26,6 +28,8 @@ public record EventFolder(Path path) {
   static final String ROSTER = "roster.csv";
   static final String SETTINGS = "station.toml";
   static final String LEDGER = "ledger.sqlite";
+  static final String REHEARSAL = "rehearsal.capture";
+  static final String REPORT = "audit-report.pdf";
   static final String KEYS = "keys";
   static final String ORGANIZER_KEY = "organizer.key";
   private static final String KEY_ENDING = ".key";
@@ -33,6 +37,18 @@ public record EventFolder(Path path) {
   /** The ledger file. */
   public Path ledger() {
     return path.resolve(LEDGER);
+  }
+
+  /** Where the audit report is written if nobody says otherwise. */
+  public Path report() {
+    return path.resolve(REPORT);
+  }
+
+  /** The ledger at a path: the file itself, or the one in the event folder there. */
+  public static Path ledgerAt(Path ledgerOrFolder) {
+    return Files.isDirectory(ledgerOrFolder)
+        ? new EventFolder(ledgerOrFolder).ledger()
+        : ledgerOrFolder;
   }
 
   /** Whether an event was made here. */
@@ -58,6 +74,13 @@ public record EventFolder(Path path) {
   /** The sentence profile that the settings name. */
   public SentenceProfile profile() throws StationException {
     return read(settings().profile(), SentenceProfile::read);
+  }
+
+  /** What the archers of a rehearsal shoot, if the folder has it. */
+  Optional<Capture> rehearsal() throws StationException {
+    return Files.exists(path.resolve(REHEARSAL))
+        ? Optional.of(read(REHEARSAL, Capture::read))
+        : Optional.empty();
   }
 
   /** The names of the officials who have a key here, in alphabetical order. */

@@ -9,9 +9,11 @@ import java.time.Clock;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
+import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FactJson;
@@ -38,6 +40,7 @@ import lanewarden.written.WrittenRefused;
  * @param port path or name of the serial port; empty for the simulator
  * @param organizer whose key is the root of trust
  * @param officials who may sign at the station, one or more
+ * @param rehearsal a capture for the archers of a rehearsal, if there is one
  */
 public record NewEvent(
     Source ruleBook,
@@ -47,7 +50,21 @@ public record NewEvent(
     StationSettings.Kind kind,
     String port,
     Person organizer,
-    List<Person> officials) {
+    List<Person> officials,
+    Optional<Source> rehearsal) {
+
+  /** An event without a capture for rehearsals. */
+  public NewEvent(
+      Source ruleBook,
+      Source roster,
+      Source profile,
+      String station,
+      StationSettings.Kind kind,
+      String port,
+      Person organizer,
+      List<Person> officials) {
+    this(ruleBook, roster, profile, station, kind, port, organizer, officials, Optional.empty());
+  }
 
   /** A file to take into the event folder: its name, for messages and to keep, and its content. */
   public static final class Source {
@@ -120,6 +137,9 @@ public record NewEvent(
       RuleBook book = RuleBook.read(ruleBook.name(), ruleBook.bytes());
       Roster competitors = Roster.read(roster.name(), roster.bytes());
       SentenceProfile.read(profile.name(), profile.bytes());
+      if (rehearsal.isPresent()) {
+        Capture.read(rehearsal.get().name(), rehearsal.get().bytes());
+      }
       checkDivisions(book, competitors);
       refuseTaken(target);
       Path parent = target.getParent();
@@ -153,6 +173,9 @@ public record NewEvent(
     Files.writeString(
         path.resolve(EventFolder.SETTINGS),
         new StationSettings(station, profile.fileName(), kind, port).toToml());
+    if (rehearsal.isPresent()) {
+      Files.write(path.resolve(EventFolder.REHEARSAL), rehearsal.get().bytes());
+    }
     Path keys = Files.createDirectory(path.resolve(EventFolder.KEYS));
     SigningKey root = SigningKey.generate(random);
     try (Ledger ledger = Ledger.create(draft.ledger(), station, root, clock, nanos)) {

@@ -244,8 +244,7 @@ final class Booth implements AutoCloseable {
     send(front.official(), type, character, code);
   }
 
-  private static void send(
-      Scene scene, EventType<KeyEvent> type, String character, KeyCode code) {
+  private static void send(Scene scene, EventType<KeyEvent> type, String character, KeyCode code) {
     EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
     KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
     Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));

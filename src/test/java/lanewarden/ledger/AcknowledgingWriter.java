@@ -9,7 +9,7 @@ final class AcknowledgingWriter {
   private AcknowledgingWriter() {}
 
   public static void main(String[] arguments) throws LedgerException {
-    SigningKey key = KeyFile.open(Path.of(arguments[1]), "loose".toCharArray());
+    SigningKey key = SigningKey.ofSeed(Base64Url.decode(arguments[1]).orElseThrow());
     try (Ledger ledger = Ledger.open(Path.of(arguments[0]), Clock.systemUTC(), System::nanoTime)) {
       for (int number = 0; ; number++) {
         ledger.append(

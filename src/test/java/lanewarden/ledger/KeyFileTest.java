@@ -67,11 +67,13 @@ class KeyFileTest {
   @Test
   void neverOverwritesAKey() throws Exception {
     byte[] before = Files.readAllBytes(file);
+    char[] chosen = "other".toCharArray();
     LedgerException refused =
         assertThrows(
             LedgerException.class,
-            () -> KeyFile.seal(file, key, "Birch", "other".toCharArray(), new SecureRandom()));
+            () -> KeyFile.seal(file, key, "Birch", chosen, new SecureRandom()));
     assertEquals("KEY-EXISTS", refused.code());
+    assertEquals("\0".repeat(5), new String(chosen));
     assertArrayEquals(before, Files.readAllBytes(file));
   }
 

@@ -264,4 +264,55 @@ class LedgerTest {
       assertEquals(5, ledger.entries().size());
     }
   }
+
+  @Test
+  void saysSoWhenItsEntriesWereChangedWhileItWasOpen() throws Exception {
+    sample.with(3);
+    try (Ledger ledger = sample.open()) {
+      try (TamperedLedger tampered = new TamperedLedger(sample.file)) {
+        tampered.set(4, "prev", new byte[32]);
+      }
+      LedgerException refused = assertThrows(LedgerException.class, ledger::entries);
+      assertEquals("LEDGER-CHANGED", refused.code());
+    }
+  }
+
+  @Test
+  void saysSoWhenItsTailWasCutWhileItWasOpen() throws Exception {
+    sample.with(3);
+    try (Ledger ledger = sample.open()) {
+      try (TamperedLedger tampered = new TamperedLedger(sample.file)) {
+        tampered.execute("DELETE FROM entry WHERE seq = 5");
+      }
+      assertEquals("LEDGER-CHANGED", assertThrows(LedgerException.class, ledger::entries).code());
+    }
+  }
+
+  @Test
+  void letsSeveralThreadsAppendInTurn() throws Exception {
+    sample.with(0);
+    try (Ledger ledger = sample.open()) {
+      List<Thread> threads = new ArrayList<>();
+      for (int t = 0; t < 4; t++) {
+        Thread thread =
+            new Thread(
+                () -> {
+                  for (int i = 0; i < 20; i++) {
+                    try {
+                      ledger.append(sample.official, List.of(SampleLedger.reading(i)));
+                    } catch (LedgerException refused) {
+                      throw new IllegalStateException(refused);
+                    }
+                  }
+                });
+        threads.add(thread);
+        thread.start();
+      }
+      for (Thread thread : threads) {
+        thread.join();
+      }
+      assertEquals(82, ledger.head().sequence());
+    }
+    assertTrue(Verification.of(sample.file).sound());
+  }
 }

@@ -1,0 +1,76 @@
+package lanewarden;
+
+import java.io.Console;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Optional;
+import lanewarden.audit.AuditReport;
+import lanewarden.command.HiddenEntry;
+import lanewarden.command.NoDisplay;
+import lanewarden.command.Program;
+import lanewarden.command.Screens;
+import lanewarden.command.Terminal;
+import lanewarden.kiosk.Kiosk;
+import lanewarden.kiosk.NoDisplayException;
+import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.station.Surroundings;
+import org.jspecify.annotations.Nullable;
+
+/** Starts the program: joins the rooms by hand, and lets the clock and randomness in. */
+public final class Main {
+
+  private Main() {}
+
+  /** Runs the command that the arguments name, and ends with its exit code. */
+  public static void main(String[] arguments) {
+    Console console = System.console();
+    Terminal terminal =
+        new Terminal(System.in, System.out, System.err, charset(console), hidden(console));
+    Surroundings here =
+        new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program());
+    System.exit(new Program(terminal, here, screens(here.clock())).run(arguments));
+  }
+
+  private static String program() {
+    return "Lanewarden "
+        + Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+            .orElse("of a working folder");
+  }
+
+  /** UTF-8, except in a console of Windows, which has its own. */
+  private static Charset charset(@Nullable Console console) {
+    boolean windows =
+        System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
+    return windows && console != null ? console.charset() : StandardCharsets.UTF_8;
+  }
+
+  private static HiddenEntry hidden(@Nullable Console console) {
+    return prompt ->
+        console == null
+            ? Optional.empty()
+            : Optional.ofNullable(console.readPassword("%s", prompt));
+  }
+
+  private static Screens screens(Clock clock) {
+    AuditReport report = new AuditReport(clock);
+    Kiosk kiosk =
+        new Kiosk(
+            (ledger, pdf, progress) ->
+                report.write(
+                    ledger,
+                    pdf,
+                    step ->
+                        progress.accept(
+                            new ReportMaker.Progress(step.step(), step.done(), step.total()))));
+    return (station, folder, hint) -> {
+      try {
+        kiosk.show(station, folder, hint);
+      } catch (NoDisplayException e) {
+        throw new NoDisplay(String.valueOf(e.getMessage()), e);
+      }
+    };
+  }
+}

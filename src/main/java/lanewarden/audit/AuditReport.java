@@ -1,0 +1,71 @@
+package lanewarden.audit;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.function.Consumer;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Verification;
+
+/**
+ * The audit report of one ledger, as a PDF: what was signed, whether it is whole, whether every
+ * verdict follows, and what an opponent should look at.
+ *
+ * <p>Needs nothing but the ledger file, and works beside a station that is appending. May be used
+ * again and by any thread; a single call stays on its caller's thread.
+ */
+public final class AuditReport {
+  private static final int READ = 25;
+  private static final int COMPOSED = 35;
+  private static final int PRINTED = 95;
+
+  private final Clock clock;
+
+  /**
+   * @param clock for the time the report was made
+   */
+  public AuditReport(Clock clock) {
+    this.clock = clock;
+  }
+
+  /**
+   * Reads, verifies and recomputes the ledger, and writes the report.
+   *
+   * <p>A ledger that is not sound is reported too, with every fault in front. The file appears
+   * whole or not at all; a PDF that is there already is replaced only by a whole one.
+   *
+   * @param ledgerFile only read
+   * @param pdf its folder must be there
+   * @param progress told on this thread, first at once and last when the file is in its place
+   * @return what the report says, in figures
+   * @throws LedgerException if the file cannot be read as a ledger at all
+   * @throws IOException if the report cannot be written, saying why and what to do
+   */
+  public AuditSummary write(Path ledgerFile, Path pdf, Consumer<? super Progress> progress)
+      throws LedgerException, IOException {
+    Announcer announcer = new Announcer(progress);
+    announcer.say("Reading the ledger", 0);
+    Destination destination = Destination.of(pdf, ledgerFile);
+    LedgerFold fold = new LedgerFold(announcer, 0);
+    Verification verification = Verification.of(ledgerFile, List.of(), fold);
+    announcer.say("Looking at every check", READ);
+    Evidence evidence = fold.finish(verification);
+    Instant made = clock.instant();
+    announcer.say("Writing the report", READ);
+    AuditSummary summary = Figures.of(evidence);
+    String html = new Composition(evidence, summary, made).html();
+    Press press = new Press(announcer, COMPOSED, PRINTED);
+    destination.deliver(
+        out -> {
+          try (OutputStream buffered = new BufferedOutputStream(out)) {
+            press.print(html, made, buffered);
+          }
+        });
+    announcer.say("The report is written", Announcer.WHOLE);
+    return summary;
+  }
+}

@@ -1,0 +1,265 @@
+package lanewarden.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import lanewarden.journal.Standing;
+import lanewarden.rules.Division;
+import lanewarden.rules.Shot;
+import lanewarden.rules.SpeedRule;
+
+/**
+ * Looks at every step of every check, as it is folded, with the rule beside it.
+ *
+ * <p>Owned by one thread.
+ */
+final class CheckExaminer {
+  private final Standing standing;
+  private final List<Finding> findings;
+  private final VerdictExaminer verdicts;
+  private final Map<Long, String> bibs = new HashMap<>();
+  private final Set<Long> open = new HashSet<>();
+  private final Set<Long> voided = new HashSet<>();
+
+  CheckExaminer(Standing standing, List<Finding> findings) {
+    this.standing = standing;
+    this.findings = findings;
+    this.verdicts = new VerdictExaminer(standing, findings);
+  }
+
+  /** Looks at a fact that was just folded into the standing. */
+  void examine(long entry, Fact fact) {
+    if (fact instanceof Fact.CheckOpened opened) {
+      bibs.put(entry, opened.bib());
+      opened(entry, opened);
+      open.add(entry);
+    } else if (fact instanceof Fact.ReadingTaken taken) {
+      refuseIfClosed(entry, taken.check(), "A reading was taken");
+      taken(entry, taken);
+    } else if (fact instanceof Fact.ReadingVoided declared) {
+      refuseIfClosed(entry, declared.check(), "A reading was declared void");
+      declaredVoid(entry, declared);
+    } else if (fact instanceof Fact.VerdictGiven given) {
+      refuseIfClosed(entry, given.check(), "A verdict was given");
+      verdicts.given(entry, given, check(given.check()));
+    } else if (fact instanceof Fact.CheckClosed closed) {
+      refuseIfClosed(entry, closed.check(), "The check was closed once more");
+      closed(entry, closed);
+      open.remove(closed.check());
+    }
+  }
+
+  private void opened(long entry, Fact.CheckOpened opened) {
+    for (long other : open) {
+      add(
+          Kind.ORDER,
+          "Check " + entry + " was opened while check " + other + " was still at the line.",
+          entry,
+          other);
+    }
+    List<Check> all = standing.checksOf(opened.bib());
+    Check now = all.get(all.size() - 1);
+    if (opened.attempt() != all.size()) {
+      add(
+          Kind.ORDER,
+          Wording.check(now)
+              + " is numbered attempt "
+              + opened.attempt()
+              + ", but it is number "
+              + all.size()
+              + " of this bib.",
+          entry);
+    }
+    Optional<Division> division = division(now);
+    if (division.isEmpty()) {
+      add(
+          Kind.RULE,
+          Wording.check(now)
+              + ": the rule book in force has no division "
+              + opened.division()
+              + ", so no rule governs it.",
+          entry);
+    } else {
+      admitted(now, all.subList(0, all.size() - 1), division.get().rule());
+    }
+  }
+
+  private void admitted(Check now, List<Check> earlier, SpeedRule rule) {
+    List<Long> fails =
+        earlier.stream()
+            .filter(c -> c.outcome().equals(Optional.of(Outcome.OVER)))
+            .map(Check::number)
+            .toList();
+    if (fails.size() > rule.rechecks()) {
+      List<Long> entries = new ArrayList<>(List.of(now.number()));
+      entries.addAll(fails);
+      findings.add(
+          new Finding(
+              Kind.ADMISSION,
+              entries,
+              Wording.check(now)
+                  + " was opened after "
+                  + Wording.count(fails.size(), "fail")
+                  + "; the rule allows "
+                  + Wording.count(rule.rechecks(), "re-check")
+                  + "."));
+    }
+    for (Check within : earlier) {
+      if (within.outcome().equals(Optional.of(Outcome.WITHIN))) {
+        add(
+            Kind.ADMISSION,
+            Wording.check(now)
+                + " was opened although check "
+                + within.number()
+                + " had ended within.",
+            now.number(),
+            within.number());
+      }
+    }
+  }
+
+  private void taken(long entry, Fact.ReadingTaken taken) {
+    Check check = check(taken.check());
+    List<Shot> judged = check.judged();
+    if (taken.shot() != judged.size()) {
+      add(
+          Kind.ORDER,
+          Wording.check(check)
+              + ": the reading of entry "
+              + entry
+              + " is numbered shot "
+              + taken.shot()
+              + ", but it is shot "
+              + judged.size()
+              + ".",
+          entry);
+    }
+    List<Shot> before = judged.subList(0, judged.size() - 1);
+    boolean decided =
+        check.outcome().isPresent()
+            || division(check).filter(d -> d.rule().judge(before).ends()).isPresent();
+    if (decided) {
+      add(
+          Kind.ORDER,
+          Wording.check(check) + ": shot " + judged.size() + " was taken after the rule decided.",
+          entry);
+    }
+    if (taken.source().equals(ReadingMark.TYPED)) {
+      add(
+          Kind.TYPED,
+          Wording.check(check) + ", shot " + judged.size() + ": " + taken.speed() + ".",
+          entry);
+    }
+  }
+
+  private void declaredVoid(long entry, Fact.ReadingVoided declared) {
+    Check check = check(declared.check());
+    if (!voided.add(declared.reading())) {
+      add(
+          Kind.ORDER,
+          Wording.check(check) + ": a reading that was void already was declared void again.",
+          declared.reading(),
+          entry);
+    }
+    for (int shot = 0; shot < check.shots().size(); shot++) {
+      Check.TakenShot taken = check.shots().get(shot);
+      if (taken.sequence() == declared.reading()) {
+        add(
+            Kind.VOID,
+            Wording.check(check)
+                + ", shot "
+                + (shot + 1)
+                + ", "
+                + taken.reading().speed()
+                + ": "
+                + Wording.quoted(declared.reason())
+                + ".",
+            declared.reading(),
+            entry);
+      }
+    }
+    verdicts.rested(entry, check);
+  }
+
+  private void closed(long entry, Fact.CheckClosed closed) {
+    Check check = check(closed.check());
+    if (check.outcome().isPresent()) {
+      return;
+    }
+    if (closed.reason() == null) {
+      add(
+          Kind.ORDER,
+          Wording.check(check) + " was closed without a verdict and without a reason.",
+          entry);
+    } else {
+      add(
+          Kind.NO_VERDICT,
+          Wording.check(check)
+              + " after "
+              + Wording.count(check.shots().size(), "shot")
+              + ": "
+              + Wording.quoted(closed.reason())
+              + ".",
+          check.number(),
+          entry);
+    }
+  }
+
+  private void refuseIfClosed(long entry, long number, String what) {
+    if (!open.contains(number)) {
+      add(
+          Kind.ORDER,
+          what + " after " + Wording.check(check(number)) + " had left the line.",
+          entry);
+    }
+  }
+
+  /** Looks at what is left open when the last entry is folded. */
+  void finish() {
+    for (Check check : standing.checks()) {
+      if (check.outcome().isPresent()) {
+        continue;
+      }
+      Optional<Division> division = division(check);
+      if (division.isPresent() && division.get().rule().judge(check.judged()).ends()) {
+        add(
+            Kind.VERDICT_MISSING,
+            Wording.check(check)
+                + ": the rule gives "
+                + Wording.verdict(division.get().rule().judge(check.judged()))
+                + ", but no verdict stands.",
+            check.number());
+      } else if (!check.isClosed()) {
+        add(
+            Kind.NO_VERDICT,
+            Wording.check(check) + " was still running at the ledger's last entry.",
+            check.number());
+      }
+    }
+  }
+
+  private Optional<Division> division(Check check) {
+    return standing
+        .ruleBook(check.ruleBook())
+        .flatMap(book -> book.division(check.opened().division()));
+  }
+
+  private Check check(long number) {
+    return standing.checksOf(bibs.getOrDefault(number, "")).stream()
+        .filter(c -> c.number() == number)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("check " + number + " was not folded"));
+  }
+
+  private void add(Kind kind, String words, Long... entries) {
+    findings.add(Finding.of(kind, words, entries));
+  }
+}

@@ -1,0 +1,133 @@
+package lanewarden.audit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import lanewarden.bow.Arrow;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.quantity.Energy;
+import lanewarden.quantity.EnergyUnit;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Speed;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One check as a row of the report.
+ *
+ * @param number the entry that opened it
+ * @param verdictEntry the entry of the verdict that stands, or a dash
+ * @param readings every reading in the order taken
+ * @param notes what the eye must not miss: voids, typed readings, faulty entries
+ * @param reason the signed reason, or why the check ended without a verdict
+ * @param arrow the mass as weighed, or that it was not
+ * @param energy what it carried at the fastest reading that stands, or nothing
+ * @param official who signed the verdict, or the opening where there is none
+ */
+record CheckRow(
+    long number,
+    String verdictEntry,
+    String date,
+    String clock,
+    String bib,
+    String name,
+    String division,
+    int attempt,
+    List<Reading> readings,
+    List<String> notes,
+    OutcomeMark outcome,
+    String reason,
+    String arrow,
+    String energy,
+    String official) {
+
+  /**
+   * A reading in its row.
+   *
+   * @param text the value as taken, with its unit
+   * @param marks in words: void, typed
+   */
+  record Reading(String text, boolean voided, String marks) {}
+
+  static CheckRow of(Check check, Map<String, String> names, Set<Long> faulty) {
+    Fact.CheckOpened opened = check.opened();
+    String signer = check.verdict().map(Check.GivenVerdict::signer).orElse(check.signer());
+    return new CheckRow(
+        check.number(),
+        check.verdict().map(v -> String.valueOf(v.sequence())).orElse("–"),
+        Wording.date(check.at()),
+        Wording.clock(check.verdict().map(Check.GivenVerdict::at).orElse(check.at())),
+        opened.bib(),
+        opened.name(),
+        opened.division(),
+        opened.attempt(),
+        check.shots().stream().map(CheckRow::reading).toList(),
+        notes(check, faulty),
+        OutcomeMark.of(check),
+        reason(check),
+        opened.arrowMass() == null ? "not weighed" : opened.arrowMass().toString(),
+        energy(check, opened.arrowMass()),
+        names.getOrDefault(signer, "unknown key " + Wording.shortHash(signer)));
+  }
+
+  private static Reading reading(Check.TakenShot shot) {
+    boolean typed = shot.reading().source().equals(ReadingMark.TYPED);
+    List<String> marks = new ArrayList<>();
+    if (!shot.stands()) {
+      marks.add("void");
+    }
+    if (typed) {
+      marks.add("typed");
+    }
+    return new Reading(shot.reading().speed().toString(), !shot.stands(), String.join(", ", marks));
+  }
+
+  private static List<String> notes(Check check, Set<Long> faulty) {
+    List<String> notes = new ArrayList<>();
+    for (int i = 0; i < check.shots().size(); i++) {
+      Fact.@Nullable ReadingVoided voided = check.shots().get(i).voided();
+      if (voided != null) {
+        notes.add("Shot " + (i + 1) + " void: " + voided.reason());
+      }
+    }
+    if (!check.refused().isEmpty()) {
+      notes.add(Wording.count(check.refused().size(), "line") + " refused");
+    }
+    List<Long> doubtful = new ArrayList<>(check.shots().stream().map(s -> s.sequence()).toList());
+    doubtful.add(0, check.number());
+    check.verdict().ifPresent(v -> doubtful.add(v.sequence()));
+    doubtful.retainAll(faulty);
+    if (!doubtful.isEmpty()) {
+      notes.add("Rests on faulty entry " + Wording.numbers(doubtful));
+    }
+    return notes;
+  }
+
+  /** The signed reason, or why there is none. */
+  static String reason(Check check) {
+    if (check.verdict().isPresent()) {
+      return check.verdict().get().fact().reason();
+    }
+    return check
+        .closed()
+        .map(closed -> Objects.requireNonNullElse(closed.reason(), "no reason given"))
+        .orElse("no verdict yet");
+  }
+
+  private static String energy(Check check, @Nullable Mass mass) {
+    Optional<Speed> fastest =
+        check.shots().stream()
+            .filter(Check.TakenShot::stands)
+            .map(s -> s.reading().speed())
+            .max(Comparator.naturalOrder());
+    if (mass == null || fastest.isEmpty()) {
+      return "";
+    }
+    Energy energy = new Arrow(mass).kineticEnergyAt(fastest.get());
+    return energy.to(EnergyUnit.JOULE, 1) + " (" + energy.to(EnergyUnit.FOOT_POUND, 1) + ")";
+  }
+}

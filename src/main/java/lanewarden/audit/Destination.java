@@ -1,0 +1,107 @@
+package lanewarden.audit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+
+/**
+ * Where a report goes: the file appears whole or not at all.
+ *
+ * <p>It is written in a folder of its own beside its place, then moved.
+ */
+final class Destination {
+  private static final byte[] PDF = "%PDF".getBytes(StandardCharsets.US_ASCII);
+
+  private final Path file;
+  private final Path folder;
+
+  private Destination(Path file, Path folder) {
+    this.file = file;
+    this.folder = folder;
+  }
+
+  /** Writes the whole content of the file. */
+  @FunctionalInterface
+  interface Writer {
+    void write(OutputStream out) throws IOException;
+  }
+
+  /**
+   * A place that can be written, as far as can be told before.
+   *
+   * @param ledger is never overwritten
+   * @throws IOException saying what is wrong with the place and what to do
+   */
+  static Destination of(Path pdf, Path ledger) throws IOException {
+    Path file = pdf.toAbsolutePath().normalize();
+    Path folder = file.getParent();
+    if (folder == null || Files.isDirectory(file)) {
+      throw refused(pdf, "is a folder.", "Give the name of a file to write.");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw refused(pdf, "lies in a folder that does not exist.", "Make the folder first.");
+    }
+    if (!Files.isWritable(folder)) {
+      throw refused(pdf, "lies in a folder that cannot be written.", "Choose another folder.");
+    }
+    if (Files.exists(file)) {
+      if (Files.exists(ledger) && Files.isSameFile(file, ledger)) {
+        throw refused(pdf, "is the ledger itself.", "Choose another name.");
+      }
+      if (!Files.isWritable(file)) {
+        throw refused(pdf, "may not be written.", "Choose another name.");
+      }
+      if (!isReport(file)) {
+        throw refused(
+            pdf, "is there already and is no PDF.", "Choose another name, so that it is kept.");
+      }
+    }
+    return new Destination(file, folder);
+  }
+
+  private static boolean isReport(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] start = in.readNBytes(PDF.length);
+      return start.length == 0 || Arrays.equals(start, PDF);
+    }
+  }
+
+  private static IOException refused(Path pdf, String why, String remedy) {
+    return new IOException("The report was not written: " + pdf + " " + why + " " + remedy);
+  }
+
+  /** Writes the file; when anything fails, what was there before is untouched. */
+  void deliver(Writer writer) throws IOException {
+    // A folder, not a file: a temporary file would keep its narrow permissions after the move.
+    Path workshop = Files.createTempDirectory(folder, ".report-");
+    try {
+      Path draft = workshop.resolve("report.pdf");
+      try (OutputStream out = Files.newOutputStream(draft, StandardOpenOption.CREATE_NEW)) {
+        writer.write(out);
+      }
+      try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.WRITE)) {
+        channel.force(true);
+      }
+      moveInto(draft);
+    } finally {
+      Files.deleteIfExists(workshop.resolve("report.pdf"));
+      Files.deleteIfExists(workshop);
+    }
+  }
+
+  private void moveInto(Path draft) throws IOException {
+    try {
+      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package lanewarden.audit;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import lanewarden.journal.Check;
+import lanewarden.journal.Outcome;
+import lanewarden.metrology.Spread;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+
+/**
+ * What came out in one division, under one rule book.
+ *
+ * @param book which rule book, where the ledger holds several; else nothing
+ * @param readings how many stand
+ * @param mean of the readings that stand, in the unit of the limit; a dash where there is none
+ * @param deviation their sample standard deviation; a dash where there are fewer than two
+ * @param svg the picture; empty where there is no check
+ */
+record DivisionSheet(
+    String code,
+    String name,
+    String book,
+    String limit,
+    int checks,
+    int competitors,
+    int within,
+    int over,
+    int undecided,
+    int notAdmitted,
+    int withoutVerdict,
+    int readings,
+    String mean,
+    String deviation,
+    String svg) {
+
+  private static final int DECIMALS = 2;
+  private static final String NONE = "–";
+
+  static DivisionSheet of(
+      Division division, String book, List<Check> checks, Typeface face, Ink ink)
+      throws IOException {
+    Map<Outcome, Integer> outcomes = Figures.outcomes(checks);
+    List<Speed> standing =
+        checks.stream()
+            .flatMap(c -> c.shots().stream())
+            .filter(Check.TakenShot::stands)
+            .map(s -> s.reading().speed())
+            .toList();
+    SpeedUnit unit = division.rule().limit().unit();
+    return new DivisionSheet(
+        division.code(),
+        division.name(),
+        book,
+        limit(division),
+        checks.size(),
+        Figures.competitors(checks),
+        outcomes.getOrDefault(Outcome.WITHIN, 0),
+        outcomes.getOrDefault(Outcome.OVER, 0),
+        outcomes.getOrDefault(Outcome.NOT_DECIDED, 0),
+        outcomes.getOrDefault(Outcome.NOT_ADMITTED, 0),
+        checks.size() - outcomes.values().stream().mapToInt(Integer::intValue).sum(),
+        standing.size(),
+        standing.isEmpty() ? NONE : shown(Spread.of(standing).mean(), unit),
+        standing.size() < 2 ? NONE : shown(Spread.of(standing).deviation(), unit),
+        checks.isEmpty()
+            ? ""
+            : new ReadingsPicture(division, checks, face)
+                .svg(ink.escape(alternative(division, standing))));
+  }
+
+  private static String limit(Division division) {
+    String limit = division.rule().limit().toString();
+    return division.rule().allowed().isMoreThan(division.rule().limit())
+        ? limit + ", with tolerance " + Wording.plain(division.rule().allowed())
+        : limit + ", no tolerance";
+  }
+
+  private static String shown(double si, SpeedUnit unit) {
+    return Speed.ofSi(si, SpeedUnit.METRES_PER_SECOND).to(unit, DECIMALS).toString();
+  }
+
+  private static String alternative(Division division, List<Speed> standing) {
+    long above = standing.stream().filter(s -> s.isMoreThan(division.rule().allowed())).count();
+    return "Arrow speeds in the division "
+        + division.name()
+        + " against the limit of "
+        + limit(division)
+        + ": "
+        + Wording.count(standing.size(), "reading")
+        + " that stand, "
+        + above
+        + " of them above it. Every value stands in the table of checks.";
+  }
+
+  /** Whether there is a picture. */
+  boolean pictured() {
+    return !svg.isEmpty();
+  }
+
+  /** The checks of a division that this rule book governed. */
+  static List<Check> governed(List<Check> checks, RuleBook book, Division division) {
+    return checks.stream()
+        .filter(c -> c.ruleBook().equals(book.sha256()))
+        .filter(c -> c.opened().division().equals(division.code()))
+        .toList();
+  }
+}

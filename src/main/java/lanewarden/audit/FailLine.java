@@ -1,0 +1,71 @@
+package lanewarden.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.journal.Outcome;
+
+/**
+ * A competitor who did not pass at the first check: every attempt, and how it ended.
+ *
+ * @param attempts in the order of the ledger
+ * @param end in words: came back inside or not
+ * @param shape the same as a shape
+ */
+record FailLine(
+    String bib, String name, String division, List<Attempt> attempts, String end, String shape) {
+
+  /**
+   * One check of the competitor.
+   *
+   * @param check the entry that opened it
+   */
+  record Attempt(int number, long check, OutcomeMark outcome, String reason) {}
+
+  /** Everyone with a check that did not end within, in the order first called. */
+  static List<FailLine> of(List<Check> checks) {
+    Map<String, List<Check>> byBib = new LinkedHashMap<>();
+    for (Check check : checks) {
+      byBib.computeIfAbsent(check.opened().bib(), b -> new ArrayList<>()).add(check);
+    }
+    return byBib.values().stream()
+        .filter(of -> of.size() > 1 || !isWithin(of.get(0)))
+        .map(FailLine::line)
+        .toList();
+  }
+
+  private static boolean isWithin(Check check) {
+    return check.outcome().equals(Optional.of(Outcome.WITHIN));
+  }
+
+  private static FailLine line(List<Check> checks) {
+    Check last = checks.get(checks.size() - 1);
+    boolean failed = checks.stream().anyMatch(c -> c.outcome().equals(Optional.of(Outcome.OVER)));
+    return new FailLine(
+        last.opened().bib(),
+        last.opened().name(),
+        last.opened().division(),
+        checks.stream().map(FailLine::attempt).toList(),
+        end(last, failed),
+        OutcomeMark.of(last).shape());
+  }
+
+  private static String end(Check last, boolean failed) {
+    if (isWithin(last)) {
+      return (failed ? "came back inside at attempt " : "inside at attempt ")
+          + last.opened().attempt();
+    }
+    if (last.outcome().isEmpty()) {
+      return failed ? "did not come back inside: the last check has no verdict" : "no verdict";
+    }
+    return failed ? "did not come back inside" : last.outcome().get().word();
+  }
+
+  private static Attempt attempt(Check check) {
+    return new Attempt(
+        check.opened().attempt(), check.number(), OutcomeMark.of(check), CheckRow.reason(check));
+  }
+}

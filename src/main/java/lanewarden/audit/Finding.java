@@ -1,0 +1,82 @@
+package lanewarden.audit;
+
+import java.util.List;
+
+/**
+ * Something in the ledger that an opponent should look at.
+ *
+ * @param kind what sort of thing it is
+ * @param entries the numbers of the entries it rests on, in the order of the text
+ * @param words what was found, in a sentence or two
+ */
+public record Finding(Kind kind, List<Long> entries, String words) {
+
+  /** Copies the list. */
+  public Finding {
+    entries = List.copyOf(entries);
+  }
+
+  static Finding of(Kind kind, String words, Long... entries) {
+    return new Finding(kind, List.of(entries), words);
+  }
+
+  /** The sorts of findings, the gravest first. */
+  public enum Kind {
+    /** An entry whose body does not say what its kind demands, or speaks of what is not there. */
+    UNREADABLE(true, "Entries that cannot be understood"),
+    /** The rule gives another outcome on the same readings. */
+    VERDICT(true, "Verdicts that do not follow from the rule"),
+    /** The rule decided, and no verdict was signed. */
+    VERDICT_MISSING(true, "Decided by the rule, but without a signed verdict"),
+    /** The rule book that should govern is another one, or has no rule for the check. */
+    RULE(true, "Checks and rule books that do not fit together"),
+    /** A verdict that lists other readings than those that stood. */
+    READINGS(true, "Verdicts that list other readings than stood"),
+    /** A check that the rule does not allow. */
+    ADMISSION(true, "Checks that the rule does not allow"),
+    /** Something that happened before or after it could. */
+    ORDER(true, "Things out of order"),
+    /** A sign-in under another name than the key was enrolled for. */
+    NAME(true, "Signed with the key of another name"),
+    /** A verdict that a void or a later verdict replaced. */
+    TAKEN_BACK(false, "Verdicts taken back"),
+    /** A verdict whose signed reason is worded otherwise than the rule words it. */
+    REASON(false, "Verdicts whose reason reads otherwise than recomputed"),
+    /** A reading that the official declared void. */
+    VOID(false, "Readings declared void"),
+    /** A reading typed by the official. */
+    TYPED(false, "Readings typed by an official"),
+    /** Readings that no instrument measured. */
+    NOT_MEASURED(false, "Readings that no instrument measured"),
+    /** A check that ended without a verdict. */
+    NO_VERDICT(false, "Checks that ended without a verdict"),
+    /** Bytes that did not become a reading. */
+    LINE_REFUSED(false, "Lines of the instrument that were refused"),
+    /** The link to the instrument was lost. */
+    LINK_LOST(false, "Losses of the link to the instrument"),
+    /** Another rule book or roster took over. */
+    EXCHANGED(false, "Rule books and rosters exchanged on the way"),
+    /** The station's clock was set back. */
+    CLOCK(false, "Times that go back"),
+    /** An entry of a kind that this program does not know. */
+    STRANGE(false, "Entries of an unknown kind");
+
+    private final boolean contradiction;
+    private final String heading;
+
+    Kind(boolean contradiction, String heading) {
+      this.contradiction = contradiction;
+      this.heading = heading;
+    }
+
+    /** Whether the ledger contradicts its own rules here; the others are matters of judgement. */
+    public boolean isContradiction() {
+      return contradiction;
+    }
+
+    /** The heading over findings of this sort. */
+    public String heading() {
+      return heading;
+    }
+  }
+}

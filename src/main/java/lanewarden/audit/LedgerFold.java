@@ -1,0 +1,101 @@
+package lanewarden.audit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FactRefused;
+import lanewarden.journal.Standing;
+import lanewarden.ledger.Entry;
+import lanewarden.ledger.Examined;
+import lanewarden.ledger.Verification;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Folds the entries of a ledger while they are verified, and looks at each on the way.
+ *
+ * <p>What cannot be understood is a finding, never the end. Owned by one thread.
+ */
+final class LedgerFold implements Consumer<Examined> {
+  /** How many entries pass between two words to whoever waits. */
+  private static final int STRIDE = 500;
+
+  private final Standing standing = new Standing();
+  private final List<Finding> findings = new ArrayList<>();
+  private final CheckExaminer checks = new CheckExaminer(standing, findings);
+  private final StationExaminer station = new StationExaminer(findings);
+  private final Map<String, Integer> signed = new HashMap<>();
+  private final Set<Long> faulty = new HashSet<>();
+  private final Announcer announcer;
+  private final int from;
+  private @Nullable Instant first;
+  private @Nullable Instant last;
+  private long read;
+
+  LedgerFold(Announcer announcer, int from) {
+    this.announcer = announcer;
+    this.from = from;
+  }
+
+  @Override
+  public void accept(Examined examined) {
+    Entry entry = examined.entry();
+    if (!examined.sound()) {
+      faulty.add(entry.sequence());
+    }
+    signed.merge(entry.signer(), 1, Integer::sum);
+    first = first == null ? entry.at() : first;
+    last = entry.at();
+    station.examineFrame(entry);
+    fold(entry);
+    read++;
+    if (read % STRIDE == 0) {
+      announcer.say("Reading the ledger: " + Wording.count(read, "entry", "entries"), from);
+    }
+  }
+
+  private void fold(Entry entry) {
+    try {
+      Optional<Fact> fact = standing.apply(entry);
+      if (fact.isPresent()) {
+        station.examine(entry, fact.get());
+        checks.examine(entry.sequence(), fact.get());
+      } else {
+        station.examineOther(entry);
+      }
+    } catch (FactRefused e) {
+      findings.add(
+          Finding.of(Kind.UNREADABLE, firstLine(String.valueOf(e.getMessage())), entry.sequence()));
+    }
+  }
+
+  private static String firstLine(String words) {
+    String line = words.lines().findFirst().orElse("");
+    return line.substring(0, 1).toUpperCase(Locale.ROOT) + line.substring(1) + ".";
+  }
+
+  /** What it all amounts to, once the last entry is verified. */
+  Evidence finish(Verification verification) {
+    checks.finish();
+    station.finish(verification.officials());
+    verification.faults().forEach(f -> faulty.add(f.sequence()));
+    findings.sort(Comparator.comparing(Finding::kind));
+    return new Evidence(
+        verification,
+        standing,
+        findings,
+        signed,
+        faulty,
+        Optional.ofNullable(first),
+        Optional.ofNullable(last));
+  }
+}

@@ -1,0 +1,178 @@
+package lanewarden.audit;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import lanewarden.journal.Check;
+import lanewarden.journal.Outcome;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.Head;
+import lanewarden.ledger.Verification;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+
+/** Words the evidence, page by page. */
+final class PageWriter {
+  private static final String NONE = "none";
+
+  private final Evidence evidence;
+  private final AuditSummary summary;
+  private final Instant made;
+  private final Typeface face;
+  private final Ink ink;
+  private final Verification verification;
+  private final List<RuleBook> books;
+  private final List<Check> checks;
+  private final Map<String, String> names;
+
+  PageWriter(Evidence evidence, AuditSummary summary, Instant made, Typeface face, Ink ink) {
+    this.evidence = evidence;
+    this.summary = summary;
+    this.made = made;
+    this.face = face;
+    this.ink = ink;
+    this.verification = evidence.verification();
+    this.books = evidence.standing().ruleBooks();
+    this.checks = evidence.standing().checks();
+    this.names = names();
+  }
+
+  private Map<String, String> names() {
+    Map<String, String> byKey = new LinkedHashMap<>();
+    verification.organizer().ifPresent(key -> byKey.put(key, "the organizer"));
+    verification.officials().forEach(o -> byKey.put(o.thumbprint(), o.name()));
+    return byKey;
+  }
+
+  ReportPage page() throws IOException {
+    return new ReportPage(
+        books.isEmpty() ? "Event without a rule book" : books.get(books.size() - 1).event(),
+        books.isEmpty() ? NONE : books.get(books.size() - 1).edition(),
+        verification.station().orElse("not known: the ledger does not say"),
+        period(),
+        Wording.time(made),
+        verification.head().map(Head::shortForm).orElse(NONE),
+        verification.head().map(h -> h.hash().hex()).orElse(NONE),
+        verification.organizer().orElse("not known: the ledger's first entry is faulty"),
+        Wording.number(summary.entries()),
+        summary.sound(),
+        verdictOnTheLedger(),
+        faults(),
+        figures(),
+        findings(Finding.Kind::isContradiction),
+        findings(k -> !k.isContradiction()),
+        bookPages(),
+        officials(),
+        divisions(),
+        FailLine.of(checks),
+        checks.stream().map(this::row).toList());
+  }
+
+  private String period() {
+    if (evidence.first().isEmpty() || evidence.last().isEmpty()) {
+      return "not known: no entry could be read";
+    }
+    return Wording.time(evidence.first().get()) + " to " + Wording.time(evidence.last().get());
+  }
+
+  private String verdictOnTheLedger() {
+    return summary.sound()
+        ? "Every signature fits, every signer was enrolled, and no entry up to the head is missing,"
+            + " changed or out of place."
+        : Wording.count(summary.faults().size(), "fault was", "faults were")
+            + " found. What follows is what can be read; it is not proved.";
+  }
+
+  private List<ReportPage.Fault> faults() {
+    return summary.faults().stream()
+        .map(f -> new ReportPage.Fault(f.sequence() == 0 ? "file" : "" + f.sequence(), f.words()))
+        .toList();
+  }
+
+  private List<ReportPage.Figure> figures() {
+    List<ReportPage.Figure> figures = new ArrayList<>();
+    figures.add(figure("Competitors checked", summary.competitors()));
+    figures.add(figure("Checks", summary.checks()));
+    for (Outcome outcome : Outcome.values()) {
+      OutcomeMark mark = OutcomeMark.of(outcome);
+      int count = summary.outcomes().getOrDefault(outcome, 0);
+      figures.add(figure(mark.shape() + " " + mark.word(), count));
+    }
+    figures.add(figure("– without a verdict", summary.withoutVerdict()));
+    figures.add(figure("Contradictions found", summary.contradictions().size()));
+    figures.add(figure("To look at", summary.findings().size() - summary.contradictions().size()));
+    return figures;
+  }
+
+  private static ReportPage.Figure figure(String name, int value) {
+    return new ReportPage.Figure(name, Wording.number(value));
+  }
+
+  private List<ReportPage.Findings> findings(Predicate<Finding.Kind> wanted) {
+    Map<Finding.Kind, List<ReportPage.Findings.Line>> byKind = new LinkedHashMap<>();
+    for (Finding finding : summary.findings()) {
+      if (wanted.test(finding.kind())) {
+        byKind
+            .computeIfAbsent(finding.kind(), k -> new ArrayList<>())
+            .add(new ReportPage.Findings.Line(Wording.numbers(finding.entries()), finding.words()));
+      }
+    }
+    return byKind.entrySet().stream()
+        .map(
+            e ->
+                new ReportPage.Findings(
+                    e.getKey().heading(), Wording.number(e.getValue().size()), e.getValue()))
+        .toList();
+  }
+
+  private List<ReportPage.Book> bookPages() {
+    List<ReportPage.Book> pages = new ArrayList<>();
+    for (RuleBook book : books) {
+      List<ReportPage.Book.Rule> rules =
+          book.divisions().stream()
+              .map(d -> new ReportPage.Book.Rule(d.code(), d.name(), d.rule().inWords()))
+              .toList();
+      pages.add(
+          new ReportPage.Book(
+              book.event(),
+              book.edition(),
+              book.sha256(),
+              rules,
+              book.text(),
+              "rule-book-" + (pages.size() + 1)));
+    }
+    return pages;
+  }
+
+  private List<ReportPage.Official> officials() {
+    return verification.officials().stream().map(this::official).toList();
+  }
+
+  private ReportPage.Official official(Enrolled official) {
+    return new ReportPage.Official(
+        official.name(),
+        official.thumbprint(),
+        String.valueOf(official.sequence()),
+        Wording.number(evidence.signed().getOrDefault(official.thumbprint(), 0)));
+  }
+
+  private List<DivisionSheet> divisions() throws IOException {
+    List<DivisionSheet> sheets = new ArrayList<>();
+    for (RuleBook book : books) {
+      String which = books.size() > 1 ? Wording.shortHash(book.sha256()) : "";
+      for (Division division : book.divisions()) {
+        List<Check> governed = DivisionSheet.governed(checks, book, division);
+        sheets.add(DivisionSheet.of(division, which, governed, face, ink));
+      }
+    }
+    return sheets;
+  }
+
+  private CheckRow row(Check check) {
+    return CheckRow.of(check, names, evidence.faulty());
+  }
+}

@@ -1,0 +1,16 @@
+package lanewarden.audit;
+
+/** The words of the journal for where a reading came from, as far as an audit tells them apart. */
+final class ReadingMark {
+  /** An official's keyboard. */
+  static final String TYPED = "typed";
+
+  private static final String PORT = "serial port";
+
+  private ReadingMark() {}
+
+  /** Whether an instrument measured it, or an official stands for it. */
+  static boolean isMeasured(String source) {
+    return source.equals(PORT) || source.equals(TYPED);
+  }
+}

@@ -1,0 +1,54 @@
+package lanewarden.audit;
+
+import java.util.List;
+
+/**
+ * Everything the template shows, in the order of the pages; texts are not escaped yet.
+ *
+ * @param head the ledger's head in its short form
+ * @param sound whether verification found no fault
+ */
+record ReportPage(
+    String event,
+    String edition,
+    String station,
+    String period,
+    String made,
+    String head,
+    String headHash,
+    String organizer,
+    String entries,
+    boolean sound,
+    String verification,
+    List<Fault> faults,
+    List<Figure> figures,
+    List<Findings> contradictions,
+    List<Findings> lookAt,
+    List<Book> books,
+    List<Official> officials,
+    List<DivisionSheet> divisions,
+    List<FailLine> fails,
+    List<CheckRow> checks) {
+
+  /** A fault of the ledger. */
+  record Fault(String entry, String words) {}
+
+  /** A figure of the first page. */
+  record Figure(String name, String value) {}
+
+  /** Findings of one sort. */
+  record Findings(String heading, String count, List<Line> lines) {
+    /** One finding. */
+    record Line(String entries, String words) {}
+  }
+
+  /** A rule book. */
+  record Book(
+      String event, String edition, String sha256, List<Rule> rules, String text, String anchor) {
+    /** A division's rule in words. */
+    record Rule(String code, String name, String words) {}
+  }
+
+  /** An official's key. */
+  record Official(String name, String thumbprint, String enrolled, String signed) {}
+}

@@ -1,0 +1,159 @@
+package lanewarden.audit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.Entry;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks at what happened around the checks: the link, the papers, the sign-ins, the clock.
+ *
+ * <p>Owned by one thread.
+ */
+final class StationExaminer {
+  /** Kinds that the ledger writes itself. */
+  private static final Set<String> OF_THE_LEDGER = Set.of("ledger-opened", "official-enrolled");
+
+  private static final String LOST = "lost";
+
+  private final List<Finding> findings;
+  private final Map<String, List<Long>> notMeasured = new LinkedHashMap<>();
+  private final Map<Long, SignIn> signIns = new LinkedHashMap<>();
+  private @Nullable Instant latest;
+  private boolean ruleBookSeen;
+  private boolean rosterSeen;
+
+  private record SignIn(String signer, String name) {}
+
+  StationExaminer(List<Finding> findings) {
+    this.findings = findings;
+  }
+
+  /** Looks at the frame of an entry, whatever it says. */
+  void examineFrame(Entry entry) {
+    if (latest != null && entry.at().isBefore(latest)) {
+      add(
+          Kind.CLOCK,
+          "Entry "
+              + entry.sequence()
+              + " is of "
+              + Wording.time(entry.at())
+              + ", earlier than an entry before it ("
+              + Wording.time(latest)
+              + "). The order of the entries is the order in which they were signed.",
+          entry.sequence());
+    }
+    if (latest == null || entry.at().isAfter(latest)) {
+      latest = entry.at();
+    }
+  }
+
+  /** Looks at an entry that holds no fact of the journal. */
+  void examineOther(Entry entry) {
+    if (!OF_THE_LEDGER.contains(entry.kind())) {
+      add(
+          Kind.STRANGE,
+          "The kind " + Wording.quoted(entry.kind()) + " is none that this program knows.",
+          entry.sequence());
+    }
+  }
+
+  /** Looks at a fact. */
+  void examine(Entry entry, Fact fact) {
+    long number = entry.sequence();
+    if (fact instanceof Fact.LinkChanged link && link.state().equals(LOST)) {
+      add(Kind.LINK_LOST, Wording.time(link.at()) + ": " + link.words(), number);
+    } else if (fact instanceof Fact.LineRefused line) {
+      refused(number, line);
+    } else if (fact instanceof Fact.ReadingTaken reading) {
+      if (!ReadingMark.isMeasured(reading.source())) {
+        notMeasured.computeIfAbsent(reading.source(), s -> new ArrayList<>()).add(number);
+      }
+    } else if (fact instanceof Fact.OfficialSignedIn in) {
+      signIns.put(number, new SignIn(entry.signer(), in.name()));
+    } else if (fact instanceof Fact.RuleBookAdopted adopted) {
+      if (ruleBookSeen) {
+        exchanged(number, "rule book", adopted.file(), adopted.sha256());
+      }
+      ruleBookSeen = true;
+    } else if (fact instanceof Fact.RosterAdopted adopted) {
+      if (rosterSeen) {
+        exchanged(number, "roster", adopted.file(), adopted.sha256());
+      }
+      rosterSeen = true;
+    }
+  }
+
+  private void exchanged(long number, String what, String file, String hash) {
+    add(
+        Kind.EXCHANGED,
+        "From here on another " + what + " is in force: " + file + ", " + Wording.shortHash(hash),
+        number);
+  }
+
+  private void refused(long number, Fact.LineRefused line) {
+    String where = line.check() == null ? "No check was running" : "Check " + line.check();
+    add(
+        Kind.LINE_REFUSED,
+        where
+            + ", "
+            + line.source()
+            + ": "
+            + line.reason()
+            + ". "
+            + line.words()
+            + " Bytes: "
+            + bytes(line.raw()),
+        number);
+  }
+
+  private static String bytes(String base64) {
+    try {
+      return Wording.bytes(Base64.getDecoder().decode(base64));
+    } catch (IllegalArgumentException notBase64) {
+      return Wording.quoted(base64) + " (not base64)";
+    }
+  }
+
+  /** Looks at what can be told only when the last entry is folded and all officials are known. */
+  void finish(List<Enrolled> officials) {
+    notMeasured.forEach(
+        (source, entries) ->
+            findings.add(
+                new Finding(
+                    Kind.NOT_MEASURED,
+                    entries,
+                    Wording.count(entries.size(), "reading")
+                        + " came from the source "
+                        + Wording.quoted(source)
+                        + ", which is neither an instrument at a port nor an official's typing.")));
+    Map<String, String> names = new LinkedHashMap<>();
+    officials.forEach(o -> names.put(o.thumbprint(), o.name()));
+    signIns.forEach(
+        (number, in) -> {
+          String enrolled = names.get(in.signer());
+          if (!in.name().equals(enrolled)) {
+            add(
+                Kind.NAME,
+                Wording.quoted(in.name())
+                    + " signed in with a key "
+                    + (enrolled == null
+                        ? "that no sound enrolment names."
+                        : "that was enrolled for " + Wording.quoted(enrolled) + "."),
+                number);
+          }
+        });
+  }
+
+  private void add(Kind kind, String words, Long... entries) {
+    findings.add(Finding.of(kind, words, entries));
+  }
+}

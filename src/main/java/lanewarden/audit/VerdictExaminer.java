@@ -1,0 +1,150 @@
+package lanewarden.audit;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Standing;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+import lanewarden.rules.Verdict;
+
+/**
+ * Recomputes every verdict from the check's shots as they stood when it was given, by the rule book
+ * that it names.
+ *
+ * <p>Owned by one thread.
+ */
+final class VerdictExaminer {
+  private final Standing standing;
+  private final List<Finding> findings;
+  private final Map<Long, Given> last = new HashMap<>();
+
+  private record Given(long entry, Fact.VerdictGiven fact) {}
+
+  VerdictExaminer(Standing standing, List<Finding> findings) {
+    this.standing = standing;
+    this.findings = findings;
+  }
+
+  /** Looks at a verdict that was just folded. */
+  void given(long entry, Fact.VerdictGiven given, Check check) {
+    Given replaced = last.put(check.number(), new Given(entry, given));
+    if (replaced != null) {
+      takenBack(replaced, check, "replaced by a second verdict", entry);
+    }
+    if (!given.ruleBook().equals(check.ruleBook())) {
+      add(
+          Kind.RULE,
+          Wording.check(check)
+              + ": the verdict names the rule book "
+              + Wording.shortHash(given.ruleBook())
+              + ", but "
+              + Wording.shortHash(check.ruleBook())
+              + " was in force when the check was opened.",
+          entry);
+    }
+    if (!given.readings().equals(check.standing())) {
+      add(
+          Kind.READINGS,
+          Wording.check(check)
+              + ": the verdict lists the readings "
+              + Wording.numbers(given.readings())
+              + ", but "
+              + Wording.numbers(check.standing())
+              + " stood.",
+          entry);
+    }
+    recompute(entry, given, check);
+  }
+
+  private void recompute(long entry, Fact.VerdictGiven given, Check check) {
+    Optional<RuleBook> book = standing.ruleBook(given.ruleBook());
+    if (book.isEmpty()) {
+      add(
+          Kind.RULE,
+          Wording.check(check)
+              + ": the verdict names a rule book that the ledger does not hold ("
+              + Wording.shortHash(given.ruleBook())
+              + "), so it cannot be recomputed.",
+          entry);
+      return;
+    }
+    Optional<Division> division = book.get().division(check.opened().division());
+    if (division.isEmpty()) {
+      add(
+          Kind.RULE,
+          Wording.check(check)
+              + ": the rule book it names has no division "
+              + check.opened().division()
+              + ", so the verdict cannot be recomputed.",
+          entry);
+      return;
+    }
+    compare(entry, given, check, division.get().rule().judge(check.judged()));
+  }
+
+  private void compare(long entry, Fact.VerdictGiven given, Check check, Verdict recomputed) {
+    if (!recomputed.ends()) {
+      add(
+          Kind.VERDICT,
+          Wording.check(check)
+              + " was signed as "
+              + Wording.quoted(given.outcome().word())
+              + ", but the rule had not decided yet: it needed "
+              + recomputed.reason()
+              + ".",
+          entry);
+    } else if (!recomputed.word().equals(given.outcome().word())) {
+      add(
+          Kind.VERDICT,
+          Wording.check(check)
+              + " was signed as "
+              + Wording.quoted(given.outcome().word())
+              + ", but the rule gives "
+              + Wording.verdict(recomputed)
+              + ".",
+          entry);
+    } else if (!recomputed.reason().equals(given.reason())) {
+      add(
+          Kind.REASON,
+          Wording.check(check)
+              + " reads "
+              + Wording.quoted(given.reason())
+              + "; recomputed: "
+              + Wording.quoted(recomputed.reason())
+              + ".",
+          entry);
+    }
+  }
+
+  /** A reading of this check was just declared void: a verdict that rested on it falls. */
+  void rested(long entry, Check check) {
+    Given fallen = last.remove(check.number());
+    if (fallen != null) {
+      takenBack(fallen, check, "taken back when a reading was declared void", entry);
+    }
+  }
+
+  private void takenBack(Given fallen, Check check, String how, long by) {
+    add(
+        Kind.TAKEN_BACK,
+        Wording.check(check)
+            + ": "
+            + Wording.quoted(fallen.fact().outcome().word())
+            + " ("
+            + fallen.fact().reason()
+            + ") was "
+            + how
+            + ".",
+        fallen.entry(),
+        by);
+  }
+
+  private void add(Kind kind, String words, Long... entries) {
+    findings.add(Finding.of(kind, words, entries));
+  }
+}

@@ -1,0 +1,64 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.station.CheckInLine;
+import lanewarden.station.EventFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Opens the screens of an event. */
+@Command(
+    description = {
+      "Open the screens of the check-in line: the official's and the archers' board.",
+      "Ends when the last window is closed. Where no display can be opened, exit code 4."
+    })
+final class KioskCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description = "A serial port instead of the one in station.toml.")
+  private Optional<String> port = Optional.empty();
+
+  @Option(
+      names = "--pace",
+      paramLabel = "NUMBER",
+      defaultValue = "1",
+      description =
+          "With the simulator: 1 takes as long as archers do, 0 no time (default: ${DEFAULT-VALUE}).")
+  private double pace;
+
+  KioskCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    EventFolder event = new EventFolder(folder);
+    CheckInLine line = CheckInLine.open(event, port, pace, workplace.here());
+    return new OrderlyEnd(line::leave, workplace.terminal()).after(() -> show(event, line));
+  }
+
+  private int show(EventFolder event, CheckInLine line) {
+    try {
+      workplace.screens().show(line.station(), event, Optional.empty());
+      return ExitCode.FINE;
+    } catch (NoDisplay e) {
+      workplace
+          .terminal()
+          .say(
+              "No display can be opened here ("
+                  + e.why()
+                  + "). Work in the terminal: lanewarden line "
+                  + folder);
+      return ExitCode.ENVIRONMENT;
+    }
+  }
+}

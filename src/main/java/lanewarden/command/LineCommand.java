@@ -1,0 +1,94 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.station.CheckInLine;
+import lanewarden.station.EventFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Runs the check-in line in a terminal. */
+@Command(
+    description = {
+      "Run the check-in line in a terminal: type bibs and words, readings come from the instrument.",
+      "Whatever is told was signed and is safe on the disk before. A check that ran when the program"
+          + " ended is still at the line when it starts again."
+    })
+final class LineCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description = "A serial port instead of the one in station.toml.")
+  private Optional<String> port = Optional.empty();
+
+  @Option(
+      names = "--official",
+      paramLabel = "NAME",
+      description = "Who signs; needed where there are several officials.")
+  private Optional<String> official = Optional.empty();
+
+  @Option(
+      names = "--passphrase-file",
+      paramLabel = "FILE",
+      description =
+          "Read the official's passphrase from the first line of a file or of a descriptor, such as"
+              + " /dev/fd/3, instead of asking for it unseen.")
+  private Optional<Path> passphraseFile = Optional.empty();
+
+  @Option(
+      names = "--pace",
+      paramLabel = "NUMBER",
+      defaultValue = "1",
+      description =
+          "With the simulator: 1 takes as long as archers do, 0 no time (default: ${DEFAULT-VALUE}).")
+  private double pace;
+
+  @Option(names = "--json", description = "Tell everything as JSON, an object a line.")
+  private boolean json;
+
+  LineCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Terminal terminal = workplace.terminal();
+    EventFolder event = new EventFolder(folder);
+    String name = official(event);
+    char[] passphrase = new Passphrases(terminal).of(name, passphraseFile);
+    CheckInLine line = CheckInLine.open(event, port, pace, workplace.here());
+    LineSession session =
+        new LineSession(line, terminal, told -> terminal.result(json ? told.json() : told.line()));
+    return new OrderlyEnd(session::leave, terminal)
+        .after(
+            () -> {
+              line.station().signIn(name, passphrase);
+              terminal.say("Type a bib to call a competitor, or help.");
+              session.obey(terminal::line);
+              return ExitCode.FINE;
+            });
+  }
+
+  private String official(EventFolder event) throws Exception {
+    if (official.isPresent()) {
+      return official.get();
+    }
+    List<String> all = event.officials();
+    if (all.size() != 1) {
+      throw CommandRefused.misstep(
+          "WHICH-OFFICIAL",
+          "The line was not opened.",
+          "It is not clear who signs. The officials are " + String.join(", ", all) + ".",
+          "Say who with --official NAME.");
+    }
+    return all.get(0);
+  }
+}

@@ -1,0 +1,120 @@
+package lanewarden.command;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lanewarden.journal.Check;
+import lanewarden.station.CheckInLine;
+import lanewarden.station.CheckView;
+import lanewarden.station.Station;
+import lanewarden.station.StationException;
+
+/**
+ * An official at the line in a terminal: obeys typed words, and tells everything that happens.
+ *
+ * <p>A word that cannot be obeyed is answered and changes nothing. One thread types; the end may
+ * come from another.
+ */
+final class LineSession {
+
+  /** A line without a rehearsal that was quiet so long brings no more arrows. */
+  private static final Duration QUIET = Duration.ofSeconds(5);
+
+  private static final Pattern SHOT = Pattern.compile("#([0-9]{1,3})\\s+(.*)");
+
+  private final CheckInLine line;
+  private final Station station;
+  private final Terminal terminal;
+  private final Consumer<Notice> ear;
+  private final Narrator narrator;
+
+  /**
+   * @param ear takes what happens
+   */
+  LineSession(CheckInLine line, Terminal terminal, Consumer<Notice> ear) {
+    this.line = line;
+    this.station = line.station();
+    this.terminal = terminal;
+    this.ear = ear;
+    this.narrator = Narrator.of(station, ear);
+  }
+
+  /** Obeys one line after the other, up to the last or to one that leaves. */
+  void obey(LineSource typed) throws IOException, InterruptedException {
+    boolean stays = true;
+    Optional<String> next = typed.next();
+    while (stays && next.isPresent()) {
+      stays = obey(next.get().strip());
+      narrator.settle();
+      next = stays ? typed.next() : Optional.empty();
+    }
+  }
+
+  /** Obeys a line; false if it leaves the line. */
+  private boolean obey(String typed) throws InterruptedException {
+    if (typed.isEmpty() || typed.startsWith("#")) {
+      return true;
+    }
+    try {
+      Optional<LineWord> word = LineWord.first(typed);
+      return word.isPresent() ? obey(word.get(), word.get().rest(typed)) : call(typed);
+    } catch (StationException e) {
+      terminal.say(e.trouble().toString());
+      return true;
+    }
+  }
+
+  private boolean obey(LineWord word, String rest) throws StationException, InterruptedException {
+    switch (word) {
+      case CALL -> station.call(rest);
+      case TYPED -> station.type(rest);
+      case VOID -> declareVoid(rest);
+      case NEXT -> station.next();
+      case END -> station.endCheck(rest);
+      case STATUS -> Narration.of(station.view()).forEach(ear);
+      case WAIT -> line.awaitArrows(QUIET);
+      case RETRY -> station.retry();
+      case HELP -> terminal.say(LineWord.list());
+      case OUT -> {
+        return false;
+      }
+      case CLOSE -> {
+        station.closeLine();
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean call(String typed) throws StationException {
+    station.call(typed);
+    return true;
+  }
+
+  private void declareVoid(String rest) throws StationException {
+    Matcher shot = SHOT.matcher(rest);
+    if (!shot.matches()) {
+      station.declareLastVoid(rest);
+      return;
+    }
+    int number = Integer.parseInt(shot.group(1));
+    List<Check.TakenShot> shots =
+        station.view().check().map(CheckView::check).map(Check::shots).orElse(List.of());
+    long reading = number >= 1 && number <= shots.size() ? shots.get(number - 1).sequence() : 0;
+    station.declareVoid(reading, shot.group(2));
+  }
+
+  /** Leaves the line in order: the official signs out, all is told, the ledger is closed. */
+  void leave() throws StationException, InterruptedException {
+    try {
+      line.signOut();
+      narrator.end();
+    } finally {
+      line.close();
+    }
+  }
+}

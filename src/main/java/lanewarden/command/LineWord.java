@@ -1,0 +1,64 @@
+package lanewarden.command;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The words that an official types at the line. */
+enum LineWord {
+  /** Calls a competitor whose name begins with one of these words. */
+  CALL("BIB-OR-NAME", "call a competitor; a bare bib or name does the same"),
+  /** Takes a reading from the instrument's display. */
+  TYPED("SPEED", "take a reading that you type, such as: typed 301.2 or typed 88.4 m/s"),
+  /** Declares a reading void. */
+  VOID("[#SHOT] REASON", "declare the last reading void, or that of a shot: void #2 glare"),
+  /** The competitor leaves. */
+  NEXT("", "the competitor leaves the line after a verdict"),
+  /** Ends the check. */
+  END("REASON", "end the check without a verdict"),
+  /** Tells how it stands. */
+  STATUS("", "tell again how the line stands"),
+  /** Waits. */
+  WAIT("", "wait for the arrows of the check; for scripts"),
+  /** Writes what waits. */
+  RETRY("", "write again what could not be written, as after a full disk"),
+  /** The official leaves. */
+  OUT("", "sign out and leave; a running check stays at the line"),
+  /** The line closes. */
+  CLOSE("", "close the line for today, sign out and leave"),
+  /** Lists the words. */
+  HELP("", "list these words");
+
+  private static final int COLUMN = 22;
+
+  private final String after;
+  private final String meaning;
+
+  LineWord(String after, String meaning) {
+    this.after = after;
+    this.meaning = meaning;
+  }
+
+  /** The word that begins a typed line; empty if the line calls somebody. */
+  static Optional<LineWord> first(String typed) {
+    String word = typed.split("\\s+", 2)[0].toUpperCase(Locale.ROOT);
+    return Arrays.stream(values()).filter(w -> w.name().equals(word)).findFirst();
+  }
+
+  /** What follows the word in a typed line. */
+  String rest(String typed) {
+    return typed.substring(name().length()).strip();
+  }
+
+  /** All words, a line each. */
+  static String list() {
+    return Arrays.stream(values())
+        .map(
+            w -> {
+              String form = (w.name().toLowerCase(Locale.ROOT) + " " + w.after).strip();
+              return "  " + form + " ".repeat(Math.max(2, COLUMN - form.length())) + w.meaning;
+            })
+        .collect(Collectors.joining("\n"));
+  }
+}

@@ -1,0 +1,165 @@
+package lanewarden.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.station.EventFolder;
+import lanewarden.station.LedgerInspection;
+import lanewarden.station.NewEvent;
+import lanewarden.station.StationSettings;
+import lanewarden.station.Surroundings;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Makes an event: its folder, its keys and its ledger. */
+@Command(
+    description = {
+      "Make an event: a folder with its rule book, roster, keys and a new ledger.",
+      "The folder appears whole or not at all, and nothing is ever made over another."
+    },
+    footer = {
+      "",
+      "Passphrases are asked for unseen, or read from a file with one line a person:",
+      "  the name, a colon, the passphrase (spaces at its ends do not count).",
+      "The file may be a descriptor, such as /dev/fd/3. The shortest passphrase has "
+          + NewEvent.SHORTEST_PASSPHRASE
+          + " characters."
+    })
+final class MakeCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FOLDER", description = "The folder to make.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--rule-book",
+      required = true,
+      paramLabel = "FILE",
+      description = "The rule book (TOML); config/rule-book.toml is one to copy.")
+  private Path ruleBook = Path.of("");
+
+  @Option(
+      names = "--roster",
+      required = true,
+      paramLabel = "FILE",
+      description = "The competitors (CSV): bib,name,division.")
+  private Path roster = Path.of("");
+
+  @Option(
+      names = "--profile",
+      required = true,
+      paramLabel = "FILE",
+      description = "How the instrument speaks (TOML); see config/profiles.")
+  private Path profile = Path.of("");
+
+  @Option(
+      names = "--station",
+      required = true,
+      paramLabel = "NAME",
+      description = "The station's name, which every entry of its ledger carries.")
+  private String station = "";
+
+  /** Where readings come from: one of the two. */
+  static final class Readings {
+    @Option(
+        names = "--port",
+        required = true,
+        paramLabel = "PORT",
+        description = "The instrument's serial port, such as /dev/ttyUSB0 or COM3.")
+    private String port = "";
+
+    @Option(
+        names = "--simulator",
+        required = true,
+        description = "No instrument: invented arrows, for practice.")
+    private boolean simulator;
+  }
+
+  @ArgGroup(multiplicity = "1")
+  private Readings readings = new Readings();
+
+  @Option(
+      names = "--organizer",
+      required = true,
+      paramLabel = "NAME",
+      description = "Whose key the whole ledger rests on.")
+  private String organizer = "";
+
+  @Option(
+      names = "--official",
+      required = true,
+      paramLabel = "NAME",
+      description = "Who may sign at the station; repeat it for each.")
+  private List<String> officials = List.of();
+
+  @Option(
+      names = "--passphrase-file",
+      paramLabel = "FILE",
+      description = "Read the passphrases from a file; see below.")
+  private Optional<Path> passphraseFile = Optional.empty();
+
+  @Option(names = "--json", description = "Answer with one JSON object.")
+  private boolean json;
+
+  MakeCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    NewEvent.Source rules = NewEvent.Source.of(ruleBook);
+    NewEvent.Source competitors = NewEvent.Source.of(roster);
+    NewEvent.Source sentence = NewEvent.Source.of(profile);
+    Passphrases passphrases = new Passphrases(workplace.terminal());
+    NewEvent.Person root = person(organizer, passphrases);
+    List<NewEvent.Person> people = new ArrayList<>();
+    for (String official : officials) {
+      people.add(person(official, passphrases));
+    }
+    NewEvent event =
+        new NewEvent(
+            rules,
+            competitors,
+            sentence,
+            station,
+            readings.simulator ? StationSettings.Kind.SIMULATOR : StationSettings.Kind.SERIAL,
+            readings.port,
+            root,
+            people);
+    Surroundings here = workplace.here();
+    answer(event.make(folder, here.clock(), here.nanos(), here.random()));
+    return ExitCode.FINE;
+  }
+
+  private NewEvent.Person person(String name, Passphrases passphrases)
+      throws IOException, CommandRefused {
+    return new NewEvent.Person(name, passphrases.fresh(name.strip(), passphraseFile));
+  }
+
+  private void answer(EventFolder made) throws Exception {
+    LedgerInspection inspection = LedgerInspection.of(made.path(), List.of());
+    String thumbprint = inspection.organizer().orElseThrow();
+    Terminal terminal = workplace.terminal();
+    if (json) {
+      Map<String, Object> members = new LinkedHashMap<>();
+      members.put("folder", made.path().toString());
+      members.put("organizer", thumbprint);
+      members.put("head", inspection.head().orElseThrow());
+      terminal.result(JsonLine.of(members));
+      return;
+    }
+    terminal.result(Notice.of("folder", made.path().toString()).line());
+    terminal.result(Notice.of("organizer", thumbprint).line());
+    terminal.say(
+        "Write the organizer's thumbprint down and publish it: whoever verifies the ledger later"
+            + " compares it.");
+    terminal.say("Keep keys/organizer.key somewhere else: the station does not need it.");
+  }
+}

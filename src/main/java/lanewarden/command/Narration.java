@@ -1,0 +1,195 @@
+package lanewarden.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+import lanewarden.station.CheckView;
+import lanewarden.station.LineBytes;
+import lanewarden.station.LineView;
+import lanewarden.station.Trouble;
+
+/** Tells in words what changed at the line from one view to the next. */
+final class Narration {
+
+  private Narration() {}
+
+  /** How the line stands when one comes to it. */
+  static List<Notice> of(LineView now) {
+    List<Notice> told = new ArrayList<>();
+    told.add(Notice.of("event", now.event() + ", station " + now.station()));
+    told.add(progress(now));
+    told.add(link(now));
+    now.official().ifPresent(name -> told.add(onDuty(name)));
+    now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
+    now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
+    return told;
+  }
+
+  /** What changed. */
+  static List<Notice> between(LineView before, LineView now) {
+    List<Notice> told = new ArrayList<>();
+    if (!now.link().equals(before.link()) || !now.linkWords().equals(before.linkWords())) {
+      told.add(link(now));
+    }
+    if (!now.official().equals(before.official())) {
+      told.add(now.official().map(Narration::onDuty).orElse(Notice.of("official", "signed out")));
+    }
+    Optional<CheckView> same = before.check().filter(b -> isSame(b, now.check()));
+    if (before.check().isPresent() && same.isEmpty()) {
+      told.add(left(before.check().get(), now));
+    }
+    now.check().ifPresent(view -> told.addAll(check(same, view)));
+    // A line of a check is told with the check
+    now.refused()
+        .filter(line -> line.check() == null && !now.refused().equals(before.refused()))
+        .ifPresent(line -> told.add(refused(line)));
+    if (!now.trouble().equals(before.trouble())) {
+      told.add(
+          now.trouble()
+              .map(Narration::trouble)
+              .orElse(Notice.of("trouble", "over: all is signed")));
+    }
+    return told;
+  }
+
+  private static boolean isSame(CheckView before, Optional<CheckView> now) {
+    return now.filter(n -> n.check().number() == before.check().number()).isPresent();
+  }
+
+  private static List<Notice> check(Optional<CheckView> before, CheckView now) {
+    List<Notice> told = new ArrayList<>();
+    Check check = now.check();
+    if (before.isEmpty()) {
+      told.add(called(now));
+      told.add(Notice.of("rule", now.division().rule().inWords()));
+    }
+    List<Check.TakenShot> known = before.map(b -> b.check().shots()).orElse(List.of());
+    for (int i = 0; i < check.shots().size(); i++) {
+      Check.TakenShot shot = check.shots().get(i);
+      if (i >= known.size()) {
+        told.add(reading(shot, now.allowed().unit()));
+      }
+      Fact.ReadingVoided voided = shot.voided();
+      if (voided != null && (i >= known.size() || known.get(i).stands())) {
+        told.add(voided(shot, voided));
+      }
+    }
+    int refusedBefore = before.map(b -> b.check().refused().size()).orElse(0);
+    check.refused().stream().skip(refusedBefore).forEach(line -> told.add(refused(line)));
+    told.addAll(outcome(before, now));
+    return told;
+  }
+
+  private static List<Notice> outcome(Optional<CheckView> before, CheckView now) {
+    Optional<Check.GivenVerdict> had = before.flatMap(b -> b.check().verdict());
+    if (now.check().verdict().equals(had)) {
+      return List.of();
+    }
+    Optional<Outcome> outcome = now.outcome();
+    if (outcome.isEmpty()) {
+      return List.of(Notice.of("outcome", "taken back; " + now.words() + " needed"));
+    }
+    String word = outcome.get().word().toUpperCase(Locale.ROOT);
+    return List.of(
+        Notice.of("outcome", word + ": " + now.words() + after(outcome.get(), now.rechecksLeft()))
+            .with("check", now.check().number())
+            .with("bib", now.check().opened().bib())
+            .with("outcome", outcome.get().word()));
+  }
+
+  private static String after(Outcome outcome, int rechecksLeft) {
+    if (outcome != Outcome.OVER) {
+      return "";
+    }
+    return rechecksLeft == 0 ? ". No re-check is left." : ". Re-checks left: " + rechecksLeft + ".";
+  }
+
+  private static Notice called(CheckView view) {
+    Fact.CheckOpened opened = view.check().opened();
+    return Notice.of(
+            "check",
+            opened.bib()
+                + " "
+                + opened.name()
+                + ", "
+                + view.division().name()
+                + (opened.attempt() == 1 ? "" : ", check " + opened.attempt()))
+        .with("check", view.check().number())
+        .with("bib", opened.bib())
+        .with("name", opened.name())
+        .with("division", opened.division())
+        .with("attempt", opened.attempt());
+  }
+
+  private static Notice reading(Check.TakenShot shot, SpeedUnit governing) {
+    Fact.ReadingTaken reading = shot.reading();
+    Speed speed = reading.speed();
+    String beside = speed.unit() == governing ? "" : " (" + speed.to(governing, 2) + ")";
+    return Notice.of("reading", reading.shot() + ": " + speed + beside + ", " + reading.source())
+        .with("check", reading.check())
+        .with("shot", reading.shot())
+        .with("speed", speed.toString())
+        .with("source", reading.source())
+        .with("raw", LineBytes.escaped(reading.raw()))
+        .with("entry", shot.sequence());
+  }
+
+  private static Notice voided(Check.TakenShot shot, Fact.ReadingVoided voided) {
+    return Notice.of("void", "reading " + shot.reading().shot() + ": " + voided.reason())
+        .with("check", voided.check())
+        .with("shot", shot.reading().shot())
+        .with("reason", voided.reason());
+  }
+
+  private static Notice refused(Fact.LineRefused line) {
+    String raw = LineBytes.escaped(line.raw());
+    return Notice.of("refused", raw + "  " + line.reason() + ": " + line.words())
+        .with("reason", line.reason())
+        .with("raw", raw)
+        .with("source", line.source());
+  }
+
+  private static Notice left(CheckView check, LineView now) {
+    Fact.CheckOpened opened = check.check().opened();
+    String without = check.outcome().isPresent() ? "" : " without a verdict";
+    return Notice.of(
+            "left", opened.bib() + " " + opened.name() + without + "; " + progress(now).words())
+        .with("check", check.check().number())
+        .with("bib", opened.bib());
+  }
+
+  private static Notice onDuty(String name) {
+    return Notice.of("official", name + " on duty").with("official", name);
+  }
+
+  /** How the link stands. */
+  static Notice link(LineView now) {
+    return Notice.of("link", now.link().words() + ": " + now.linkWords());
+  }
+
+  /** How far the roster is. */
+  static Notice progress(LineView now) {
+    LineView.Progress progress = now.progress();
+    return Notice.of(
+            "so far",
+            progress.within()
+                + " within, "
+                + progress.over()
+                + " not, of "
+                + progress.competitors()
+                + " competitors")
+        .with("within", progress.within())
+        .with("other", progress.over())
+        .with("competitors", progress.competitors());
+  }
+
+  private static Notice trouble(Trouble trouble) {
+    return Notice.of("trouble", trouble.toString()).with("code", trouble.code());
+  }
+}

@@ -1,0 +1,75 @@
+package lanewarden.command;
+
+import java.util.concurrent.Callable;
+import lanewarden.station.Surroundings;
+import lanewarden.station.Trouble;
+import picocli.CommandLine;
+
+/** The program as it is started: chooses the command, runs it, and says how it went. */
+public final class Program {
+  private static final int HELP_WIDTH = 100;
+
+  private final Terminal terminal;
+  private final Surroundings here;
+  private final Screens screens;
+
+  /** A program that reads, writes and shows where it is told. */
+  public Program(Terminal terminal, Surroundings here, Screens screens) {
+    this.terminal = terminal;
+    this.here = here;
+    this.screens = screens;
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param arguments as typed behind the program's name
+   * @return the exit code: 0 fine, 1 our bug, 2 wrong usage, 3 a failed proof, 4 environment
+   */
+  public int run(String... arguments) {
+    Workplace workplace = new Workplace(terminal, here, screens);
+    CommandLine program = new CommandLine(new Lanewarden());
+    program.getCommandSpec().versionProvider(() -> new String[] {here.program()});
+    add(program, "make", new MakeCommand(workplace));
+    CommandLine line = new CommandLine(new LineCommand(workplace));
+    line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
+    program.addSubcommand("line", line);
+    add(program, "kiosk", new KioskCommand(workplace));
+    add(program, "listen", new ListenCommand(workplace));
+    add(program, "verify", new VerifyCommand(workplace));
+    add(program, "report", new ReportCommand(workplace));
+    add(program, "demo", new DemoCommand(workplace));
+    program.setOut(terminal.results());
+    program.setErr(terminal.talk());
+    program.setUsageHelpWidth(HELP_WIDTH);
+    program.setParameterExceptionHandler(this::misused);
+    program.setExecutionExceptionHandler((e, command, parsed) -> failed(e));
+    return program.execute(arguments);
+  }
+
+  private static void add(CommandLine program, String name, Callable<Integer> command) {
+    program.addSubcommand(name, command);
+  }
+
+  private int misused(CommandLine.ParameterException e, String[] arguments) {
+    String command = e.getCommandLine().getCommandSpec().qualifiedName();
+    terminal.say(
+        new Trouble(
+                "The command was not understood.",
+                String.valueOf(e.getMessage()),
+                "Type " + command + " --help to see how it is used.",
+                "COMMAND-LINE",
+                Trouble.Kind.USAGE)
+            .toString());
+    return ExitCode.USAGE;
+  }
+
+  private int failed(Exception e) {
+    if (e instanceof InterruptedException) {
+      Thread.currentThread().interrupt();
+    }
+    Trouble trouble = e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e);
+    terminal.say(trouble.toString());
+    return ExitCode.of(trouble);
+  }
+}

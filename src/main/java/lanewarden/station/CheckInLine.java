@@ -1,0 +1,133 @@
+package lanewarden.station;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import lanewarden.chronograph.Capture;
+import lanewarden.chronograph.SentenceProfile;
+import lanewarden.chronograph.SerialInstrument;
+import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.journal.Outcome;
+
+/**
+ * A station with the instrument that its settings name; where that is the simulator, archers
+ * rehearse at it.
+ *
+ * <p>Any thread may call.
+ */
+public final class CheckInLine implements AutoCloseable {
+  private static final long LOOK = 20;
+
+  private final Station station;
+  private final Optional<Rehearsal> rehearsal;
+  private final LongSupplier nanos;
+
+  private CheckInLine(Station station, Optional<Rehearsal> rehearsal, LongSupplier nanos) {
+    this.station = station;
+    this.rehearsal = rehearsal;
+    this.nanos = nanos;
+  }
+
+  /**
+   * Opens the station of an event and listens to its instrument.
+   *
+   * @param port a serial port instead of what the settings say
+   * @param pace of the archers of a rehearsal: 1 as captured, 0 without waiting
+   * @throws StationException if the folder or its ledger cannot be used
+   */
+  public static CheckInLine open(
+      EventFolder folder, Optional<String> port, double pace, Surroundings here)
+      throws StationException {
+    StationSettings settings = folder.settings();
+    SentenceProfile profile = folder.profile();
+    if (port.isEmpty() && settings.kind() == StationSettings.Kind.SIMULATOR) {
+      return rehearse(folder, profile, pace, here);
+    }
+    Station station =
+        Station.open(
+            folder,
+            profile,
+            new SerialInstrument(port.orElse(settings.port()), profile, here.clock(), here.nanos()),
+            here.program(),
+            here.clock(),
+            here.nanos());
+    return new CheckInLine(station, Optional.empty(), here.nanos());
+  }
+
+  private static CheckInLine rehearse(
+      EventFolder folder, SentenceProfile profile, double pace, Surroundings here)
+      throws StationException {
+    Optional<Capture> capture = folder.rehearsal();
+    SimulatedInstrument simulator = new SimulatedInstrument(profile, here.clock());
+    Station station =
+        Station.open(folder, profile, simulator, here.program(), here.clock(), here.nanos());
+    try {
+      return new CheckInLine(
+          station,
+          Optional.of(Rehearsal.start(station, simulator, capture, pace, here.nanos())),
+          here.nanos());
+    } catch (StationException e) {
+      station.close();
+      throw e;
+    }
+  }
+
+  /** The station. */
+  public Station station() {
+    return station;
+  }
+
+  /** Whether the arrows are practice only. */
+  public boolean isRehearsal() {
+    return rehearsal.isPresent();
+  }
+
+  /**
+   * Waits for the arrows of the check at the line: until it is decided or left, or nothing more
+   * comes. In a rehearsal that is known; else nothing has come when the line was quiet so long.
+   */
+  public void awaitArrows(Duration quiet) throws InterruptedException {
+    if (rehearsal.isPresent()) {
+      rehearsal.get().awaitArchers();
+      return;
+    }
+    LineView seen = station.view();
+    long since = nanos.getAsLong();
+    while (isOpen(seen) && nanos.getAsLong() - since < quiet.toNanos()) {
+      Thread.sleep(LOOK);
+      LineView now = station.view();
+      if (!now.head().equals(seen.head())) {
+        since = nanos.getAsLong();
+      }
+      seen = now;
+    }
+  }
+
+  private static boolean isOpen(LineView view) {
+    Optional<Outcome> outcome = view.check().flatMap(CheckView::outcome);
+    return view.check().isPresent() && outcome.isEmpty();
+  }
+
+  /** Whoever is on duty signs out; a check that runs stays at the line. */
+  public void signOut() throws StationException {
+    if (station.view().official().isPresent()) {
+      station.signOut();
+    }
+  }
+
+  /** Leaves in order: whoever is on duty signs out, then the ledger is closed. */
+  public void leave() throws StationException {
+    try {
+      signOut();
+    } finally {
+      close();
+    }
+  }
+
+  /** Leaves the instrument and the ledger; what is signed stays as it is. */
+  @Override
+  public void close() throws StationException {
+    rehearsal.ifPresent(Rehearsal::close);
+    station.close();
+  }
+}

@@ -1,0 +1,139 @@
+package lanewarden.station;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lanewarden.journal.FactRefused;
+import lanewarden.journal.Standing;
+import lanewarden.ledger.Examined;
+import lanewarden.ledger.Head;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.PrintedHead;
+import lanewarden.ledger.Verification;
+
+/**
+ * What the verification of a ledger found, for people: never stops at the first fault.
+ *
+ * @param ledger the file
+ * @param entries how many entries it holds
+ * @param head sequence and short hash of the last, as printed on reports
+ * @param station whose ledger it says it is
+ * @param organizer thumbprint of the key that everything rests on: compare it with the printed one
+ * @param officials who may sign, with their thumbprints
+ * @param faults everything that is wrong
+ */
+public record LedgerInspection(
+    Path ledger,
+    long entries,
+    Optional<String> head,
+    Optional<String> station,
+    Optional<String> organizer,
+    List<Signatory> officials,
+    List<Fault> faults) {
+
+  /** Somebody who may sign. */
+  public record Signatory(String name, String thumbprint) {}
+
+  /**
+   * Something wrong.
+   *
+   * @param entry its number; 0 for the file as a whole
+   * @param kind the same word for every fault of its kind
+   * @param words in plain words
+   */
+  public record Fault(long entry, String kind, String words) {}
+
+  /** Copies the lists. */
+  public LedgerInspection {
+    officials = List.copyOf(officials);
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * Verifies a ledger: signatures, chain, and that every entry can be understood.
+   *
+   * @param ledgerOrFolder a ledger file, or the folder of an event
+   * @param heads as printed on slips and reports, to find a cut tail
+   * @throws StationException if it cannot be read at all, or a head has another form
+   */
+  public static LedgerInspection of(Path ledgerOrFolder, List<String> heads)
+      throws StationException {
+    Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
+    List<PrintedHead> printed = new ArrayList<>();
+    for (String head : heads) {
+      printed.add(head(head));
+    }
+    Meaning meaning = new Meaning();
+    try {
+      Verification found = Verification.of(ledger, printed, meaning::take);
+      List<Fault> faults =
+          new ArrayList<>(
+              found.faults().stream()
+                  .map(f -> new Fault(f.sequence(), word(f.kind().name()), f.words()))
+                  .toList());
+      if (found.sound()) {
+        meaning.fault().ifPresent(faults::add);
+      }
+      return new LedgerInspection(
+          ledger,
+          found.entries(),
+          found.head().map(Head::shortForm),
+          found.station(),
+          found.organizer(),
+          found.officials().stream().map(o -> new Signatory(o.name(), o.thumbprint())).toList(),
+          faults);
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
+  /** Whether nothing is wrong. */
+  public boolean sound() {
+    return faults.isEmpty();
+  }
+
+  private static PrintedHead head(String text) throws StationException {
+    try {
+      return PrintedHead.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw StationException.misstep(
+          "HEAD-FORM",
+          "Nothing was verified.",
+          String.valueOf(e.getMessage()),
+          "Type the head as it stands on the slip or report.");
+    }
+  }
+
+  private static String word(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Folds the entries, to find one that is signed well and makes no sense. */
+  private static final class Meaning {
+    private final Standing standing = new Standing();
+    private Optional<Fault> fault = Optional.empty();
+
+    void take(Examined examined) {
+      // Behind the first that cannot be understood, others may fail only because of it
+      if (fault.isEmpty() && examined.sound()) {
+        try {
+          standing.apply(examined.entry());
+        } catch (FactRefused e) {
+          fault =
+              Optional.of(
+                  new Fault(
+                      e.sequence(),
+                      "not understood",
+                      String.valueOf(e.getMessage())
+                          + ". Behind it, no entry was tried for its meaning."));
+        }
+      }
+    }
+
+    Optional<Fault> fault() {
+      return fault;
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import lanewarden.chronograph.Capture;
+import lanewarden.chronograph.Instrument;
+import lanewarden.chronograph.ReplayInstrument;
+import lanewarden.chronograph.SentenceProfile;
+import lanewarden.chronograph.SerialInstrument;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * An instrument that is only listened to, without an event: to set it up and to try its cable.
+ *
+ * <p>Whatever it says is told on the instrument's own thread, one thing after the other.
+ */
+public final class Listening implements AutoCloseable {
+  private final Instrument instrument;
+
+  private Listening(Instrument instrument) {
+    this.instrument = instrument;
+  }
+
+  /** The system paths of the serial ports that are here now. */
+  public static List<String> ports() {
+    return SerialInstrument.ports();
+  }
+
+  /** An instrument on a serial port, which may be missing yet. */
+  public static Listening toPort(String port, Path profile, Surroundings here)
+      throws StationException {
+    return new Listening(new SerialInstrument(port, profile(profile), here.clock(), here.nanos()));
+  }
+
+  /**
+   * A capture, played back.
+   *
+   * @param pace 1 waits as long as the capture did, 0 not at all
+   */
+  public static Listening toCapture(Path capture, Path profile, double pace, Surroundings here)
+      throws StationException {
+    try {
+      Capture played = Capture.read(capture.toString(), Files.readAllBytes(capture));
+      return new Listening(new ReplayInstrument(played, profile(profile), here.clock(), pace));
+    } catch (IOException | WrittenRefused e) {
+      throw StationException.of(e);
+    } catch (IllegalArgumentException e) {
+      throw StationException.misstep(
+          "PACE", "Nothing was played.", String.valueOf(e.getMessage()), "Give another pace.");
+    }
+  }
+
+  private static SentenceProfile profile(Path file) throws StationException {
+    try {
+      return SentenceProfile.read(file.toString(), Files.readAllBytes(file));
+    } catch (IOException | WrittenRefused e) {
+      throw StationException.of(e);
+    }
+  }
+
+  /** The instrument's name. */
+  public String name() {
+    return instrument.name();
+  }
+
+  /** Begins to listen; call it once. A capture ends with {@link Overheard.Kind#LINK_CLOSED}. */
+  public void start(Consumer<Overheard> ear) {
+    instrument.start(signal -> ear.accept(Overheard.of(signal)));
+  }
+
+  /** Ends listening; the port is free on return. */
+  @Override
+  public void close() {
+    instrument.close();
+  }
+}

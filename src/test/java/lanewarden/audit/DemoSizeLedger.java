@@ -1,0 +1,101 @@
+package lanewarden.audit;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import lanewarden.journal.Fact;
+import lanewarden.quantity.Mass;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+
+/** The demo event's roster shot through once, with everything that goes wrong on a real day. */
+final class DemoSizeLedger {
+  private DemoSizeLedger() {}
+
+  /** Rounds of the whole roster, each under bibs of its own. */
+  static ScriptedLedger make(Path file, int rounds, long seed) throws Exception {
+    Random random = new Random(seed);
+    String rules = Files.readString(Path.of("demo-data/rule-book.toml"));
+    RuleBook book =
+        RuleBook.read("rule-book.toml", Files.readAllBytes(Path.of("demo-data/rule-book.toml")));
+    List<String> roster = Files.readAllLines(Path.of("demo-data/roster.csv"));
+    ScriptedLedger ledger = ScriptedLedger.with(file, rules);
+    for (int round = 0; round < rounds; round++) {
+      for (String line : roster.subList(1, roster.size())) {
+        String[] cells = line.split(",", -1);
+        String bib = round == 0 ? cells[0] : cells[0] + "-" + round;
+        Mass mass = cells[3].isEmpty() ? null : Mass.parse(cells[3]);
+        shoot(ledger, book.division(cells[2]).orElseThrow(), bib, cells[1], mass, random);
+      }
+    }
+    return ledger;
+  }
+
+  private static void shoot(
+      ScriptedLedger ledger, Division division, String bib, String name, Mass mass, Random random)
+      throws Exception {
+    double limit = division.rule().limit().value().doubleValue();
+    double level = random.nextInt(8) == 0 ? 1.035 : 0.93 + 0.06 * random.nextDouble();
+    for (int attempt = 0; attempt <= division.rule().rechecks(); attempt++) {
+      ledger.call(bib, name, division.code(), mass);
+      boolean trouble = random.nextInt(9) == 0;
+      while (ledger.now().outcome().isEmpty()) {
+        double speed = limit * (level + 0.008 * random.nextGaussian());
+        String text =
+            String.format(Locale.ROOT, "%.1f %s", speed, division.rule().limit().unit().symbol());
+        if (trouble) {
+          trouble = false;
+          text = trouble(ledger, division, text, random);
+        }
+        ledger.take(text, random.nextInt(40) == 0 ? "typed" : "serial port");
+        ledger.verdict();
+      }
+      ledger.close(null);
+      if (ledger.now().outcome().orElseThrow() != lanewarden.journal.Outcome.OVER) {
+        return;
+      }
+      level = random.nextInt(3) == 0 ? 1.04 : 0.97;
+    }
+  }
+
+  private static String trouble(
+      ScriptedLedger ledger, Division division, String text, Random random) throws Exception {
+    switch (random.nextInt(3)) {
+      case 0 -> {
+        String mad =
+            String.format(
+                Locale.ROOT,
+                "%.1f %s",
+                1.7 * division.rule().limit().value().doubleValue(),
+                division.rule().limit().unit().symbol());
+        long reading = ledger.read(mad);
+        ledger.verdict();
+        ledger.declareVoid(
+            reading, "The arrow clipped the frame of the instrument; \"clack\" heard");
+        ledger.verdict();
+      }
+      case 1 ->
+          ledger.say(
+              new Fact.LineRefused(
+                  ledger.now().number(),
+                  Base64.getEncoder().encodeToString(new byte[] {'$', '2', '9', -1, '\r', '\n'}),
+                  "wrong checksum",
+                  "The checksum of the line is 5B, but its bytes give 47.",
+                  "serial port",
+                  "gate timer",
+                  ScriptedLedger.START));
+      default -> {
+        List<Fact> link = new ArrayList<>();
+        link.add(
+            new Fact.LinkChanged("lost", "The port /dev/ttyUSB0 went away.", ScriptedLedger.START));
+        link.add(new Fact.LinkChanged("up", "The port is back.", ScriptedLedger.START));
+        ledger.sign(link);
+      }
+    }
+    return text;
+  }
+}

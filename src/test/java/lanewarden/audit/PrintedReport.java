@@ -1,0 +1,50 @@
+package lanewarden.audit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/** A report that was made, with the text that stands in its pages. */
+record PrintedReport(Path pdf, AuditSummary summary, List<Progress> progress, String text) {
+  static final Instant MADE = Instant.parse("2026-05-30T16:00:00Z");
+
+  /** Makes the report of a ledger, beside it. */
+  static PrintedReport of(Path ledger) throws Exception {
+    Path pdf = ledger.resolveSibling("report.pdf");
+    List<Progress> progress = new ArrayList<>();
+    AuditSummary summary = report().write(ledger, pdf, progress::add);
+    return new PrintedReport(pdf, summary, progress, textOf(pdf));
+  }
+
+  static AuditReport report() {
+    return new AuditReport(Clock.fixed(MADE, ZoneOffset.UTC));
+  }
+
+  /** All text, with every run of white space drawn together: lines break where they may. */
+  static String textOf(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  boolean says(String words) {
+    return text.contains(words.replaceAll("\\s+", " "));
+  }
+
+  /** The words of the findings of one kind. */
+  List<String> found(Finding.Kind kind) {
+    return summary.findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
+  }
+
+  /** The kinds of the contradictions. */
+  List<Finding.Kind> contradictions() {
+    return summary.contradictions().stream().map(Finding::kind).toList();
+  }
+}

@@ -1,0 +1,273 @@
+package lanewarden.audit;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FactJson;
+import lanewarden.journal.Outcome;
+import lanewarden.journal.Standing;
+import lanewarden.ledger.Draft;
+import lanewarden.ledger.Entry;
+import lanewarden.ledger.Head;
+import lanewarden.ledger.Ledger;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.SigningKey;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Speed;
+import lanewarden.rules.RuleBook;
+import lanewarden.rules.Verdict;
+
+/** A real ledger, written fact by fact as a test needs it, honest or not. */
+final class ScriptedLedger implements AutoCloseable {
+  static final Instant START = Instant.parse("2026-05-30T07:30:00Z");
+  static final String OFFICIAL = "Ottoline Vantreese";
+
+  /** One division a rule: mean of three, and a longbow where the first within passes. */
+  static final String RULES =
+      """
+      format = 1
+      [event]
+      name = "Hollow Oak Three-Day"
+      edition = "2026-1"
+      [[division]]
+      code = "OC"
+      name = "Open compound"
+      limit = "300 ft/s"
+      tolerance = "3 %"
+      decide = "mean"
+      counted = 3
+      shots = 5
+      voids = 1
+      rechecks = 1
+      [[division]]
+      code = "LB"
+      name = "Longbow"
+      limit = "58 m/s"
+      tolerance = "none"
+      decide = "first within"
+      counted = 3
+      shots = 3
+      voids = 0
+      rechecks = 0
+      """;
+
+  private final StepClock clock = new StepClock(START);
+  private final SigningKey organizer = SigningKey.generate(new SecureRandom());
+  private final SigningKey official = SigningKey.generate(new SecureRandom());
+  private final Standing standing = new Standing();
+  private final Path file;
+  private final Ledger ledger;
+  private long check;
+
+  private ScriptedLedger(Path file) throws Exception {
+    this.file = file;
+    this.ledger = Ledger.create(file, "Range East", organizer, clock, () -> 0L);
+  }
+
+  /** A ledger with one official, and this rule book adopted. */
+  static ScriptedLedger with(Path file, String rules) throws Exception {
+    ScriptedLedger made = bare(file);
+    made.adopt(rules);
+    made.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), "bib,name,division\n"));
+    made.say(new Fact.OfficialSignedIn(OFFICIAL));
+    made.say(new Fact.StationOpened("gate timer", "", "Lanewarden 0.1.0"));
+    return made;
+  }
+
+  /** A ledger with one official and nothing else. */
+  static ScriptedLedger bare(Path file) throws Exception {
+    ScriptedLedger made = new ScriptedLedger(file);
+    made.ledger.enrol(made.organizer, made.official.publicKey(), OFFICIAL);
+    return made;
+  }
+
+  void adopt(String rules) throws Exception {
+    byte[] utf8 = rules.getBytes(StandardCharsets.UTF_8);
+    say(
+        new Fact.RuleBookAdopted(
+            "rule-book.toml", RuleBook.read("rule-book.toml", utf8).sha256(), rules));
+  }
+
+  /** Signs a fact and folds it. */
+  long say(Fact fact) throws Exception {
+    return sign(List.of(fact)).get(0);
+  }
+
+  /** Signs facts in one transaction and folds them. */
+  List<Long> sign(List<Fact> facts) throws Exception {
+    List<Long> numbers = new ArrayList<>();
+    for (Entry entry : ledger.append(official, facts.stream().map(FactJson::draft).toList())) {
+      standing.apply(entry);
+      numbers.add(entry.sequence());
+    }
+    return numbers;
+  }
+
+  /** Signs whatever it is, without folding it. */
+  long signRaw(String kind, String body) throws Exception {
+    return ledger
+        .append(official, List.of(new Draft(kind, body.getBytes(StandardCharsets.UTF_8))))
+        .get(0)
+        .sequence();
+  }
+
+  /** Calls a competitor, with the attempt that is next. */
+  long call(String bib, String name, String division) throws Exception {
+    return call(bib, name, division, Mass.parse("362 gr"));
+  }
+
+  long call(String bib, String name, String division, Mass arrow) throws Exception {
+    int attempt = standing.checksOf(bib).size() + 1;
+    check = say(new Fact.CheckOpened(bib, name, division, attempt, arrow, null));
+    return check;
+  }
+
+  /** Takes a reading from the port, without a verdict. */
+  long read(String speed) throws Exception {
+    return take(speed, "serial port");
+  }
+
+  long take(String speed, String source) throws Exception {
+    return say(
+        new Fact.ReadingTaken(
+            check,
+            now().shots().size() + 1,
+            Speed.parse(speed),
+            Base64.getEncoder().encodeToString((speed + "\r\n").getBytes(StandardCharsets.UTF_8)),
+            source,
+            "gate timer",
+            clock.instant(),
+            null));
+  }
+
+  long declareVoid(long reading, String reason) throws Exception {
+    return say(new Fact.ReadingVoided(check, reading, reason));
+  }
+
+  /** Signs what the rule gives, if it decides. */
+  void verdict() throws Exception {
+    Check now = now();
+    Verdict verdict =
+        standing
+            .ruleBook(now.ruleBook())
+            .orElseThrow()
+            .division(now.opened().division())
+            .orElseThrow()
+            .rule()
+            .judge(now.judged());
+    if (verdict.ends()) {
+      verdict(Outcome.of(verdict), verdict.reason());
+    }
+  }
+
+  /** Signs a verdict of the test's own making. */
+  long verdict(Outcome outcome, String reason) throws Exception {
+    return say(new Fact.VerdictGiven(check, now().ruleBook(), outcome, reason, now().standing()));
+  }
+
+  void close(String reason) throws Exception {
+    say(new Fact.CheckClosed(check, reason));
+  }
+
+  /** A whole honest check. */
+  long check(String bib, String name, String division, String... speeds) throws Exception {
+    long number = call(bib, name, division);
+    for (String speed : speeds) {
+      read(speed);
+    }
+    verdict();
+    close(null);
+    return number;
+  }
+
+  Check now() {
+    return standing.checks().stream().filter(c -> c.number() == check).findFirst().orElseThrow();
+  }
+
+  Standing standing() {
+    return standing;
+  }
+
+  Head head() {
+    return ledger.head();
+  }
+
+  Path file() {
+    return file;
+  }
+
+  String organizerThumbprint() {
+    return organizer.thumbprint();
+  }
+
+  String officialThumbprint() {
+    return official.thumbprint();
+  }
+
+  SigningKey organizer() {
+    return organizer;
+  }
+
+  /** Sets the station's clock. */
+  void setClock(Instant to) {
+    clock.now = to;
+  }
+
+  @Override
+  public void close() throws LedgerException {
+    ledger.close();
+  }
+
+  /** Closes it, and changes one character in the middle of a stored entry. */
+  void tamperWith(long entry) throws Exception {
+    byte[] jws =
+        ledger.entries().stream()
+            .filter(e -> e.sequence() == entry)
+            .findFirst()
+            .orElseThrow()
+            .jws();
+    close();
+    String stored = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
+    String honest = new String(jws, StandardCharsets.ISO_8859_1);
+    int at = stored.indexOf(honest) + honest.length() - 20;
+    char other = stored.charAt(at) == 'A' ? 'B' : 'A';
+    String changed = stored.substring(0, at) + other + stored.substring(at + 1);
+    Files.write(file, changed.getBytes(StandardCharsets.ISO_8859_1));
+  }
+
+  /** Goes on by two seconds whenever it is asked. */
+  private static final class StepClock extends Clock {
+    private Instant now;
+
+    StepClock(Instant start) {
+      this.now = start;
+    }
+
+    @Override
+    public Instant instant() {
+      now = now.plus(Duration.ofSeconds(2));
+      return now;
+    }
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      throw new UnsupportedOperationException("one zone only");
+    }
+  }
+}

@@ -1,0 +1,172 @@
+package lanewarden.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.util.List;
+import lanewarden.station.LedgerInspection;
+import lanewarden.station.PracticeEvent;
+import org.junit.jupiter.api.Test;
+
+class LineCommandTest extends PracticeRun {
+
+  private long count(Typed typed, String beginning) {
+    return typed.lines().stream().filter(l -> l.startsWith(beginning)).count();
+  }
+
+  private void assertSays(Typed typed, String expected) {
+    assertTrue(typed.lines().stream().anyMatch(l -> l.contains(expected)), typed.toString());
+  }
+
+  @Test
+  void aBareBibCallsAndSaysLimitAndRuleInWords() {
+    Typed typed = line("1", "wait");
+    assertEquals(0, typed.code(), typed.toString());
+    assertSays(typed, "check    1 Ann Archer, Open compound");
+    assertSays(
+        typed, "rule     At most 300 ft/s plus 3 % (309 ft/s). The mean of 3 readings decides.");
+    assertEquals(3, count(typed, "reading "), typed.toString());
+    assertEquals(1, count(typed, "outcome "), typed.toString());
+  }
+
+  @Test
+  void aBareNameCallsToo() {
+    assertSays(line("cat fletcher"), "check    3 Cat Fletcher, Longbow");
+  }
+
+  @Test
+  void aTypedSpeedIsTakenInTheDivisionsUnit() {
+    Typed typed = line("3", "wait", "next");
+    assertSays(typed, "left     3 Cat Fletcher");
+    Typed other = line("call 2", "wait", "status");
+    assertSays(other, "so far");
+  }
+
+  @Test
+  void aVoidWithItsReasonTakesBackTheVerdict() throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 2\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n"
+            + "\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
+    Typed typed = line("2", "wait", "void #1 glare in the gate", "wait", "typed 270.2");
+    assertSays(typed, "outcome  OVER: reading 1 is 341.0 ft/s");
+    assertSays(typed, "Re-checks left: 1.");
+    assertSays(typed, "void     reading 1: glare in the gate");
+    assertSays(typed, "outcome  taken back");
+    assertSays(typed, "reading  3: 270.2 ft/s, typed");
+    assertSays(typed, "outcome  WITHIN");
+  }
+
+  @Test
+  void aRefusedLineIsShownWithItsBytes() throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 3\n500 $PLWT,00355,0341.0,F,005865,A*FF\\r\\n\n");
+    Typed typed = line("3", "wait", "end the timer is broken");
+    assertSays(
+        typed, "refused  $PLWT,00355,0341.0,F,005865,A*FF\\r\\n  wrong checksum: The line carries");
+    assertSays(typed, "left     3 Cat Fletcher without a verdict");
+  }
+
+  @Test
+  void aWordThatCannotBeObeyedIsAnsweredAndTheLineGoesOn() {
+    Typed typed = line("99", "next", "void", "typed 300", "end", "void #9 glare", "3", "wait");
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("NO-SUCH-COMPETITOR"), typed.toString());
+    assertEquals(5, typed.talk().split("NOBODY-AT-THE-LINE|NO-SUCH-READING", -1).length);
+    assertSays(typed, "outcome  WITHIN");
+  }
+
+  @Test
+  void theEndOfTheInputSignsOutAndLeavesTheCheckAtTheLine() throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 1\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n");
+    Typed first = line("1", "wait");
+    assertSays(first, "official signed out");
+    Typed second = line("typed 301", "typed 302", "status");
+    List<String> lines = second.lines();
+    assertTrue(lines.contains("check    1 Ann Archer, Open compound"), second.toString());
+    assertTrue(lines.contains("reading  1: 341.0 ft/s, simulator"), second.toString());
+    assertSays(second, "outcome  OVER: mean 314.667 ft/s");
+  }
+
+  @Test
+  void closeEndsTheDay() throws Exception {
+    Typed typed = line("3", "wait", "close", "1");
+    assertEquals(0, typed.code(), typed.toString());
+    assertSays(typed, "official signed out");
+    assertFalse(typed.results().contains("Ann Archer"), "nothing is obeyed behind close");
+    assertTrue(LedgerInspection.of(event.path(), List.of()).sound());
+  }
+
+  @Test
+  void outLeavesAtOnce() {
+    assertFalse(line("out", "1").results().contains("Ann Archer"));
+  }
+
+  @Test
+  void commentsAndBlankLinesAreNoWords() {
+    assertEquals("", line("# a note", "", "  ").talk().replaceAll("Type a bib .*\\R", ""));
+  }
+
+  @Test
+  void helpListsTheWords() {
+    assertTrue(line("help").talk().contains("void [#SHOT] REASON"));
+  }
+
+  @Test
+  void tellsMachinesInJson() throws Exception {
+    Typed typed =
+        new Typed()
+            .typing("3", "wait")
+            .run(
+                "line",
+                event.path().toString(),
+                "--official",
+                PracticeEvent.OFFICIAL,
+                "--passphrase-file",
+                passphrase.toString(),
+                "--pace",
+                "0",
+                "--json");
+    ObjectMapper mapper = new ObjectMapper();
+    JsonNode outcome = null;
+    for (String line : typed.lines()) {
+      JsonNode json = mapper.readTree(line);
+      outcome = json.get("kind").asText().equals("outcome") ? json : outcome;
+    }
+    assertEquals("within", outcome.get("outcome").asText());
+    assertEquals("3", outcome.get("bib").asText());
+  }
+
+  @Test
+  void whereSeveralMaySignItAsksWho() {
+    Typed typed =
+        new Typed()
+            .run("line", event.path().toString(), "--passphrase-file", passphrase.toString());
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("Ada Holt, Bo Lind"), typed.toString());
+  }
+
+  @Test
+  void aWrongPassphraseLeavesTheLedgerAlone() throws Exception {
+    LedgerInspection before = LedgerInspection.of(event.path(), List.of());
+    Files.writeString(passphrase, "not this one\n");
+    Typed typed = line("1");
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("KEY-PASSPHRASE"), typed.toString());
+    assertEquals(before, LedgerInspection.of(event.path(), List.of()));
+  }
+
+  @Test
+  void aFolderWithoutAnEventIsAnswered() {
+    Typed typed = new Typed().run("line", here.resolve("none").toString());
+    assertEquals(2, typed.code(), typed.toString());
+    assertEquals(4, typed.talk().strip().lines().count(), typed.talk());
+  }
+}

@@ -1,0 +1,140 @@
+package lanewarden.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lanewarden.station.EventFolder;
+import lanewarden.station.PracticeEvent;
+import lanewarden.station.StationSettings;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MakeCommandTest {
+  @TempDir Path here;
+  private Path rules;
+  private Path roster;
+
+  @BeforeEach
+  void writeFiles() throws Exception {
+    rules = Files.writeString(here.resolve("rules.toml"), PracticeEvent.RULES);
+    roster = Files.writeString(here.resolve("people.csv"), PracticeEvent.ROSTER);
+  }
+
+  private String[] arguments(String... more) {
+    List<String> all =
+        new ArrayList<>(
+            List.of(
+                "make",
+                here.resolve("event").toString(),
+                "--rule-book",
+                rules.toString(),
+                "--roster",
+                roster.toString(),
+                "--profile",
+                "config/profiles/gate-timer.toml",
+                "--station",
+                "Lane A",
+                "--organizer",
+                "Olga Root",
+                "--official",
+                "Ada Holt"));
+    all.addAll(List.of(more));
+    return all.toArray(String[]::new);
+  }
+
+  @Test
+  void asksForEachPassphraseTwiceAndMakesTheEvent() throws Exception {
+    Typed typed =
+        new Typed()
+            .secretly("organizer only", "organizer only", "official only", "official only")
+            .run(arguments("--port", "/dev/ttyUSB0"));
+    assertEquals(0, typed.code(), typed.toString());
+    EventFolder event = new EventFolder(here.resolve("event"));
+    assertTrue(event.isMade());
+    assertEquals(List.of("Ada Holt"), event.officials());
+    assertEquals(
+        new StationSettings(
+            "Lane A", "gate-timer.toml", StationSettings.Kind.SERIAL, "/dev/ttyUSB0"),
+        event.settings());
+    assertTrue(typed.talk().contains("thumbprint"), typed.toString());
+  }
+
+  @Test
+  void takesPassphrasesFromAFileWithALineForEachPerson() throws Exception {
+    Path secrets =
+        Files.writeString(
+            here.resolve("secrets"), "Olga Root: organizer only\r\nAda Holt:  official: only \n");
+    Typed typed =
+        new Typed()
+            .run(
+                arguments(
+                    "--simulator",
+                    "--official",
+                    "Bo Lind",
+                    "--passphrase-file",
+                    secrets.toString()));
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("no line for Bo Lind"), typed.toString());
+
+    Typed again =
+        new Typed()
+            .run(arguments("--simulator", "--passphrase-file", secrets.toString(), "--json"));
+    assertEquals(0, again.code(), again.toString());
+    JsonNode json = new ObjectMapper().readTree(again.results());
+    assertEquals(here.resolve("event").toString(), json.get("folder").asText());
+    assertEquals(43, json.get("organizer").asText().length());
+
+    Path official = Files.writeString(here.resolve("official"), "official: only\n");
+    Typed line =
+        new Typed()
+            .run(
+                "line", here.resolve("event").toString(), "--passphrase-file", official.toString());
+    assertEquals(0, line.code(), line.toString());
+  }
+
+  @Test
+  void passphrasesThatDifferMakeNothing() {
+    Typed typed =
+        new Typed().secretly("organizer only", "organizer oops").run(arguments("--simulator"));
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("PASSPHRASES-DIFFER"), typed.toString());
+    assertFalse(Files.exists(here.resolve("event")));
+  }
+
+  @Test
+  void withoutAKeyboardItSaysHowToGivePassphrases() {
+    Typed typed = new Typed().run(arguments("--simulator"));
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("NO-KEYBOARD"), typed.toString());
+  }
+
+  @Test
+  void everyFaultOfTheRuleBookIsListed() throws Exception {
+    Files.writeString(
+        rules,
+        PracticeEvent.RULES
+            .replace("limit = \"300 ft/s\"", "limit = \"300\"")
+            .replace("decide = \"highest\"", "decide = \"lowest\""));
+    Typed typed =
+        new Typed()
+            .secretly("organizer only", "organizer only", "official only", "official only")
+            .run(arguments("--simulator"));
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("rules.toml:8:"), typed.toString());
+    assertTrue(typed.talk().contains("rules.toml:19:"), typed.toString());
+  }
+
+  @Test
+  void thePassphraseIsNoOptionOfTheCommandLine() {
+    Typed typed = new Typed().run(arguments("--simulator", "--passphrase", "organizer only"));
+    assertEquals(2, typed.code(), typed.toString());
+  }
+}

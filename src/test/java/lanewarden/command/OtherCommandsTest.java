@@ -1,0 +1,179 @@
+package lanewarden.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import lanewarden.station.LedgerInspection;
+import org.junit.jupiter.api.Test;
+
+/** verify, report, listen and kiosk. */
+class OtherCommandsTest extends PracticeRun {
+  private static final String PROFILE = "config/profiles/gate-timer.toml";
+
+  /** Flips one bit in the middle of the first place where the text stands in the ledger. */
+  private void flip(String text) throws Exception {
+    byte[] bytes = Files.readAllBytes(event.ledger());
+    int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf(text);
+    assertTrue(at > 0, text + " stands in the ledger");
+    try (RandomAccessFile file = new RandomAccessFile(event.ledger().toFile(), "rw")) {
+      file.seek(at + text.length() / 2);
+      file.write(bytes[at + text.length() / 2] ^ 1);
+    }
+  }
+
+  @Test
+  void verifyTellsOfASoundLedger() throws Exception {
+    line("1", "wait", "close");
+    LedgerInspection found = LedgerInspection.of(event.path(), java.util.List.of());
+    Typed typed =
+        new Typed().run("verify", event.path().toString(), "--head", found.head().orElseThrow());
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(typed.lines().contains("head     " + found.head().orElseThrow()));
+    assertTrue(typed.lines().contains("organizer " + found.organizer().orElseThrow()));
+    assertTrue(typed.results().contains("sound    yes"), typed.toString());
+  }
+
+  @Test
+  void verifyListsFaultsAndEndsWithExitCode3() throws Exception {
+    line("1", "wait", "close");
+    flip(".eyJ");
+    Typed typed = new Typed().run("verify", event.ledger().toString());
+    assertEquals(3, typed.code(), typed.toString());
+    assertTrue(typed.results().contains("\nfault "), typed.toString());
+    assertTrue(typed.results().contains("sound    NO"), typed.toString());
+
+    Typed json = new Typed().run("verify", event.ledger().toString(), "--json");
+    assertEquals(3, json.code());
+    JsonNode members = new ObjectMapper().readTree(json.results());
+    assertEquals(false, members.get("sound").asBoolean());
+    assertTrue(members.get("faults").size() > 0);
+  }
+
+  @Test
+  void verifyOfWhatIsNotThereIsWrongUsage() {
+    Typed typed = new Typed().run("verify", here.resolve("none").toString());
+    assertEquals(2, typed.code(), typed.toString());
+  }
+
+  @Test
+  void reportWritesThePdfAndShowsItsProgress() throws Exception {
+    line("1", "wait", "close");
+    Path pdf = here.resolve("report.pdf");
+    Typed typed = new Typed().run("report", event.path().toString(), "--out", pdf.toString());
+    assertEquals(0, typed.code(), typed.toString());
+    byte[] bytes = Files.readAllBytes(pdf);
+    assertEquals("%PDF-", new String(bytes, 0, 5, StandardCharsets.US_ASCII));
+    assertTrue(typed.lines().contains("report   " + pdf), typed.toString());
+    assertTrue(typed.talk().contains("100 %"), typed.toString());
+  }
+
+  @Test
+  void reportLiesInTheEventsFolderIfNobodySaysOtherwise() throws Exception {
+    line("1", "wait", "close");
+    Typed typed = new Typed().run("report", event.ledger().toString(), "--json");
+    assertEquals(0, typed.code(), typed.toString());
+    JsonNode members = new ObjectMapper().readTree(typed.results());
+    assertEquals(1, members.get("checks").asInt());
+    assertTrue(Files.isRegularFile(Path.of(members.get("report").asText())));
+    assertEquals(event.report().toString(), members.get("report").asText());
+  }
+
+  @Test
+  void reportOfAnUnsoundLedgerIsWrittenAndEndsWithExitCode3() throws Exception {
+    line("1", "wait", "close");
+    flip(".eyJ");
+    Typed typed = new Typed().run("report", event.path().toString());
+    assertEquals(3, typed.code(), typed.toString());
+    assertTrue(Files.isRegularFile(event.report()), typed.toString());
+  }
+
+  @Test
+  void listenShowsRawAndDecodedLinesOfACapture() throws Exception {
+    Path capture =
+        Files.writeString(
+            here.resolve("try.capture"),
+            "900 $PLWT,00354,0268.8,F,007440,A*1B\\r\\n\n900 $PLWT,00355,03\n");
+    Typed typed = new Typed().run("listen", "--capture", capture.toString(), "--profile", PROFILE);
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(
+        typed
+            .results()
+            .contains(
+                "reading     $PLWT,00354,0268.8,F,007440,A*1B\\r\\n  268.8 ft/s  number 00354\n"),
+        typed.toString());
+    assertTrue(typed.results().contains("refused     $PLWT,00355,03  torn: "), typed.toString());
+  }
+
+  @Test
+  void listenToAPortThatIsMissingSaysSoAndWaits() {
+    Typed typed =
+        new Typed()
+            .run(
+                "listen",
+                "--port",
+                here.resolve("none").toString(),
+                "--profile",
+                PROFILE,
+                "--seconds",
+                "1",
+                "--json");
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(typed.results().contains("\"link lost\""), typed.toString());
+  }
+
+  @Test
+  void listenListsThePorts() {
+    Typed typed = new Typed().run("listen", "--ports");
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals("", typed.talk());
+  }
+
+  @Test
+  void listenNeedsToKnowHowTheInstrumentSpeaks() {
+    Typed typed = new Typed().run("listen", "--port", "/dev/none");
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("--profile"), typed.toString());
+  }
+
+  @Test
+  void kioskShowsTheStationAndLeavesItInOrder() throws Exception {
+    Typed typed =
+        new Typed()
+            .showing(
+                (station, folder, hint) -> {
+                  assertEquals(Optional.empty(), hint);
+                  assertEquals("Practice", station.view().event());
+                })
+            .run("kiosk", event.path().toString());
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals(0, line("1").code());
+  }
+
+  @Test
+  void kioskWithoutADisplaySaysSoInOneLineAndEndsWithExitCode4() {
+    Typed typed = new Typed().run("kiosk", event.path().toString());
+    assertEquals(4, typed.code(), typed.toString());
+    assertEquals(1, typed.talk().lines().count(), typed.talk());
+    assertTrue(typed.talk().contains("No display can be opened"), typed.talk());
+  }
+
+  @Test
+  void aFaultOfOurOwnEndsWithExitCode1() {
+    Typed typed =
+        new Typed()
+            .showing(
+                (station, folder, hint) -> {
+                  throw new IllegalStateException("never expected");
+                })
+            .run("kiosk", event.path().toString());
+    assertEquals(1, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("code: BUG-IllegalStateException"), typed.toString());
+  }
+}

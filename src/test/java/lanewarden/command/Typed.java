@@ -1,0 +1,75 @@
+package lanewarden.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.station.PracticeEvent;
+
+/** One run of the program with everything it said. */
+final class Typed {
+  private final ByteArrayOutputStream results = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream talk = new ByteArrayOutputStream();
+  private final Deque<String> secrets = new ArrayDeque<>();
+  private InputStream in = new ByteArrayInputStream(new byte[0]);
+  private Screens screens =
+      (station, folder, hint) -> {
+        throw new NoDisplay("there is none in a test", new IllegalStateException());
+      };
+  private int code = -1;
+
+  /** What is typed, line by line. */
+  Typed typing(String... lines) {
+    in = new ByteArrayInputStream((String.join("\n", lines) + "\n").getBytes(UTF_8));
+    return this;
+  }
+
+  /** What is typed unseen. */
+  Typed secretly(String... typed) {
+    secrets.addAll(List.of(typed));
+    return this;
+  }
+
+  Typed showing(Screens shown) {
+    screens = shown;
+    return this;
+  }
+
+  Typed run(String... arguments) {
+    Terminal terminal =
+        new Terminal(
+            in,
+            results,
+            talk,
+            UTF_8,
+            prompt -> Optional.ofNullable(secrets.poll()).map(String::toCharArray));
+    code = new Program(terminal, PracticeEvent.here(), screens).run(arguments);
+    return this;
+  }
+
+  int code() {
+    return code;
+  }
+
+  String results() {
+    return results.toString(UTF_8);
+  }
+
+  String talk() {
+    return talk.toString(UTF_8);
+  }
+
+  List<String> lines() {
+    return results().lines().toList();
+  }
+
+  @Override
+  public String toString() {
+    return "exit code " + code + "\n" + results() + "---\n" + talk();
+  }
+}

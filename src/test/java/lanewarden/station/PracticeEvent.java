@@ -1,0 +1,108 @@
+package lanewarden.station;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A small event for tests, made once for a test class and copied for each test. */
+public final class PracticeEvent {
+  public static final String OFFICIAL = "Ada Holt";
+  public static final String OTHER_OFFICIAL = "Bo Lind";
+  public static final String PASSPHRASE = "practice only";
+
+  /** OC: mean of 3, at most 309 ft/s. HC: highest of 2, at most 282 ft/s. LB: one reading. */
+  public static final String RULES =
+      """
+      format = 1
+      [event]
+      name = "Practice"
+      edition = "1"
+      [[division]]
+      code = "OC"
+      name = "Open compound"
+      limit = "300 ft/s"
+      tolerance = "3 %"
+      decide = "mean"
+      counted = 3
+      shots = 5
+      voids = 1
+      rechecks = 1
+      [[division]]
+      code = "HC"
+      name = "Hunter compound"
+      limit = "280 ft/s"
+      tolerance = "2 ft/s"
+      decide = "highest"
+      counted = 2
+      shots = 4
+      voids = 1
+      rechecks = 1
+      [[division]]
+      code = "LB"
+      name = "Longbow"
+      limit = "58 m/s"
+      tolerance = "none"
+      decide = "first within"
+      counted = 1
+      shots = 1
+      voids = 0
+      rechecks = 0
+      """;
+
+  public static final String ROSTER =
+      """
+      bib,name,division
+      1,Ann Archer,OC
+      2,Ben Bowyer,HC
+      3,Cat Fletcher,LB
+      4,Ann Nocker,OC
+      """;
+
+  private PracticeEvent() {}
+
+  /** Makes the event with the simulator as its instrument. */
+  public static EventFolder make(Path path) throws Exception {
+    return draft(RULES, ROSTER).make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+  }
+
+  static NewEvent draft(String rules, String roster) throws IOException {
+    return new NewEvent(
+        new NewEvent.Source("rules.toml", rules.getBytes(UTF_8)),
+        new NewEvent.Source("roster.csv", roster.getBytes(UTF_8)),
+        new NewEvent.Source("gate-timer.toml", profile()),
+        "Lane A",
+        StationSettings.Kind.SIMULATOR,
+        "",
+        person("Olga Root"),
+        List.of(person(OFFICIAL), person(OTHER_OFFICIAL)));
+  }
+
+  static NewEvent.Person person(String name) {
+    return new NewEvent.Person(name, PASSPHRASE.toCharArray());
+  }
+
+  static byte[] profile() throws IOException {
+    return Files.readAllBytes(Path.of("config/profiles/gate-timer.toml"));
+  }
+
+  /** A copy of an event that nobody has open. */
+  public static EventFolder copy(EventFolder event, Path target) throws IOException {
+    try (Stream<Path> files = Files.walk(event.path())) {
+      for (Path file : files.toList()) {
+        Files.copy(file, target.resolve(event.path().relativize(file).toString()));
+      }
+    }
+    return new EventFolder(target);
+  }
+
+  public static Surroundings here() {
+    return new Surroundings(
+        Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden under test");
+  }
+}

@@ -1,0 +1,164 @@
+package lanewarden.station;
+
+import static lanewarden.station.PracticeLine.codeOf;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.journal.Outcome;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Archers who shoot from a capture, without waiting. Speeds are those of the demo's gate timer. */
+class RehearsalTest {
+  /** A misread, two good arrows and one in reserve for bib 2; a line that breaks off for bib 3. */
+  private static final String CAPTURE =
+      """
+      @ 2
+      500 $PLWT,00354,0268.8,F,007440,A*1B\\r\\n
+      500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n
+      500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n
+      @ 3
+      500 $PLWT,00327,02
+      """;
+
+  @TempDir static Path scratch;
+  private static EventFolder made;
+
+  @TempDir Path here;
+  private EventFolder folder;
+  private CheckInLine line;
+
+  @BeforeAll
+  static void makeEvent() throws Exception {
+    made = PracticeEvent.make(scratch.resolve("made"));
+  }
+
+  @BeforeEach
+  void copy() throws Exception {
+    folder = PracticeEvent.copy(made, here.resolve("event"));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    line.close();
+  }
+
+  private void open(String capture) throws Exception {
+    if (!capture.isEmpty()) {
+      Files.writeString(folder.path().resolve("rehearsal.capture"), capture);
+    }
+    reopen();
+  }
+
+  private void reopen() throws Exception {
+    line = CheckInLine.open(folder, Optional.empty(), 0, PracticeEvent.here());
+    line.station().signIn(PracticeEvent.OFFICIAL, PracticeEvent.PASSPHRASE.toCharArray());
+  }
+
+  private void call(String bib) throws Exception {
+    line.station().call(bib);
+    line.awaitArrows(Duration.ZERO);
+  }
+
+  private Check check() {
+    return line.station().view().check().orElseThrow().check();
+  }
+
+  private List<String> speeds() {
+    return check().shots().stream().map(s -> s.reading().speed().toString()).toList();
+  }
+
+  @Test
+  void holdsWhereTheCheckIsDecided() throws Exception {
+    open(CAPTURE);
+    call("2");
+    assertEquals(List.of("268.8 ft/s", "341.0 ft/s"), speeds());
+    assertEquals(Optional.of(Outcome.OVER), check().outcome());
+  }
+
+  @Test
+  void goesOnWhereTheOfficialDeclaresAVoid() throws Exception {
+    open(CAPTURE);
+    call("2");
+    line.station().declareLastVoid("glare");
+    line.awaitArrows(Duration.ZERO);
+    assertEquals(List.of("268.8 ft/s", "341.0 ft/s", "269.4 ft/s"), speeds());
+    assertEquals(Optional.of(Outcome.WITHIN), check().outcome());
+  }
+
+  @Test
+  void goesOnWhereTheCheckStandsAfterARestart() throws Exception {
+    open(CAPTURE);
+    call("2");
+    line.close();
+    reopen();
+    line.station().declareLastVoid("glare");
+    line.awaitArrows(Duration.ZERO);
+    assertEquals(List.of("268.8 ft/s", "341.0 ft/s", "269.4 ft/s"), speeds());
+  }
+
+  @Test
+  void shootsOnceMoreForAVoidBehindTheLastCapturedArrow() throws Exception {
+    open(CAPTURE.replace("500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n", ""));
+    call("2");
+    line.station().declareLastVoid("glare");
+    line.awaitArrows(Duration.ZERO);
+    assertEquals(3, check().shots().size());
+  }
+
+  @Test
+  void leavesTheRestToTheOfficialWhereTheCaptureEnds() throws Exception {
+    open(CAPTURE);
+    call("3");
+    assertEquals(List.of(), speeds());
+    assertEquals(List.of("torn"), check().refused().stream().map(r -> r.reason()).toList());
+    line.station().type("57");
+    assertEquals(Optional.of(Outcome.WITHIN), check().outcome());
+  }
+
+  @Test
+  void inventsArrowsWhereNothingWasCaptured() throws Exception {
+    open("");
+    call("1");
+    assertTrue(check().outcome().isPresent());
+    assertEquals(3, check().shots().size());
+  }
+
+  @Test
+  void inventsTheSameArrowsEachTime() throws Exception {
+    open("");
+    call("1");
+    List<String> once = speeds();
+    line.close();
+    folder = PracticeEvent.copy(made, here.resolve("again"));
+    reopen();
+    call("1");
+    assertEquals(once, speeds());
+  }
+
+  @Test
+  void shootsForNobodyWhileNobodyIsOnDuty() throws Exception {
+    open(CAPTURE);
+    line.station().signOut();
+    line.awaitArrows(Duration.ZERO);
+    assertEquals(0, line.station().view().unwritten());
+  }
+
+  @Test
+  void aPaceThatMakesNoSenseIsRefusedAndTheLedgerIsFree() throws Exception {
+    open(CAPTURE);
+    line.close();
+    assertEquals(
+        "PACE", codeOf(() -> CheckInLine.open(folder, Optional.empty(), -1, PracticeEvent.here())));
+    reopen();
+  }
+}
