@@ -9,6 +9,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.audit.ReportPanel;
 import lanewarden.kiosk.audit.ReportViewModel;
@@ -83,6 +84,7 @@ final class Front {
     BoardScreen boardScreen = new BoardScreen(board, texts);
     boardScene = new Scene(boardScreen.root(), 1280, 800);
     Shell.dress(boardScene, boardScreen.root(), theme);
+    boardScene.addEventFilter(KeyEvent.ANY, shell::relay);
     line.notice().addListener((all, before, now) -> now.ifPresent(this::showIfUnexpected));
     signIn = signInScreen();
     shell.show(signIn);

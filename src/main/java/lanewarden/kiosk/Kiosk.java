@@ -6,6 +6,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ThreadFactory;
 import javafx.application.Platform;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Typeface;
@@ -65,7 +66,13 @@ public final class Kiosk {
       throw new IllegalStateException("the screens could not be made", e.getCause());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      leaving(opened);
+      Platform.runLater(
+          () -> {
+            // Queued behind the opening, so it is over by then
+            if (!opened.isCompletedExceptionally()) {
+              opened.join().leave();
+            }
+          });
     } finally {
       Thread.setDefaultUncaughtExceptionHandler(before);
       desk.shutdown();
@@ -74,13 +81,7 @@ public final class Kiosk {
     }
   }
 
-  /** Leaves the windows once they are there; whether they come any more, nobody waits to hear. */
-  @SuppressWarnings("FutureReturnValueIgnored")
-  private static void leaving(CompletableFuture<Windows> opened) {
-    opened.thenAccept(windows -> Platform.runLater(windows::leave));
-  }
-
-  private static java.util.concurrent.ThreadFactory named(String name) {
+  private static ThreadFactory named(String name) {
     return task -> {
       Thread thread = new Thread(task, name);
       thread.setDaemon(true);

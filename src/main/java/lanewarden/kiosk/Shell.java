@@ -3,6 +3,7 @@ package lanewarden.kiosk;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.event.ActionEvent;
+import javafx.event.Event;
 import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -61,6 +62,14 @@ final class Shell implements Panels {
 
   Scene scene() {
     return scene;
+  }
+
+  /** Takes a key pressed in another window: keys and reader always work the official's screen. */
+  void relay(KeyEvent event) {
+    Node owner = scene.getFocusOwner();
+    EventTarget target = owner == null ? scene : owner;
+    Event.fireEvent(target, event.copyFor(target, target));
+    event.consume();
   }
 
   /** Puts a screen in place of the one before; a panel that was open belonged to that one. */

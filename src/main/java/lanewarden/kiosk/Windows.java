@@ -2,7 +2,6 @@ package lanewarden.kiosk;
 
 import java.util.Optional;
 import javafx.application.Platform;
-import javafx.collections.ObservableList;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Screen;
@@ -51,10 +50,7 @@ final class Windows implements Front.Windows {
     main.setScene(front.official());
     main.setMinWidth(LEAST_WIDTH);
     main.setMinHeight(LEAST_HEIGHT);
-    Rectangle2D room = Screen.getPrimary().getVisualBounds();
-    main.setMaximized(
-        room.getWidth() <= front.official().getWidth()
-            || room.getHeight() <= front.official().getHeight());
+    fit(main);
     main.setOnHidden(
         e -> {
           boardStage.hide();
@@ -64,16 +60,20 @@ final class Windows implements Front.Windows {
     boardStage.setScene(front.board());
     boardStage.setFullScreenExitHint("");
     boardStage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
-    // Keys and the barcode reader always work the official's window
-    boardStage
-        .focusedProperty()
-        .addListener(
-            (all, before, now) -> {
-              if (now) {
-                Platform.runLater(main::requestFocus);
-              }
-            });
     main.show();
+  }
+
+  /** A display smaller than the window is filled whole, also where no window manager does it. */
+  private static void fit(Stage stage) {
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    if (room.getWidth() <= stage.getScene().getWidth()
+        || room.getHeight() <= stage.getScene().getHeight()) {
+      stage.setX(room.getMinX());
+      stage.setY(room.getMinY());
+      stage.setWidth(room.getWidth());
+      stage.setHeight(room.getHeight());
+      stage.setMaximized(true);
+    }
   }
 
   /** Opens the window for a fault, from any thread. */
@@ -88,15 +88,17 @@ final class Windows implements Front.Windows {
       boardStage.hide();
       return;
     }
-    ObservableList<Screen> displays = Screen.getScreens();
-    for (Screen display : displays) {
-      if (!display.equals(Screen.getPrimary())) {
-        boardStage.setX(display.getBounds().getMinX());
-        boardStage.setY(display.getBounds().getMinY());
-        boardStage.setFullScreen(true);
-      }
+    Optional<Screen> second =
+        Screen.getScreens().stream().filter(s -> !s.equals(Screen.getPrimary())).findFirst();
+    if (second.isPresent()) {
+      boardStage.setX(second.get().getBounds().getMinX());
+      boardStage.setY(second.get().getBounds().getMinY());
+      boardStage.setFullScreen(true);
+    } else {
+      fit(boardStage);
     }
     boardStage.show();
+    boardStage.toFront();
   }
 
   @Override

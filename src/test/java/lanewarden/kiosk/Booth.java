@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventTarget;
+import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -213,6 +214,18 @@ final class Booth implements AutoCloseable {
     settle();
   }
 
+  /** Types text while the board's window has the keyboard. */
+  void typeIntoBoard(String text) throws Exception {
+    call(
+        () -> {
+          text.codePoints()
+              .mapToObj(Character::toString)
+              .forEach(one -> send(front.board(), KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          return true;
+        });
+    settle();
+  }
+
   /** Types text and presses enter, all at once, as a barcode reader does. */
   void scan(String bib) throws Exception {
     call(
@@ -227,8 +240,11 @@ final class Booth implements AutoCloseable {
     settle();
   }
 
-  private void send(javafx.event.EventType<KeyEvent> type, String character, KeyCode code) {
-    Scene scene = front.official();
+  private void send(EventType<KeyEvent> type, String character, KeyCode code) {
+    send(front.official(), type, character, code);
+  }
+
+  private static void send(Scene scene, EventType<KeyEvent> type, String character, KeyCode code) {
     EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
     KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
     Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));

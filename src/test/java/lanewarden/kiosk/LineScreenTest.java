@@ -282,6 +282,14 @@ class LineScreenTest {
   }
 
   @Test
+  void keysPressedInTheBoardsWindowWorkTheLine() throws Exception {
+    booth.typeIntoBoard("104");
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("104", booth.text("bib"));
+  }
+
+  @Test
   void unexpectedFaultIsShownWithItsCodeAndTheLineIsOneKeyAway() throws Exception {
     booth.scan("101");
     Booth.call(
