@@ -129,7 +129,7 @@ class MakeCommandTest {
             .run(arguments("--simulator"));
     assertEquals(2, typed.code(), typed.toString());
     assertTrue(typed.talk().contains("rules.toml:8:"), typed.toString());
-    assertTrue(typed.talk().contains("rules.toml:19:"), typed.toString());
+    assertTrue(typed.talk().contains("rules.toml:20:"), typed.toString());
   }
 
   @Test
