@@ -321,15 +321,21 @@ final class Booth implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
-    station.close();
-    desk.shutdown();
-    reports.shutdown();
-    call(
-        () -> {
-          stage.hide();
-          board.hide();
-          return true;
-        });
+  public void close() {
+    try {
+      station.close();
+      desk.shutdown();
+      reports.shutdown();
+      call(
+          () -> {
+            stage.hide();
+            board.hide();
+            return true;
+          });
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (Exception e) {
+      throw new IllegalStateException("the booth could not be closed", e);
+    }
   }
 }

@@ -7,20 +7,15 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
+import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Theme;
 
-/** Draws every screen in every theme into a folder: {@code target/pictures} if none is named. */
-public final class KioskPictures {
+/** Draws every screen in every theme and two sizes into a folder. */
+final class KioskPictures {
   private final Path folder;
 
   private KioskPictures(Path folder) {
     this.folder = folder;
-  }
-
-  /** The folder may be named. */
-  public static void main(String[] args) throws Exception {
-    draw(Path.of(args.length > 0 ? args[0] : "target/pictures"));
-    System.exit(0);
   }
 
   /** Draws all of them. */
@@ -28,9 +23,7 @@ public final class KioskPictures {
     Files.createDirectories(folder);
     KioskPictures pictures = new KioskPictures(folder);
     pictures.play(1280, 800);
-    if (!Boolean.getBoolean("small.only")) {
-      pictures.play(1920, 1080);
-    }
+    pictures.play(1920, 1080);
   }
 
   private void play(int width, int height) throws Exception {
@@ -41,7 +34,7 @@ public final class KioskPictures {
             width,
             height,
             (ledger, pdf, progress) -> {
-              progress.accept(new lanewarden.kiosk.audit.ReportMaker.Progress("Checks", 3, 4));
+              progress.accept(new ReportMaker.Progress("Checks", 3, 4));
               Files.writeString(pdf, "made");
             })) {
       String size = "-" + width + "x" + height;

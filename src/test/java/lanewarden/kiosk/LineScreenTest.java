@@ -26,7 +26,7 @@ class LineScreenTest {
   }
 
   @AfterEach
-  void close() throws Exception {
+  void close() {
     booth.close();
   }
 

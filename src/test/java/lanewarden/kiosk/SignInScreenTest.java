@@ -23,7 +23,7 @@ class SignInScreenTest {
   }
 
   @AfterEach
-  void close() throws Exception {
+  void close() {
     booth.close();
   }
 
