@@ -23,7 +23,7 @@ final class ReadingsPicture {
   private static final double TOP = 12;
 
   /** Below the axis: its title and the legend; the bibs come on top of it. */
-  private static final double FOOT = 36;
+  private static final double FOOT = 45;
 
   private static final double LONGEST_BIB = 70;
   private static final int LONGEST_SHOWN = 10;
