@@ -102,7 +102,9 @@ record CheckRow(
     check.verdict().ifPresent(v -> doubtful.add(v.sequence()));
     doubtful.retainAll(faulty);
     if (!doubtful.isEmpty()) {
-      notes.add("Rests on faulty entry " + Wording.numbers(doubtful));
+      notes.add(
+          (doubtful.size() == 1 ? "Rests on faulty entry " : "Rests on faulty entries ")
+              + Wording.numbers(doubtful));
     }
     return notes;
   }

@@ -21,7 +21,12 @@ final class ReadingsPicture {
   private static final double LEFT = 50;
   private static final double RIGHT = WIDTH - 98;
   private static final double TOP = 12;
-  private static final double BOTTOM = HEIGHT - 66;
+
+  /** Below the axis: its title and the legend; the bibs come on top of it. */
+  private static final double FOOT = 36;
+
+  private static final double LONGEST_BIB = 70;
+  private static final int LONGEST_SHOWN = 10;
   private static final double SMALL = 9.2;
   private static final double LABEL_GAP = 11;
   private static final int DIVIDED_UP_TO = 60;
@@ -35,13 +40,19 @@ final class ReadingsPicture {
   private final List<Check> checks;
   private final Drawing drawing;
   private final Scale scale;
+  private final double bottom;
 
-  ReadingsPicture(Division division, List<Check> checks, Typeface face) {
+  ReadingsPicture(Division division, List<Check> checks, Typeface face) throws IOException {
     this.rule = division.rule();
     this.unit = rule.limit().unit();
     this.checks = List.copyOf(checks);
     this.drawing = new Drawing(face, WIDTH, HEIGHT);
     this.scale = scale();
+    double longest = 0;
+    for (Check check : checks) {
+      longest = Math.max(longest, drawing.widthOf(bib(check), SMALL));
+    }
+    this.bottom = HEIGHT - FOOT - Math.min(longest, LONGEST_BIB);
   }
 
   /** Void readings may lie anywhere: only what stands, and the limit, makes the scale. */
@@ -63,7 +74,7 @@ final class ReadingsPicture {
   }
 
   private double y(double value) {
-    return BOTTOM - (BOTTOM - TOP) * scale.share(value);
+    return bottom - (bottom - TOP) * scale.share(value);
   }
 
   /** The picture, with its alternative text. */
@@ -86,9 +97,9 @@ final class ReadingsPicture {
       drawing.text(scale.written(mark), LEFT - 4, y(mark) + 3, SMALL, Anchor.END);
     }
     drawing.path(
-        "M" + Drawing.at(LEFT, TOP) + "V" + BOTTOM + "H" + RIGHT, "fill=\"none\" " + FRAME);
+        "M" + Drawing.at(LEFT, TOP) + "V" + bottom + "H" + RIGHT, "fill=\"none\" " + FRAME);
     drawing.textUpwards(
-        "arrow speed in " + unit.symbol(), 10, (TOP + BOTTOM) / 2, SMALL, Anchor.MIDDLE);
+        "arrow speed in " + unit.symbol(), 10, (TOP + bottom) / 2, SMALL, Anchor.MIDDLE);
     drawing.text(
         "checks in the order opened, by bib; /2 is a second attempt",
         (LEFT + RIGHT) / 2,
@@ -99,7 +110,7 @@ final class ReadingsPicture {
 
   private void dividers(double slot) {
     for (int i = 1; checks.size() <= DIVIDED_UP_TO && i < checks.size(); i++) {
-      drawing.line(LEFT + slot * i, TOP, LEFT + slot * i, BOTTOM, GRID);
+      drawing.line(LEFT + slot * i, TOP, LEFT + slot * i, bottom, GRID);
     }
   }
 
@@ -125,10 +136,8 @@ final class ReadingsPicture {
   }
 
   private void column(Check check, double x, double slot, boolean labelled) throws IOException {
-    int attempt = check.opened().attempt();
-    String bib = check.opened().bib() + (attempt > 1 ? "/" + attempt : "");
     if (labelled) {
-      drawing.textUpwards(bib, x + slot / 2 + 3, BOTTOM + 4, SMALL, Anchor.END);
+      drawing.textUpwards(bib(check), x + slot / 2 + 3, bottom + 4, SMALL, Anchor.END);
     }
     int shots = check.shots().size();
     double gap = Math.min(slot * 0.8 / Math.max(shots, 1), 11);
@@ -136,6 +145,13 @@ final class ReadingsPicture {
     for (int i = 0; i < shots; i++) {
       shot(check.shots().get(i), x + slot / 2 + gap * (i - (shots - 1) / 2.0), mark);
     }
+  }
+
+  private static String bib(Check check) {
+    int attempt = check.opened().attempt();
+    String bib = check.opened().bib();
+    String shown = bib.length() > LONGEST_SHOWN ? bib.substring(0, LONGEST_SHOWN) + "…" : bib;
+    return attempt > 1 ? shown + "/" + attempt : shown;
   }
 
   private void shot(Check.TakenShot shot, double x, Mark mark) throws IOException {
@@ -152,7 +168,7 @@ final class ReadingsPicture {
     if (shot.reading().source().equals(ReadingMark.TYPED)) {
       mark.typed(x, y);
     }
-    if (!scale.holds(value)) {
+    if (!scale.holds(value) && checks.size() <= DIVIDED_UP_TO) {
       drawing.text(
           speed.toString(),
           x + 5,
