@@ -26,6 +26,8 @@ public final class Main {
 
   /** Runs the command that the arguments name, and ends with its exit code. */
   public static void main(String[] arguments) {
+    // The report's pictures are drawn by AWT, which must not open the window system a second time.
+    System.setProperty("java.awt.headless", "true");
     Console console = System.console();
     Terminal terminal =
         new Terminal(System.in, System.out, System.err, charset(console), hidden(console));

@@ -32,10 +32,19 @@ final class Sqlite {
     return connection;
   }
 
-  /** A connection that only reads, also beside a writer, and trusts nothing in the file. */
+  /**
+   * A connection that only reads, also beside a writer, and trusts nothing in the file.
+   *
+   * <p>Where a log holds entries, it is opened so that it cannot even tidy up: a log left by a
+   * killed station stays as it is. Where there is none, the right to write, which is never used for
+   * content, lets the database remove its own helping files again when it is closed.
+   */
   static Connection reader(Path file) throws SQLException {
-    Connection connection = connect(file, SQLiteOpenMode.READONLY, PATIENCE);
+    boolean log = file.resolveSibling(file.getFileName() + "-wal").toFile().length() > 0;
+    SQLiteOpenMode mode = log ? SQLiteOpenMode.READONLY : SQLiteOpenMode.READWRITE;
+    Connection connection = connect(file, mode, PATIENCE);
     try (Statement statement = connection.createStatement()) {
+      statement.execute("PRAGMA query_only = on");
       statement.execute("PRAGMA recursive_triggers = on");
       statement.execute("PRAGMA trusted_schema = off");
       statement.execute("PRAGMA cell_size_check = on");

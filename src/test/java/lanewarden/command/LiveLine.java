@@ -144,7 +144,12 @@ final class LiveLine implements AutoCloseable {
   }
 
   @Override
-  public void close() throws InterruptedException {
-    kill();
+  public void close() {
+    try {
+      kill();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new AssertionError(e);
+    }
   }
 }

@@ -1,5 +1,7 @@
 package lanewarden.ledger;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,23 +36,32 @@ final class AppendBenchmark {
     Path bareFile = Files.createFile(folder.resolve("bare.db"));
     double[] ours = new double[pairs];
     double[] bare = new double[pairs];
+    double[] oursCpu = new double[pairs];
+    double[] bareCpu = new double[pairs];
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     try (Ledger ledger = sample.open();
         Connection connection = Sqlite.writer(bareFile)) {
       PreparedStatement insert = bareTable(connection);
       byte[] row = ledger.entries().get(1).jws();
       byte[] message = new byte[400];
       for (int i = -pairs / 2; i < pairs; i++) {
+        List<Draft> pair = List.of(draft(i), verdict(i));
+        long startCpu = threads.getCurrentThreadCpuTime();
         long start = System.nanoTime();
         byte[] signature = sample.official.sign(message);
         insert.setBytes(1, row);
         insert.setBytes(2, signature);
         insert.execute();
         long between = System.nanoTime();
-        ledger.append(sample.official, List.of(draft(i), verdict(i)));
+        long betweenCpu = threads.getCurrentThreadCpuTime();
+        ledger.append(sample.official, pair);
         long end = System.nanoTime();
+        long endCpu = threads.getCurrentThreadCpuTime();
         if (i >= 0) {
           bare[i] = (between - start) / 1e3;
           ours[i] = (end - between) / 1e3;
+          bareCpu[i] = (betweenCpu - startCpu) / 1e3;
+          oursCpu[i] = (endCpu - betweenCpu) / 1e3;
         }
       }
     }
@@ -59,11 +70,13 @@ final class AppendBenchmark {
     System.out.printf(
         Locale.ROOT,
         "%d pairs, medians: reading and verdict %.0f us, bare commit and signature %.0f us, ratio"
-            + " %.2f (aim at most 1.5)%n",
+            + " %.2f (aim at most 1.5); processor time %.0f and %.0f us%n",
         pairs,
         ourMedian,
         bareMedian,
-        ourMedian / bareMedian);
+        ourMedian / bareMedian,
+        VerificationBenchmark.median(oursCpu),
+        VerificationBenchmark.median(bareCpu));
   }
 
   private static PreparedStatement bareTable(Connection connection) throws SQLException {

@@ -1,10 +1,13 @@
 package lanewarden.ledger;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
@@ -50,6 +53,34 @@ class VerificationTest {
     assertEquals(7, verification.entries());
     assertEquals(sample.organizer.thumbprint(), verification.organizer().orElseThrow());
     assertEquals("Official Ash", verification.officials().get(0).name());
+  }
+
+  @Test
+  void leavesTheFolderAsItFoundIt() throws Exception {
+    byte[] before = Files.readAllBytes(sample.file);
+    Verification.of(sample.file);
+    assertArrayEquals(before, Files.readAllBytes(sample.file));
+    try (var files = Files.list(folder)) {
+      assertEquals(
+          List.of("event.ledger", "event.ledger.lock"),
+          files.map(file -> file.getFileName().toString()).sorted().toList());
+    }
+  }
+
+  @Test
+  void readsTheLogOfAKilledStationWithoutTouchingIt() throws Exception {
+    Path left = Files.createDirectory(folder.resolve("left")).resolve("event.ledger");
+    Path log = left.resolveSibling("event.ledger-wal");
+    try (Ledger ledger = sample.open()) {
+      ledger.append(sample.official, List.of(SampleLedger.reading(6)));
+      Files.copy(sample.file, left);
+      Files.copy(folder.resolve("event.ledger-wal"), log);
+    }
+    byte[] file = Files.readAllBytes(left);
+    byte[] logged = Files.readAllBytes(log);
+    assertEquals(8, Verification.of(left).entries());
+    assertArrayEquals(file, Files.readAllBytes(left));
+    assertArrayEquals(logged, Files.readAllBytes(log));
   }
 
   @Test
@@ -278,8 +309,7 @@ class VerificationTest {
   @Test
   void isRefusedByTheWriterWhenUnsound() throws Exception {
     kindsAfter(ledger -> ledger.set(5, "prev", new byte[32]));
-    LedgerException refused =
-        org.junit.jupiter.api.Assertions.assertThrows(LedgerException.class, sample::open);
+    LedgerException refused = assertThrows(LedgerException.class, sample::open);
     assertEquals("LEDGER-UNSOUND", refused.code());
     assertFalse(refused.remedy().isBlank());
   }

@@ -63,9 +63,9 @@ class ListeningTest {
     CountDownLatch up = new CountDownLatch(1);
     CountDownLatch reading = new CountDownLatch(1);
     CountDownLatch lost = new CountDownLatch(1);
-    try (PseudoTerminal port = PseudoTerminal.open();
-        Listening listening =
-            Listening.toPort(port.path().toString(), PROFILE, PracticeEvent.here())) {
+    PseudoTerminal port = PseudoTerminal.open();
+    try (Listening listening =
+        Listening.toPort(port.path().toString(), PROFILE, PracticeEvent.here())) {
       listening.start(
           one -> {
             heard.add(one);

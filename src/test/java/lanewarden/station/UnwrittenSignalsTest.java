@@ -1,6 +1,7 @@
 package lanewarden.station;
 
 import static lanewarden.station.PracticeLine.codeOf;
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.sql.Connection;
@@ -10,29 +11,31 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Outcome;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 /** While another program keeps the ledger's file locked, as a backup does, nothing is lost. */
 class UnwrittenSignalsTest extends LineTest {
 
-  private Connection locked() throws Exception {
-    Connection connection =
-        DriverManager.getConnection("jdbc:sqlite:" + line.folder.ledger().toUri());
-    try (Statement statement = connection.createStatement()) {
+  private void whileLocked(Executable steps) throws Exception {
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:sqlite:" + line.folder.ledger().toUri());
+        Statement statement = connection.createStatement()) {
       statement.execute("BEGIN IMMEDIATE");
+      assertDoesNotThrow(steps);
     }
-    return connection;
   }
 
   @Test
   void aReadingThatCannotBeWrittenIsNotShownButWaits() throws Exception {
     line.station.call("1");
-    try (Connection lock = locked()) {
-      line.shoot("301 ft/s");
-      LineView view = line.station.view();
-      assertEquals(List.of(), line.check().shots());
-      assertEquals(1, view.unwritten());
-      assertEquals("LEDGER-BUSY", view.trouble().orElseThrow().code());
-    }
+    whileLocked(
+        () -> {
+          line.shoot("301 ft/s");
+          LineView view = line.station.view();
+          assertEquals(List.of(), line.check().shots());
+          assertEquals(1, view.unwritten());
+          assertEquals("LEDGER-BUSY", view.trouble().orElseThrow().code());
+        });
     line.station.retry();
     assertEquals(1, line.check().shots().size());
     assertEquals(0, line.station.view().unwritten());
@@ -42,11 +45,12 @@ class UnwrittenSignalsTest extends LineTest {
   @Test
   void whatWaitsIsWrittenFirstAndInItsOrder() throws Exception {
     line.station.call("1");
-    try (Connection lock = locked()) {
-      line.shoot("301 ft/s", "302 ft/s");
-      assertEquals(2, line.station.view().unwritten());
-      assertEquals("LEDGER-BUSY", codeOf(() -> line.station.endCheck("nobody waits")));
-    }
+    whileLocked(
+        () -> {
+          line.shoot("301 ft/s", "302 ft/s");
+          assertEquals(2, line.station.view().unwritten());
+          assertEquals("LEDGER-BUSY", codeOf(() -> line.station.endCheck("nobody waits")));
+        });
     line.shoot("303 ft/s");
     assertEquals(
         List.of("301.0 ft/s", "302.0 ft/s", "303.0 ft/s"),
@@ -56,10 +60,11 @@ class UnwrittenSignalsTest extends LineTest {
 
   @Test
   void aStepOfTheOfficialThatCannotBeWrittenIsNotTaken() throws Exception {
-    try (Connection lock = locked()) {
-      assertEquals("LEDGER-BUSY", codeOf(() -> line.station.call("1")));
-      assertEquals(Optional.empty(), line.station.view().check());
-    }
+    whileLocked(
+        () -> {
+          assertEquals("LEDGER-BUSY", codeOf(() -> line.station.call("1")));
+          assertEquals(Optional.empty(), line.station.view().check());
+        });
     line.station.call("1");
     assertEquals(1, line.check().opened().attempt());
   }
