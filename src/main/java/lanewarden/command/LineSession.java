@@ -21,8 +21,8 @@ import lanewarden.station.StationException;
  */
 final class LineSession {
 
-  /** A line without a rehearsal that was quiet so long brings no more arrows. */
-  private static final Duration QUIET = Duration.ofSeconds(5);
+  /** A line of real archers that was quiet so long brings no more arrows. */
+  private static final Duration QUIET = Duration.ofSeconds(60);
 
   private static final Pattern SHOT = Pattern.compile("#([0-9]{1,3})\\s+(.*)");
 

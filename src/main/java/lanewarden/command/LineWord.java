@@ -20,7 +20,7 @@ enum LineWord {
   /** Tells how it stands. */
   STATUS("", "tell again how the line stands"),
   /** Waits. */
-  WAIT("", "wait for the arrows of the check; for scripts"),
+  WAIT("", "wait until the check is decided or a minute is quiet; for scripts"),
   /** Writes what waits. */
   RETRY("", "write again what could not be written, as after a full disk"),
   /** The official leaves. */
