@@ -64,20 +64,23 @@ class FactJsonTest {
       delimiter = '|',
       quoteCharacter = '\u0001',
       value = {
-        "official-signed-in | {}",
-        "official-signed-in | {\"name\":null}",
-        "official-signed-in | {\"name\":\"Ada\",\"rank\":1}",
-        "check-closed | {\"reason\":\"x\"}",
-        "reading-voided | {\"check\":null,\"reading\":4,\"reason\":\"x\"}",
-        "verdict-given | {\"check\":3,\"ruleBook\":\"\",\"outcome\":\"fine\",\"reason\":\"\",\"readings\":[]}",
+        "official-signed-in | {} | the member name is missing",
+        "official-signed-in | {\"name\":null} | the member name is missing",
+        "official-signed-in | {\"name\":\"Ada\",\"rank\":1} | the member rank is unknown",
+        "check-closed | {\"reason\":\"x\"} | the member check is missing or not what it must be",
+        "reading-voided | {\"check\":null,\"reading\":4,\"reason\":\"x\"}"
+            + " | the member check is missing or not what it must be",
+        "verdict-given | {\"check\":3,\"ruleBook\":\"\",\"outcome\":\"fine\",\"reason\":\"\",\"readings\":[]}"
+            + " | the member outcome is missing or not what it must be",
         "check-opened | {\"bib\":\"1\",\"name\":\"N\",\"division\":\"D\",\"attempt\":1,\"arrowMass\":\"350 oz\"}"
+            + " | the member arrowMass is missing or not what it must be"
       })
-  void refusesABodyThatDoesNotFitItsKind(String kind, String body) throws Exception {
+  void refusesABodyThatDoesNotFitItsKind(String kind, String body, String why) throws Exception {
     try (Book book = new Book(folder)) {
       Entry entry = book.appendRaw(kind, body);
       FactRefused refused = assertThrows(FactRefused.class, () -> FactJson.read(entry));
       assertEquals(3, refused.sequence());
-      assertTrue(refused.getMessage().startsWith("entry 3 of kind " + kind), refused::getMessage);
+      assertEquals("entry 3 of kind " + kind + " cannot be read: " + why, refused.getMessage());
     }
   }
 }
