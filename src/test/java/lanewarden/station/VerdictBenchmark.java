@@ -32,8 +32,8 @@ import org.bouncycastle.math.ec.rfc8032.Ed25519;
  * measured turn by turn, so that a busy disk burdens both alike.
  */
 final class VerdictBenchmark {
-  private static final int WARM_UP = 1000;
-  private static final int ROUNDS = 2000;
+  private static final int WARM_UP = 6000;
+  private static final int ROUNDS = 4000;
   private static final int BARE_BYTES = 1000;
 
   private VerdictBenchmark() {}
