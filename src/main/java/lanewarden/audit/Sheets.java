@@ -27,7 +27,9 @@ final class Sheets implements PageSupplier, PDFCreationListener {
     PDPage page = new PDPage(new PDRectangle(width, height));
     document.addPage(page);
     handedOut++;
-    announcer.say("Printing page " + handedOut + " of " + pages, from, to, handedOut, pages);
+    // The first sheet is asked for before the pages are counted.
+    String of = pages == 0 ? "" : " of " + pages;
+    announcer.say("Printing page " + handedOut + of, from, to, handedOut, pages);
     return page;
   }
 

@@ -1,9 +1,7 @@
 package lanewarden.kiosk.line;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
-import java.util.Locale;
 import lanewarden.journal.Fact;
+import lanewarden.station.LineBytes;
 
 /**
  * A line that did not become a reading, as the screen shows it.
@@ -17,30 +15,6 @@ public record RefusedLine(String reason, String words, String bytes, String sour
 
   static RefusedLine of(Fact.LineRefused line) {
     return new RefusedLine(
-        line.reason(),
-        line.words(),
-        escaped(Base64.getDecoder().decode(line.raw().getBytes(StandardCharsets.US_ASCII))),
-        line.source());
-  }
-
-  /** Printable ASCII as it is, the rest as {@code \r}, {@code \n}, {@code \\} or {@code \xHH}. */
-  static String escaped(byte[] bytes) {
-    StringBuilder text = new StringBuilder();
-    for (byte one : bytes) {
-      int value = one & 0xff;
-      switch (value) {
-        case '\r' -> text.append("\\r");
-        case '\n' -> text.append("\\n");
-        case '\\' -> text.append("\\\\");
-        default -> {
-          if (value >= 0x20 && value < 0x7f) {
-            text.append((char) value);
-          } else {
-            text.append(String.format(Locale.ROOT, "\\x%02X", value));
-          }
-        }
-      }
-    }
-    return text.toString();
+        line.reason(), line.words(), LineBytes.escaped(line.raw()), line.source());
   }
 }
