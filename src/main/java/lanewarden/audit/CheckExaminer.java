@@ -93,11 +93,7 @@ final class CheckExaminer {
   }
 
   private void admitted(Check now, List<Check> earlier, SpeedRule rule) {
-    List<Long> fails =
-        earlier.stream()
-            .filter(c -> c.outcome().equals(Optional.of(Outcome.OVER)))
-            .map(Check::number)
-            .toList();
+    List<Long> fails = earlier.stream().filter(Check::usesRecheck).map(Check::number).toList();
     if (fails.size() > rule.rechecks()) {
       List<Long> entries = new ArrayList<>(List.of(now.number()));
       entries.addAll(fails);

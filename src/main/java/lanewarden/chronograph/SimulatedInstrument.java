@@ -139,7 +139,8 @@ public final class SimulatedInstrument implements Instrument {
 
   @Override
   public void close() {
-    // Wakes the thread if it waits for something to write
+    worker.askToEnd();
+    // Only now, so that a thread woken by it sees that it is to end
     wire.add(outlet -> {});
     worker.end();
   }

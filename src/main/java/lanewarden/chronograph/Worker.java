@@ -47,9 +47,14 @@ final class Worker {
     }
   }
 
+  /** Asks the thread to end, and does not wait for it. */
+  void askToEnd() {
+    ending.countDown();
+  }
+
   /** Asks the thread to end and waits for it, but not for ever, and not from that thread itself. */
   void end() {
-    ending.countDown();
+    askToEnd();
     Thread running = thread.get();
     if (running == null || running == Thread.currentThread()) {
       return;

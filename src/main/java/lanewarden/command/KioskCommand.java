@@ -56,7 +56,7 @@ final class KioskCommand implements Callable<Integer> {
           .say(
               "No display can be opened here ("
                   + e.why()
-                  + "). Work in the terminal: lanewarden line "
+                  + "). Work in the terminal with: line "
                   + folder);
       return ExitCode.ENVIRONMENT;
     }

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param ruleBook hash of the rule book in force when it was opened
  * @param shots every reading taken, void ones included, in order
  * @param refused lines refused while it ran
+ * @param wasOver whether a verdict of over was ever given in it, also one that was taken back
  * @param verdict the verdict that stands, if one does
  * @param closed how it left the line, if it did
  */
@@ -29,6 +30,7 @@ public record Check(
     String ruleBook,
     List<TakenShot> shots,
     List<Fact.LineRefused> refused,
+    boolean wasOver,
     Optional<GivenVerdict> verdict,
     Optional<Fact.CheckClosed> closed) {
 
@@ -73,6 +75,7 @@ public record Check(
         ruleBook,
         List.of(),
         List.of(),
+        false,
         Optional.empty(),
         Optional.empty());
   }
@@ -99,6 +102,15 @@ public record Check(
     return verdict.map(v -> v.fact().outcome());
   }
 
+  /**
+   * Whether this check uses up a re-check: it is over, or it was and did not come back within. So
+   * no void, however well reasoned, turns a fail into a check that never was.
+   */
+  public boolean usesRecheck() {
+    return outcome().map(Outcome.OVER::equals).orElse(false)
+        || (wasOver && !outcome().equals(Optional.of(Outcome.WITHIN)));
+  }
+
   /** Whether the competitor has left the line. */
   public boolean isClosed() {
     return closed.isPresent();
@@ -120,7 +132,9 @@ public record Check(
   }
 
   Check decide(GivenVerdict given) {
-    return with(shots, refused, Optional.of(given), closed);
+    boolean over = wasOver || given.fact().outcome() == Outcome.OVER;
+    return new Check(
+        number, opened, at, signer, ruleBook, shots, refused, over, Optional.of(given), closed);
   }
 
   Check close(Fact.CheckClosed fact) {
@@ -133,7 +147,7 @@ public record Check(
       Optional<GivenVerdict> newVerdict,
       Optional<Fact.CheckClosed> newClosed) {
     return new Check(
-        number, opened, at, signer, ruleBook, newShots, newRefused, newVerdict, newClosed);
+        number, opened, at, signer, ruleBook, newShots, newRefused, wasOver, newVerdict, newClosed);
   }
 
   private static <T> List<T> plus(List<T> list, T one) {

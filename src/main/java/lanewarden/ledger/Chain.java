@@ -98,7 +98,10 @@ final class Chain {
     }
     if (sequence != 1 && !roll.maySign(entry.signer())) {
       strangers.add(entry, sequence, signature);
-    } else if (signature != Signature.BAD && entry.station().equals(station)) {
+    } else if (signature != Signature.BAD
+        && entry.station().equals(station)
+        // An entry in another place than it says of itself tells nothing about keys.
+        && entry.sequence() == sequence) {
       roll.take(entry).ifPresent(faults::add);
       greet(entry);
     }

@@ -178,12 +178,7 @@ public final class Ledger implements AutoCloseable {
       Optional<Head> stored = store.head();
       if (stored.isPresent() && stored.get().equals(last)) {
         take(last, entries);
-        return new LedgerException(
-            "LEDGER-UNCONFIRMED",
-            "The entry stands in the ledger, but the disk did not confirm it.",
-            fault.why(),
-            "Look at what the screen shows before going on; do not write it a second time.",
-            fault);
+        return LedgerException.unconfirmed(entries, fault);
       }
       headKnown = stored.isPresent() && stored.get().equals(before);
     } catch (SQLException unreadable) {

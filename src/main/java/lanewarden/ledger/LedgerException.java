@@ -1,5 +1,6 @@
 package lanewarden.ledger;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,9 +16,21 @@ public final class LedgerException extends Exception {
   private final String why;
   private final String remedy;
   private final String code;
+  private final transient List<Entry> standing;
 
   LedgerException(String code, String what, String why, String remedy, @Nullable Throwable cause) {
+    this(code, what, why, remedy, cause, List.of());
+  }
+
+  private LedgerException(
+      String code,
+      String what,
+      String why,
+      String remedy,
+      @Nullable Throwable cause,
+      List<Entry> standing) {
     super(what + " " + why + " " + remedy + " [" + code + "]", cause);
+    this.standing = List.copyOf(standing);
     this.code = code;
     this.what = what;
     this.why = why;
@@ -26,6 +39,25 @@ public final class LedgerException extends Exception {
 
   LedgerException(String code, String what, String why, String remedy) {
     this(code, what, why, remedy, null);
+  }
+
+  /** Entries that stand in the file although the disk did not confirm them. */
+  static LedgerException unconfirmed(List<Entry> standing, LedgerException fault) {
+    return new LedgerException(
+        "LEDGER-UNCONFIRMED",
+        "The entry stands in the ledger, but the disk did not confirm it.",
+        fault.why,
+        "Look at what the screen shows before going on; do not write it a second time.",
+        fault,
+        standing);
+  }
+
+  /**
+   * The entries that stand in the ledger all the same, of those that were being appended; empty for
+   * every code but {@code LEDGER-UNCONFIRMED}. They must not be written again.
+   */
+  public List<Entry> standing() {
+    return standing;
   }
 
   /** What happened. */

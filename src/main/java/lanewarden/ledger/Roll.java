@@ -48,7 +48,7 @@ final class Roll {
   }
 
   private Optional<LedgerFault> open(Entry entry) {
-    if (entry.sequence() != 1) {
+    if (entry.sequence() != 1 || organizer != null) {
       return fault(entry, LedgerFault.Kind.BAD_OPENING, "opens the ledger a second time");
     }
     Optional<VerifyingKey> named = KeyNotice.key(entry.payload());

@@ -86,13 +86,29 @@ final class Store implements AutoCloseable {
 
   /** Some errors end the transaction by themselves; then this rollback fails, and may. */
   private void undo(SQLException failed) {
-    try (Statement statement = connection.createStatement()) {
-      statements.close();
-      statements = Statements.prepare(connection);
-      statement.execute("ROLLBACK");
-    } catch (SQLException nothingToUndo) {
-      failed.addSuppressed(nothingToUndo);
+    attempt(
+        failed,
+        () -> {
+          try (Statement statement = connection.createStatement()) {
+            statement.execute("ROLLBACK");
+          }
+        });
+    Statements spent = statements;
+    attempt(failed, () -> statements = Statements.prepare(connection));
+    attempt(failed, spent::close);
+  }
+
+  private static void attempt(SQLException failed, Step step) {
+    try {
+      step.take();
+    } catch (SQLException also) {
+      failed.addSuppressed(also);
     }
+  }
+
+  @FunctionalInterface
+  private interface Step {
+    void take() throws SQLException;
   }
 
   /** The last row as the file has it now. */

@@ -92,16 +92,13 @@ final class Admission {
     long failsBefore =
         standing.checksOf(check.opened().bib()).stream()
             .filter(c -> c.number() != check.number())
-            .filter(c -> c.outcome().equals(Optional.of(Outcome.OVER)))
+            .filter(Check::usesRecheck)
             .count();
     return (int) Math.max(0, division.rule().rechecks() - failsBefore);
   }
 
   private int fails(String bib) {
-    return (int)
-        standing.checksOf(bib).stream()
-            .filter(c -> c.outcome().equals(Optional.of(Outcome.OVER)))
-            .count();
+    return (int) standing.checksOf(bib).stream().filter(Check::usesRecheck).count();
   }
 
   private Division division(String code) throws StationException {

@@ -30,14 +30,12 @@ final class Book implements AutoCloseable {
   private final Ledger ledger;
   private final Standing standing;
   private Roster roster;
-  private long folded;
   private @Nullable Trouble doubt;
 
   private Book(Ledger ledger, Standing standing, Roster roster) {
     this.ledger = ledger;
     this.standing = standing;
     this.roster = roster;
-    this.folded = ledger.head().sequence();
   }
 
   /** Verifies, opens and folds the ledger of an event. */
@@ -45,17 +43,34 @@ final class Book implements AutoCloseable {
     try {
       Ledger ledger = Ledger.open(folder.ledger(), clock, nanos);
       try {
-        Standing standing = new Standing();
-        for (Entry entry : ledger.entries()) {
-          standing.apply(entry);
-        }
-        return new Book(ledger, standing, adopted(standing));
-      } catch (LedgerException | FactRefused | WrittenRefused | StationException e) {
-        ledger.close();
+        return fold(ledger);
+      } catch (LedgerException
+          | FactRefused
+          | WrittenRefused
+          | StationException
+          | RuntimeException e) {
+        closeBeside(ledger, e);
         throw e;
       }
     } catch (LedgerException | FactRefused | WrittenRefused e) {
       throw StationException.of(e);
+    }
+  }
+
+  private static Book fold(Ledger ledger)
+      throws LedgerException, FactRefused, WrittenRefused, StationException {
+    Standing standing = new Standing();
+    for (Entry entry : ledger.entries()) {
+      standing.apply(entry);
+    }
+    return new Book(ledger, standing, adopted(standing));
+  }
+
+  private static void closeBeside(Ledger ledger, Exception first) {
+    try {
+      ledger.close();
+    } catch (LedgerException also) {
+      first.addSuppressed(also);
     }
   }
 
@@ -88,25 +103,12 @@ final class Book implements AutoCloseable {
       for (Entry entry : ledger.append(signer, facts.stream().map(FactJson::draft).toList())) {
         fold(entry);
       }
-      doubt = null;
     } catch (LedgerException e) {
-      if (ledger.head().sequence() == folded) {
+      if (e.standing().isEmpty()) {
         throw StationException.of(e);
       }
+      e.standing().forEach(this::fold);
       doubt = Trouble.of(e);
-      foldUnconfirmed();
-    }
-  }
-
-  private void foldUnconfirmed() throws StationException {
-    try {
-      for (Entry entry : ledger.entries()) {
-        if (entry.sequence() > folded) {
-          fold(entry);
-        }
-      }
-    } catch (LedgerException e) {
-      throw StationException.of(e);
     }
   }
 
@@ -116,15 +118,19 @@ final class Book implements AutoCloseable {
       if (fact.isPresent() && fact.get() instanceof Fact.RosterAdopted adopted) {
         roster = read(adopted);
       }
-      folded = entry.sequence();
     } catch (FactRefused | WrittenRefused e) {
       throw new IllegalStateException("a fact was signed that cannot be read back", e);
     }
   }
 
-  /** What was written last without the disk's confirmation, if it was so. */
+  /** What was written without the disk's confirmation, until an official went on all the same. */
   Optional<Trouble> doubt() {
     return Optional.ofNullable(doubt);
+  }
+
+  /** The official has seen it and goes on. */
+  void settleDoubt() {
+    doubt = null;
   }
 
   /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -108,6 +109,7 @@ public record EventFolder(Path path) {
   SigningKey key(String official, char[] passphrase) throws StationException {
     Path file = path.resolve(KEYS).resolve(keyName(official));
     if (!Files.isRegularFile(file)) {
+      Arrays.fill(passphrase, '\0');
       throw StationException.misstep(
           "NO-SUCH-OFFICIAL",
           "Nobody called \"" + official + "\" has a key here.",

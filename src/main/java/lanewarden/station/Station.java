@@ -77,7 +77,12 @@ public final class Station implements AutoCloseable {
       throws StationException {
     Book book = Book.open(folder, clock, nanos);
     Station station = new Station(folder, book, profile, instrument, program, clock);
-    instrument.start(station::hear);
+    try {
+      instrument.start(station::hear);
+    } catch (RuntimeException e) {
+      book.close();
+      throw e;
+    }
     return station;
   }
 
@@ -147,8 +152,7 @@ public final class Station implements AutoCloseable {
 
   /** The official leaves; a check that runs stays where it is. */
   public synchronized void signOut() throws StationException {
-    SigningKey leaving = onDuty();
-    flush();
+    SigningKey leaving = ready();
     book.append(
         leaving, List.of(new Fact.OfficialSignedOut(book.standing().official().orElse(""))));
     key = null;
@@ -171,6 +175,7 @@ public final class Station implements AutoCloseable {
       facts.add(closing(atLine.get().check()));
     }
     facts.add(admission.open(competitor));
+    book.settleDoubt();
     book.append(signer, facts);
     refused = null;
     notice = null;
@@ -259,6 +264,7 @@ public final class Station implements AutoCloseable {
 
   /** Tries again to write what waits, after a full disk was cleared. */
   public synchronized void retry() {
+    book.settleDoubt();
     flush();
     tell();
   }

@@ -40,6 +40,9 @@ final class Waiting {
       trouble = null;
     } catch (StationException e) {
       trouble = e.trouble();
+    } catch (RuntimeException e) {
+      // Our own fault: it must be seen, and must not take the instrument's thread with it.
+      trouble = Trouble.of(e);
     }
   }
 

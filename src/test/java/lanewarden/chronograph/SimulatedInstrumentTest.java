@@ -86,6 +86,14 @@ class SimulatedInstrumentTest {
   }
 
   @Test
+  void closingRightAfterAShotAlwaysEndsIt() throws InterruptedException {
+    for (int round = 0; round < 300; round++) {
+      Collected heard = with(Profiles.gateTimer(), s -> s.shoot(Speed.parse("300.1 ft/s")));
+      assertEquals(List.of(LinkState.UP, LinkState.CLOSED), heard.links(), "round " + round);
+    }
+  }
+
+  @Test
   void unpluggedItIsNotHeardAndTheLinkComesBack() throws InterruptedException {
     Collected heard =
         with(

@@ -3,9 +3,13 @@ package lanewarden.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import lanewarden.chronograph.PseudoTerminal;
 import lanewarden.station.LedgerInspection;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -41,6 +45,14 @@ class LineOnPortTest extends PracticeRun {
       assertTrue(LiveLine.words(line.told("refused").get(0)).contains("wrong checksum"));
     }
     assertEquals(List.of(), LedgerInspection.of(event.path(), List.of()).faults());
+    assertEquals(0, new Typed().run("report", event.path().toString()).code());
+    assertTrue(printed(event.report()).contains("Ann Archer"));
+  }
+
+  private static String printed(Path pdf) throws Exception {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
   }
 
   @Test

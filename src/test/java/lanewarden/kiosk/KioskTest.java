@@ -8,6 +8,7 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -75,13 +76,18 @@ class KioskTest {
   @EnabledOnOs(OS.LINUX)
   void withoutADisplayOneExceptionSaysSoAndNothingElseIsPrinted() throws Exception {
     Path out = temp.resolve("out");
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    if (Runtime.version().feature() >= 22) {
+      command.add("--enable-native-access=ALL-UNNAMED");
+    }
+    command.addAll(
+        List.of(
             "-Djava.awt.headless=true",
             "-cp",
             System.getProperty("java.class.path"),
-            NoDisplayProbe.class.getName());
+            NoDisplayProbe.class.getName()));
+    ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().keySet().removeAll(List.of("DISPLAY", "WAYLAND_DISPLAY"));
     Process process =
         builder

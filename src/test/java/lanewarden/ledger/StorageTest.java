@@ -125,8 +125,11 @@ class StorageTest {
   void takesAnEntryForWrittenWhenTheFileSaysSoThoughTheCommitFailed() throws Exception {
     ledger.close();
     ledger = over(failingAfterCommit(Sqlite.writer(sample.file)));
-    assertEquals("LEDGER-UNCONFIRMED", refusedAppend(SampleLedger.reading(2)).code());
+    LedgerException unconfirmed = refusedAppend(SampleLedger.reading(2));
+    assertEquals("LEDGER-UNCONFIRMED", unconfirmed.code());
     assertEquals(5, ledger.head().sequence());
+    assertEquals(List.of(4L, 5L), unconfirmed.standing().stream().map(Entry::sequence).toList());
+    assertEquals(ledger.head().hash(), unconfirmed.standing().get(1).hash());
     assertEquals(ledger.head(), Verification.of(sample.file).head().orElseThrow());
     assertEquals(
         6, ledger.append(sample.official, List.of(SampleLedger.reading(3))).get(0).sequence());

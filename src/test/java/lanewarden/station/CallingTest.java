@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -80,6 +81,31 @@ class CallingTest extends LineTest {
     line.shoot("284 ft/s");
     assertEquals(0, line.station.view().check().orElseThrow().rechecksLeft());
     assertEquals("NO-RECHECK-LEFT", codeOf(() -> line.station.call("2")));
+  }
+
+  @Test
+  void aFailThatWasVoidedAwayUsesUpARecheckAllTheSame() throws Exception {
+    for (int attempt = 1; attempt <= 2; attempt++) {
+      line.station.call("1");
+      line.shoot("340 ft/s", "341 ft/s", "339 ft/s");
+      assertEquals(Optional.of(Outcome.OVER), line.outcome());
+      line.station.declareLastVoid("glare");
+      line.station.declareLastVoid("glare again");
+      assertEquals(Optional.of(Outcome.NOT_DECIDED), line.outcome());
+      line.station.next();
+    }
+    assertEquals("NO-RECHECK-LEFT", codeOf(() -> line.station.call("1")));
+  }
+
+  @Test
+  void aMisreadThatWasVoidedUsesUpNoRecheck() throws Exception {
+    line.station.call("2");
+    line.shoot("390 ft/s");
+    assertEquals(Optional.of(Outcome.OVER), line.outcome());
+    line.station.declareLastVoid("a fly in the gate");
+    line.shoot("281 ft/s", "281.5 ft/s");
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    assertFalse(line.check().usesRecheck());
   }
 
   @Test
