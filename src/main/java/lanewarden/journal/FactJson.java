@@ -103,7 +103,8 @@ public final class FactJson {
   }
 
   /**
-   * What the entry says; empty if it is of a kind that is the ledger's own, as an enrolment is.
+   * What the entry says; empty if its kind is none of these: one of the ledger's own, as an
+   * enrolment is, or one that a newer version wrote.
    *
    * @throws FactRefused if the body does not fit its kind
    */
