@@ -67,6 +67,9 @@ final class CheckExaminer {
     }
     List<Check> all = standing.checksOf(opened.bib());
     Check now = all.get(all.size() - 1);
+    if (all.size() > 1) {
+      sameAsBefore(now, all.get(all.size() - 2));
+    }
     if (opened.attempt() != all.size()) {
       add(
           Kind.ORDER,
@@ -89,6 +92,31 @@ final class CheckExaminer {
           entry);
     } else {
       admitted(now, all.subList(0, all.size() - 1), division.get().rule());
+    }
+  }
+
+  /** A bib that comes back under another name or division is not wrong, but must be seen. */
+  private void sameAsBefore(Check now, Check before) {
+    Fact.CheckOpened is = now.opened();
+    Fact.CheckOpened was = before.opened();
+    if (!is.division().equals(was.division()) || !is.name().equals(was.name())) {
+      add(
+          Kind.EXCHANGED,
+          Wording.check(now)
+              + " is of "
+              + is.name()
+              + " in division "
+              + is.division()
+              + "; check "
+              + before.number()
+              + " of the same bib was of "
+              + was.name()
+              + " in division "
+              + was.division()
+              + before.outcome().map(o -> " and ended " + o.word()).orElse("")
+              + ".",
+          now.number(),
+          before.number());
     }
   }
 

@@ -54,8 +54,8 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     LINE_REFUSED(false, "Lines of the instrument that were refused"),
     /** The link to the instrument was lost. */
     LINK_LOST(false, "Losses of the link to the instrument"),
-    /** Another rule book or roster took over. */
-    EXCHANGED(false, "Rule books and rosters exchanged on the way"),
+    /** Another rule book, roster, division or name took over. */
+    EXCHANGED(false, "Rule books, rosters and divisions changed on the way"),
     /** The station's clock was set back. */
     CLOCK(false, "Times that go back"),
     /** An entry of a kind that this program does not know. */

@@ -114,6 +114,13 @@ final class LineSession {
       line.signOut();
       narrator.end();
     } finally {
+      int unwritten = station.view().unwritten();
+      if (unwritten > 0) {
+        terminal.say(
+            "What was received last could not be written and ends with this program: "
+                + unwritten
+                + ". Nothing of it counts; the check at the line stands as it was signed.");
+      }
       line.close();
     }
   }

@@ -28,6 +28,9 @@ final class Narration {
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
     now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
+    if (now.unwritten() > 0) {
+      told.add(waiting(now));
+    }
     return told;
   }
 
@@ -55,7 +58,17 @@ final class Narration {
               .map(Narration::trouble)
               .orElse(Notice.of("trouble", "over: all is signed")));
     }
+    if (now.unwritten() > 0 && now.unwritten() != before.unwritten()) {
+      told.add(waiting(now));
+    }
     return told;
+  }
+
+  private static Notice waiting(LineView now) {
+    return Notice.of(
+            "waiting",
+            now.unwritten() + " received, not written yet; mend the trouble, then: retry")
+        .with("unwritten", now.unwritten());
   }
 
   private static boolean isSame(CheckView before, Optional<CheckView> now) {

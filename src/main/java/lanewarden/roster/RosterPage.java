@@ -123,9 +123,7 @@ final class RosterPage {
 
   private void requireWords(Cell cell, String what) {
     String text = cell.text();
-    if (text.isBlank()
-        || text.length() > LONGEST_NAME
-        || text.chars().anyMatch(Character::isISOControl)) {
+    if (text.isBlank() || text.length() > LONGEST_NAME || !WrittenText.isPlain(text)) {
       faults.wrong(
           cell, what + " of 1 to " + LONGEST_NAME + " characters on one line", "write " + what);
     } else if (!text.equals(text.strip())) {

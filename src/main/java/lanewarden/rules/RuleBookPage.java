@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import lanewarden.written.Section;
 import lanewarden.written.TomlPage;
 import lanewarden.written.WrittenRefused;
+import lanewarden.written.WrittenText;
 
 /** A rule book file being read; for one thread. */
 final class RuleBookPage {
@@ -99,7 +100,7 @@ final class RuleBookPage {
         key,
         "a text of one line",
         written -> {
-          if (written.isBlank() || written.chars().anyMatch(Character::isISOControl)) {
+          if (written.isBlank() || !WrittenText.isPlain(written)) {
             throw new IllegalArgumentException("write some words on one line");
           }
           return written.strip();

@@ -149,6 +149,7 @@ final class Book implements AutoCloseable {
       Roster now = folder.roster();
       if (!now.sha256().equals(roster.sha256())) {
         refuseStrangers(now);
+        notice = new RosterChange(roster, now).notice();
         changed = Optional.of(new Fact.RosterAdopted(EventFolder.ROSTER, now.sha256(), now.text()));
       }
       if (!folder.ruleBook().sha256().equals(ruleBook().sha256())) {

@@ -16,6 +16,7 @@ import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.roster.Competitor;
+import lanewarden.written.WrittenText;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -375,6 +376,13 @@ public final class Station implements AutoCloseable {
           "Nothing was done.",
           plain.isEmpty() ? "No reason was given." : "The reason is too long.",
           "Give the reason in at most " + LONGEST_REASON + " characters: it is signed with it.");
+    }
+    if (!WrittenText.isPlain(plain)) {
+      throw StationException.misstep(
+          "REASON-UNREADABLE",
+          "Nothing was done.",
+          "The reason holds characters that cannot be seen.",
+          "Type it again in plain letters.");
     }
     return plain;
   }

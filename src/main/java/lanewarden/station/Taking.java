@@ -61,6 +61,14 @@ final class Taking {
               "already decided",
               "Check " + check.number() + " was decided before it arrived."));
     }
+    if (isRepeat(reading, check)) {
+      return List.of(
+          untimely(
+              reading,
+              check.number(),
+              "repeated",
+              "This check has the very same line already, with the same number of the instrument."));
+    }
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact.ReadingTaken(
@@ -78,6 +86,18 @@ final class Taking {
     standing.add(next);
     verdict(view.get().division(), check, shots, standing).ifPresent(facts::add);
     return facts;
+  }
+
+  /**
+   * Whether the check has these very bytes already, of an instrument that numbers its lines. The
+   * instrument's own guard knows the last line only, and nothing after a restart; the ledger knows.
+   */
+  private static boolean isRepeat(Reading reading, Check check) {
+    String raw = base64(reading.raw().bytes());
+    return reading.sequence() != null
+        && check.shots().stream()
+            .map(Check.TakenShot::reading)
+            .anyMatch(taken -> taken.line() != null && taken.raw().equals(raw));
   }
 
   /** A void, with the verdict it brings. */

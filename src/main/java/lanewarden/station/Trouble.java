@@ -69,11 +69,15 @@ public record Trouble(String what, String why, String remedy, String code, Kind 
 
   private static Kind kindOf(String ledgerCode) {
     return switch (ledgerCode) {
-      case "LEDGER-UNSOUND", "LEDGER-CHANGED", "LEDGER-CUT", "LEDGER-DAMAGED", "KEY-DAMAGED" ->
+      case "LEDGER-EMPTY",
+          "LEDGER-FOREIGN",
+          "LEDGER-UNSOUND",
+          "LEDGER-CHANGED",
+          "LEDGER-CUT",
+          "LEDGER-DAMAGED",
+          "KEY-DAMAGED" ->
           Kind.PROOF;
       case "LEDGER-MISSING",
-          "LEDGER-EMPTY",
-          "LEDGER-FOREIGN",
           "LEDGER-NEWER",
           "LEDGER-EXISTS",
           "LEDGER-NOT-ENROLLED",

@@ -44,6 +44,22 @@ public final class WrittenText {
     }
   }
 
+  /**
+   * Whether a name or a reason is plain: without control characters, and without those that turn
+   * the direction of writing round and so can make a text read as another.
+   */
+  public static boolean isPlain(String text) {
+    return text.codePoints().noneMatch(c -> Character.isISOControl(c) || turnsDirection(c));
+  }
+
+  private static boolean turnsDirection(int c) {
+    return (c >= 0x202A && c <= 0x202E)
+        || (c >= 0x2066 && c <= 0x2069)
+        || c == 0x200E
+        || c == 0x200F
+        || c == 0x061C;
+  }
+
   private static WrittenFault misencoded(String file, byte[] bytes, int at) {
     int line = 1;
     int column = 1;

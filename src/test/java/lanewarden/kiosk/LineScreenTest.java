@@ -182,7 +182,7 @@ class LineScreenTest {
     booth.type("limb cracked");
     booth.press(KeyCode.ENTER);
 
-    assertTrue(booth.text("clear-title").contains("next archer"));
+    assertTrue(booth.text("clear-title").contains("Ready to call"));
     assertTrue(booth.station.view().check().isEmpty());
   }
 

@@ -72,6 +72,9 @@ class DutyTest extends LineTest {
     assertEquals("NO-SUCH-COMPETITOR", codeOf(() -> line.station.call("5")));
     line.station.signOut();
     line.onDuty();
+    Trouble notice = line.station.view().trouble().orElseThrow();
+    assertEquals("ROSTER-CHANGED", notice.code());
+    assertTrue(notice.why().contains("5 Dee Late is new in OC"), notice.why());
     line.station.call("5");
     assertEquals("Dee Late", line.check().opened().name());
     assertEquals(2, line.facts(Fact.RosterAdopted.class).size());

@@ -4,8 +4,10 @@ import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.chronograph.RawBytes;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
 import org.junit.jupiter.api.Test;
@@ -147,5 +149,15 @@ class ReadingsTest extends LineTest {
     line.station.endCheck("the string broke");
     assertEquals(Optional.empty(), line.station.view().check());
     assertEquals("the string broke", line.facts(Fact.CheckClosed.class).get(0).reason());
+  }
+
+  @Test
+  void aLineTheCheckHasAlreadyIsRefusedAlsoAfterOthersCameBetween() throws Exception {
+    line.station.call("1");
+    line.shoot("308 ft/s", "300 ft/s");
+    byte[] first = Base64.getDecoder().decode(line.check().shots().get(0).reading().raw());
+    line.emit(RawBytes.of(first).escaped());
+    assertEquals(2, line.check().shots().size());
+    assertEquals("repeated", line.facts(Fact.LineRefused.class).get(0).reason());
   }
 }

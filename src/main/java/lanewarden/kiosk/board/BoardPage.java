@@ -1,5 +1,6 @@
 package lanewarden.kiosk.board;
 
+import java.util.Locale;
 import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.kiosk.look.Figure;
@@ -18,6 +19,7 @@ import lanewarden.station.CheckView;
  * @param limit limit and what is allowed
  * @param sign shape of the outcome
  * @param word the outcome in a word
+ * @param deciding the figure that decided, in a sentence; empty until then
  */
 public record BoardPage(
     String bib,
@@ -26,7 +28,12 @@ public record BoardPage(
     Optional<Figure> figure,
     String limit,
     Sign sign,
-    String word) {
+    String word,
+    String deciding) {
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
 
   /** The page of a check. */
   public static BoardPage of(CheckView view, Texts texts) {
@@ -38,6 +45,7 @@ public record BoardPage(
         Figure.last(view),
         Wording.limit(view, texts),
         Sign.of(view.outcome()),
-        Wording.outcome(view.outcome(), texts));
+        Wording.outcome(view.outcome(), texts),
+        view.outcome().isPresent() ? sentence(view.words()) : "");
   }
 }

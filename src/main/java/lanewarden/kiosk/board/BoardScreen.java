@@ -26,6 +26,7 @@ public final class BoardScreen {
   private final Label unit = label("board-unit");
   private final Label beside = label("board-beside");
   private final Label limit = label("board-limit");
+  private final Label deciding = label("board-deciding");
   private final Mark mark = new Mark();
   private final Label word = label("board-word");
   private final HBox outcome = new HBox(mark, word);
@@ -43,7 +44,9 @@ public final class BoardScreen {
     reading.getStyleClass().add("board-reading");
     VBox.setVgrow(reading, Priority.ALWAYS);
     outcome.getStyleClass().addAll("outcome", "board-outcome");
-    check = new VBox(who, division, reading, limit, outcome);
+    deciding.setWrapText(true);
+    deciding.managedProperty().bind(deciding.textProperty().isNotEmpty());
+    check = new VBox(who, division, reading, limit, deciding, outcome);
     check.getStyleClass().add("board-check");
     Label wait = new Label(texts.of("board.idle"));
     wait.getStyleClass().add("board-idle");
@@ -92,6 +95,7 @@ public final class BoardScreen {
     mark.show(page.sign());
     Mark.show(outcome, page.sign());
     word.setText(page.word());
+    deciding.setText(page.deciding());
   }
 
   /** What it shows. */
