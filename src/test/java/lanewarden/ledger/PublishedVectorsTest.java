@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PublishedVectorsTest {
   private static final HexFormat HEX = HexFormat.of();
 
-  /** DER wrapping of a raw Ed25519 public key, RFC 8410 section 4. */
+  /** DER wrapping of a raw Ed25519 public key, RFC 8410 section 4, from memory. */
   private static final String PUBLIC_KEY_DER = "302a300506032b6570032100";
 
   // RFC 8032 7.1, TEST 1, TEST 2, TEST 3: secret key, public key, message, signature.
