@@ -28,7 +28,7 @@ final class Narration {
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
     now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
-    if (now.unwritten() > 0) {
+    if (stuck(now)) {
       told.add(waiting(now));
     }
     return told;
@@ -58,10 +58,15 @@ final class Narration {
               .map(Narration::trouble)
               .orElse(Notice.of("trouble", "over: all is signed")));
     }
-    if (now.unwritten() > 0 && now.unwritten() != before.unwritten()) {
+    if (stuck(now) && now.unwritten() != before.unwritten()) {
       told.add(waiting(now));
     }
     return told;
+  }
+
+  /** What waits only for somebody to sign in needs no word. */
+  private static boolean stuck(LineView now) {
+    return now.unwritten() > 0 && now.trouble().isPresent() && now.official().isPresent();
   }
 
   private static Notice waiting(LineView now) {
