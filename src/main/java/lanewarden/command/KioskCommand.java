@@ -6,7 +6,7 @@ import java.util.concurrent.Callable;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Opens the screens of an event. */
@@ -21,19 +21,7 @@ final class KioskCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
   private Path folder = Path.of("");
 
-  @Option(
-      names = "--port",
-      paramLabel = "PORT",
-      description = "A serial port instead of the one in station.toml.")
-  private Optional<String> port = Optional.empty();
-
-  @Option(
-      names = "--pace",
-      paramLabel = "NUMBER",
-      defaultValue = "1",
-      description =
-          "With the simulator: 1 takes as long as archers do, 0 no time (default: ${DEFAULT-VALUE}).")
-  private double pace;
+  @Mixin private InstrumentOptions instrument = new InstrumentOptions();
 
   KioskCommand(Workplace workplace) {
     this.workplace = workplace;
@@ -42,7 +30,8 @@ final class KioskCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     EventFolder event = new EventFolder(folder);
-    CheckInLine line = CheckInLine.open(event, port, pace, workplace.here());
+    CheckInLine line =
+        CheckInLine.open(event, instrument.port(), instrument.pace(), workplace.here());
     return new OrderlyEnd(line::leave, workplace.terminal()).after(() -> show(event, line));
   }
 

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,11 +24,7 @@ final class LineCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
   private Path folder = Path.of("");
 
-  @Option(
-      names = "--port",
-      paramLabel = "PORT",
-      description = "A serial port instead of the one in station.toml.")
-  private Optional<String> port = Optional.empty();
+  @Mixin private InstrumentOptions instrument = new InstrumentOptions();
 
   @Option(
       names = "--official",
@@ -43,14 +40,6 @@ final class LineCommand implements Callable<Integer> {
               + " /dev/fd/3, instead of asking for it unseen.")
   private Optional<Path> passphraseFile = Optional.empty();
 
-  @Option(
-      names = "--pace",
-      paramLabel = "NUMBER",
-      defaultValue = "1",
-      description =
-          "With the simulator: 1 takes as long as archers do, 0 no time (default: ${DEFAULT-VALUE}).")
-  private double pace;
-
   @Option(names = "--json", description = "Tell everything as JSON, an object a line.")
   private boolean json;
 
@@ -64,7 +53,8 @@ final class LineCommand implements Callable<Integer> {
     EventFolder event = new EventFolder(folder);
     String name = official(event);
     char[] passphrase = new Passphrases(terminal).of(name, passphraseFile);
-    CheckInLine line = CheckInLine.open(event, port, pace, workplace.here());
+    CheckInLine line =
+        CheckInLine.open(event, instrument.port(), instrument.pace(), workplace.here());
     LineSession session =
         new LineSession(line, terminal, told -> terminal.result(json ? told.json() : told.line()));
     return new OrderlyEnd(session::leave, terminal)
