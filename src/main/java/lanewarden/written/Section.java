@@ -1,5 +1,6 @@
 package lanewarden.written;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -99,6 +100,56 @@ public final class Section {
     return Optional.empty();
   }
 
+  /** A day, written as a TOML local date without quotes; may be missing. */
+  public Optional<LocalDate> optionalDate(String key) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return Optional.empty();
+    }
+    if (raw instanceof LocalDate date) {
+      return Optional.of(date);
+    }
+    String mend =
+        raw instanceof String text && text.strip().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")
+            ? "write it without quotes"
+            : "write year, month and day without quotes, such as " + key + " = 2026-03-01";
+    fault(key, "a date such as 2026-03-01", describe(raw), mend);
+    return Optional.empty();
+  }
+
+  /** A list of texts, none of them blank; no texts where the key is missing. */
+  public List<String> optionalTexts(String key) {
+    return optionalValues(key, "a text", Function.identity());
+  }
+
+  /**
+   * A list of texts that {@code parser} reads one by one; no values where the key is missing. Each
+   * faulty item is a fault of its own, at its own place, named as {@code key[2]} for the second.
+   *
+   * @param expected what a right item looks like, for the fault
+   * @param parser throws {@link IllegalArgumentException}, whose message becomes the mend
+   */
+  public <T> List<T> optionalValues(String key, String expected, Function<String, T> parser) {
+    Object raw = ask(key);
+    if (raw == null) {
+      return List.of();
+    }
+    if (!(raw instanceof TomlArray array)) {
+      fault(key, "a list of texts", describe(raw), "write " + key + " = [\"…\", \"…\"]");
+      return List.of();
+    }
+    List<T> values = new ArrayList<>();
+    for (int i = 0; i < array.size(); i++) {
+      Spot item = new Spot(key + "[" + (i + 1) + "]", page.itemFrom(array.inputPositionOf(i)));
+      if (array.get(i) instanceof String text && text.isBlank()) {
+        fault(item, expected, describe(text), "write it out, or take it out of the list");
+      } else {
+        parse(item, array.get(i), expected, parser).ifPresent(values::add);
+      }
+    }
+    return values;
+  }
+
   /** A text that must be there and that {@code parser} reads. */
   public <T> Optional<T> value(String key, String expected, Function<String, T> parser) {
     return required(key, expected, optionalValue(key, expected, parser));
@@ -112,20 +163,24 @@ public final class Section {
    */
   public <T> Optional<T> optionalValue(String key, String expected, Function<String, T> parser) {
     Object raw = ask(key);
-    if (raw == null) {
-      return Optional.empty();
-    }
+    return raw == null
+        ? Optional.empty()
+        : parse(new Spot(key, placeOf(key)), raw, expected, parser);
+  }
+
+  private <T> Optional<T> parse(
+      Spot spot, Object raw, String expected, Function<String, T> parser) {
     if (!(raw instanceof String text)) {
-      fault(key, expected, describe(raw), "write it in double quotes");
+      fault(spot, expected, describe(raw), "write it in double quotes");
       return Optional.empty();
     }
     try {
       return Optional.of(parser.apply(text));
     } catch (QuantityException e) {
-      fault(key, e.expected(), e.found(), e.mend());
+      fault(spot, e.expected(), e.found(), e.mend());
       return Optional.empty();
     } catch (IllegalArgumentException e) {
-      fault(key, expected, describe(raw), String.valueOf(e.getMessage()));
+      fault(spot, expected, describe(raw), String.valueOf(e.getMessage()));
       return Optional.empty();
     }
   }
@@ -207,10 +262,13 @@ public final class Section {
 
   /** Notes a fault at a key, or at the section's start where the key is missing. */
   public void fault(String key, String expected, String found, String mend) {
-    Place at = placeOf(key);
-    page.fault(
-        new WrittenFault(
-            page.file(), at.line(), at.column(), path + key + " to be " + expected, found, mend));
+    fault(new Spot(key, placeOf(key)), expected, found, mend);
+  }
+
+  private void fault(Spot spot, String expected, String found, String mend) {
+    Place at = spot.place();
+    String what = path + spot.name() + " to be " + expected;
+    page.fault(new WrittenFault(page.file(), at.line(), at.column(), what, found, mend));
   }
 
   private <T> Optional<T> required(String key, String expected, Optional<T> value) {
@@ -251,4 +309,7 @@ public final class Section {
     }
     return raw instanceof TomlArray ? "a list" : String.valueOf(raw);
   }
+
+  /** What a fault is about: a key, or an item of its list, and where it stands. */
+  private record Spot(String name, Place place) {}
 }

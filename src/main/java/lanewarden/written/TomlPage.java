@@ -6,6 +6,7 @@ import java.util.List;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
+import org.tomlj.TomlPosition;
 
 /**
  * A TOML file being read: collects every fault, then refuses the file whole.
@@ -15,11 +16,13 @@ import org.tomlj.TomlParseResult;
  */
 public final class TomlPage {
   private final String file;
+  private final String[] lines;
   private final List<WrittenFault> faults = new ArrayList<>();
   private final Section root;
 
-  private TomlPage(String file, TomlParseResult toml) {
+  private TomlPage(String file, String text, TomlParseResult toml) {
     this.file = file;
+    this.lines = text.split("\n", -1);
     this.root = new Section(this, toml, "", new Place(1, 1));
   }
 
@@ -45,7 +48,7 @@ public final class TomlPage {
       }
       throw new WrittenRefused(file, faults);
     }
-    return new TomlPage(file, toml);
+    return new TomlPage(file, text, toml);
   }
 
   /** The file's name as given. */
@@ -79,6 +82,24 @@ public final class TomlPage {
           Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column));
       throw new WrittenRefused(file, faults);
     }
+  }
+
+  /**
+   * Where an item of a list stands: the parser's own position is that of the line ends and comments
+   * before it.
+   */
+  Place itemFrom(TomlPosition before) {
+    int line = before.line();
+    String text = lines[line - 1];
+    int at = text.offsetByCodePoints(0, before.column() - 1);
+    while (text.substring(at).isBlank() || text.substring(at).stripLeading().startsWith("#")) {
+      text = lines[line++];
+      at = 0;
+    }
+    while (Character.isWhitespace(text.charAt(at))) {
+      at++;
+    }
+    return new Place(line, text.codePointCount(0, at) + 1);
   }
 
   /** A place in the file, line and column from 1. */

@@ -1,0 +1,115 @@
+package lanewarden.written;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import lanewarden.quantity.Speed;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SectionTest {
+
+  private static final String DAY_MEND =
+      "write year, month and day without quotes, such as day = 2026-03-01";
+
+  @Test
+  void readsADayAndAListOfTexts() throws WrittenRefused {
+    TomlPage page =
+        page("day = 2026-03-01\nwords = [\n  \"one\", # first\n  'two',\n]\nnone = []\n");
+    Section root = page.root();
+    assertEquals(Optional.of(LocalDate.of(2026, 3, 1)), root.optionalDate("day"));
+    assertEquals(List.of("one", "two"), root.optionalTexts("words"));
+    assertEquals(List.of(), root.optionalTexts("none"));
+    root.closed();
+    page.refuseIfFaulty();
+  }
+
+  @Test
+  void aMissingDayAndAMissingListAreNoFault() throws WrittenRefused {
+    TomlPage page = page("");
+    assertEquals(Optional.empty(), page.root().optionalDate("day"));
+    assertEquals(List.of(), page.root().optionalTexts("words"));
+    page.refuseIfFaulty();
+  }
+
+  @Test
+  void aDayInQuotesIsToldToLoseThem() {
+    WrittenFault fault =
+        onlyFault("a = 1\nday = \"2026-03-01\"\n", root -> root.optionalDate("day"));
+    assertEquals(2, fault.line());
+    assertEquals("day to be a date such as 2026-03-01", fault.expected());
+    assertEquals("\"2026-03-01\"", fault.found());
+    assertEquals("write it without quotes", fault.mend());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"\"1 March 2026\"", "20260301", "2026-03-01T08:00:00Z", "2026-03-01T08:00:00"})
+  void anythingElseForADayIsAFault(String written) {
+    WrittenFault fault = onlyFault("day = " + written + "\n", root -> root.optionalDate("day"));
+    assertEquals(DAY_MEND, fault.mend());
+  }
+
+  @Test
+  void eachFaultyItemOfAListIsNamedAtItsPlace() {
+    List<WrittenFault> faults =
+        faults(
+            "words = [\"🏹\", # seven\n\n  7,\r\n\t\" \"]\n", root -> root.optionalTexts("words"));
+    assertEquals(
+        List.of(
+            new WrittenFault(
+                "book.toml", 3, 3, "words[2] to be a text", "7", "write it in double quotes"),
+            new WrittenFault(
+                "book.toml",
+                4,
+                2,
+                "words[3] to be a text",
+                "\" \"",
+                "write it out, or take it out of the list")),
+        faults);
+  }
+
+  @Test
+  void aTextInPlaceOfAListIsAFault() {
+    WrittenFault fault = onlyFault("words = \"full draw\"\n", root -> root.optionalTexts("words"));
+    assertEquals("words to be a list of texts", fault.expected());
+    assertEquals("write words = [\"…\", \"…\"]", fault.mend());
+  }
+
+  @Test
+  void itemsAreReadOneByOneAndTheParserNamesTheMend() throws WrittenRefused {
+    TomlPage page = page("speeds = [\"300 ft/s\", \"290 kph\", \"91 m/s\"]\n");
+    List<Speed> read = page.root().optionalValues("speeds", "a speed", Speed::parse);
+    assertEquals(List.of(Speed.parse("300 ft/s"), Speed.parse("91 m/s")), read);
+    WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
+    assertEquals(1, refused.faults().size());
+    assertEquals("use one of ft/s, m/s", refused.faults().get(0).mend());
+    assertEquals(23, refused.faults().get(0).column());
+  }
+
+  private static WrittenFault onlyFault(String text, Consumer<Section> reading) {
+    List<WrittenFault> faults = faults(text, reading);
+    assertEquals(1, faults.size());
+    return faults.get(0);
+  }
+
+  private static List<WrittenFault> faults(String text, Consumer<Section> reading) {
+    return assertThrows(
+            WrittenRefused.class,
+            () -> {
+              TomlPage page = page(text);
+              reading.accept(page.root());
+              page.refuseIfFaulty();
+            })
+        .faults();
+  }
+
+  private static TomlPage page(String text) throws WrittenRefused {
+    return TomlPage.read("book.toml", text.getBytes(StandardCharsets.UTF_8));
+  }
+}
