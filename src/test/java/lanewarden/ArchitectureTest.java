@@ -70,8 +70,8 @@ class ArchitectureTest {
           "lanewarden.ledger.Head",
           "lanewarden.roster.Competitor",
           "lanewarden.rules.Division",
-          "lanewarden.rules.ShotPlan",
-          "lanewarden.rules.SpeedRule");
+          "lanewarden.rules.Aftermath",
+          "lanewarden.rules.Rule");
 
   /** The rooms that look at what others hand out. */
   private static final Set<String> WINDOWS = Set.of("kiosk", "command");

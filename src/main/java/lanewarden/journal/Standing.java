@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanewarden.ledger.Entry;
+import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenRefused;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +24,9 @@ public final class Standing {
   private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
   private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
+  private final Map<String, Fact.DrawMade> draws = new LinkedHashMap<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
+  private Phase phase = Phase.BEFORE;
   private @Nullable RuleBook ruleBook;
   private Fact.@Nullable RosterAdopted roster;
   private Fact.@Nullable StationOpened opened;
@@ -65,6 +68,10 @@ public final class Standing {
       official = null;
     } else if (fact instanceof Fact.LinkChanged changed) {
       link = changed;
+    } else if (fact instanceof Fact.PhaseBegan began) {
+      phase = began.phase();
+    } else if (fact instanceof Fact.DrawMade draw) {
+      draws.put(draw.division(), draw);
     } else {
       foldCheck(sequence, at, signer, fact);
     }
@@ -74,8 +81,12 @@ public final class Standing {
     if (fact instanceof Fact.CheckOpened openedNow) {
       String book = ruleBook == null ? "" : ruleBook.sha256();
       numbersByBib.computeIfAbsent(openedNow.bib(), b -> new ArrayList<>()).add(sequence);
-      put(Check.opened(sequence, openedNow, at, signer, book));
+      put(Check.opened(sequence, openedNow, at, signer, book, phase));
       current = sequence;
+    } else if (fact instanceof Fact.SetUpStated stated) {
+      put(check(stated.check()).state(stated));
+    } else if (fact instanceof Fact.ConditionTicked ticked) {
+      put(check(ticked.check()).tick(ticked));
     } else if (fact instanceof Fact.ReadingTaken reading) {
       put(check(reading.check()).take(sequence, reading));
     } else if (fact instanceof Fact.ReadingVoided voided) {
@@ -149,6 +160,16 @@ public final class Standing {
   /** Every rule book that was in force, in order. */
   public List<RuleBook> ruleBooks() {
     return List.copyOf(ruleBooks.values());
+  }
+
+  /** The phase of the event. */
+  public Phase phase() {
+    return phase;
+  }
+
+  /** Who of a division was drawn last, if anyone was. */
+  public Optional<Fact.DrawMade> draw(String division) {
+    return Optional.ofNullable(draws.get(division));
   }
 
   /** The competitors, as adopted last. */

@@ -71,9 +71,14 @@ final class RuleBookPage {
     Optional<String> code = section.value("code", CODE, RuleBookPage::code);
     code.ifPresent(written -> requireNew(section, written));
     Optional<String> name = line(section, "name");
-    Optional<SpeedRule> rule = new RuleSection(section).rule();
+    DivisionSection demands = new DivisionSection(section);
+    Optional<Coverage> coverage = demands.coverage();
+    Optional<Rule> rule = demands.rule();
+    Origin origin = demands.origin();
     section.closed();
-    return code.flatMap(c -> name.flatMap(n -> rule.map(r -> new Division(c, n, r))));
+    return code.isEmpty() || name.isEmpty() || rule.isEmpty() || coverage.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Division(code.get(), name.get(), rule.get(), coverage.get(), origin));
   }
 
   private void requireNew(Section section, String code) {
@@ -96,14 +101,20 @@ final class RuleBookPage {
   }
 
   private static Optional<String> line(Section section, String key) {
-    return section.value(
-        key,
-        "a text of one line",
-        written -> {
-          if (written.isBlank() || !WrittenText.isPlain(written)) {
-            throw new IllegalArgumentException("write some words on one line");
-          }
-          return written.strip();
-        });
+    return section.value(key, ONE_LINE, RuleBookPage::oneLine);
+  }
+
+  /** A text of one line that may be missing. */
+  static Optional<String> optionalLine(Section section, String key) {
+    return section.optionalValue(key, ONE_LINE, RuleBookPage::oneLine);
+  }
+
+  private static final String ONE_LINE = "a text of one line";
+
+  private static String oneLine(String written) {
+    if (written.isBlank() || !WrittenText.isPlain(written)) {
+      throw new IllegalArgumentException("write some words on one line");
+    }
+    return written.strip();
   }
 }

@@ -69,12 +69,12 @@ final class Admission {
           "Check " + earlier.get(earlier.size() - 1).number() + " already ended within.",
           "Check the bib; if it is right, the archer may go.");
     }
-    if (fails(competitor.bib()) > division.rule().rechecks()) {
+    if (fails(competitor.bib()) > division.rule().aftermath().rechecks()) {
       throw StationException.misstep(
           "NO-RECHECK-LEFT",
           competitor.bib() + " " + competitor.name() + " was not called.",
           "The division allows "
-              + division.rule().rechecks()
+              + division.rule().aftermath().rechecks()
               + " re-checks after a fail, and all are used.",
           "Send the archer to a judge.");
     }
@@ -94,7 +94,7 @@ final class Admission {
             .filter(c -> c.number() != check.number())
             .filter(Check::usesRecheck)
             .count();
-    return (int) Math.max(0, division.rule().rechecks() - failsBefore);
+    return (int) Math.max(0, division.rule().aftermath().rechecks() - failsBefore);
   }
 
   private int fails(String bib) {

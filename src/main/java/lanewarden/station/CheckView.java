@@ -4,7 +4,9 @@ import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Division;
+import lanewarden.rules.SpeedLimit;
 import lanewarden.rules.Verdict;
 
 /**
@@ -16,9 +18,28 @@ import lanewarden.rules.Verdict;
  */
 public record CheckView(Check check, Division division, int rechecksLeft) {
 
-  /** Limit plus tolerance in the governing unit; a speed equal to it is within. */
-  public Speed allowed() {
-    return division.rule().allowed();
+  /** The fastest speed that keeps the limit for this set-up; empty where none applies. */
+  public Optional<Speed> fastest() {
+    return division.rule().fastest(check.setUp());
+  }
+
+  /** The speed limit as written, where it is what governs this set-up. */
+  public Optional<Speed> limit() {
+    return division
+        .rule()
+        .speed()
+        .filter(clause -> fastest().equals(Optional.of(clause.allowed())))
+        .map(SpeedLimit::limit);
+  }
+
+  /** The unit in which speeds are shown where none is written. */
+  public SpeedUnit unit() {
+    return division.rule().unit();
+  }
+
+  /** How many shots may be taken; none where nothing is measured. */
+  public int shotsAllowed() {
+    return division.rule().shooting().map(how -> how.plan().allowed()).orElse(0);
   }
 
   /** The signed outcome, if there is one. */
@@ -33,7 +54,7 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
 
   /** What the rule says of the shots so far. */
   Verdict verdict() {
-    return division.rule().judge(check.judged());
+    return check.judgedBy(division.rule());
   }
 
   /** How many shots were taken, void ones included. */

@@ -190,7 +190,7 @@ public final class Station implements AutoCloseable {
    */
   public synchronized void type(String text) throws StationException {
     ready();
-    SpeedUnit unit = running().division().rule().limit().unit();
+    SpeedUnit unit = running().division().rule().unit();
     hear(typedEntry.read(text, unit));
   }
 

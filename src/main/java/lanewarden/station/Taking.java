@@ -120,7 +120,7 @@ final class Taking {
 
   private static Optional<Fact> verdict(
       Division division, Check check, List<Shot> shots, List<Long> standing) {
-    Verdict verdict = division.rule().judge(shots);
+    Verdict verdict = division.rule().judge(check.setUp(), check.ticked(), shots);
     if (!verdict.ends()) {
       return Optional.empty();
     }

@@ -43,6 +43,19 @@ public final class Section {
     return raw(key) != null;
   }
 
+  /** Whether the key holds exactly this text. */
+  public boolean is(String key, String text) {
+    return text.equals(ask(key));
+  }
+
+  /** Notes a fault where the key stands, since something else in this section rules it out. */
+  public void leftOut(String key, String because) {
+    Object raw = ask(key);
+    if (raw != null) {
+      fault(key, "left out: " + because, describe(raw), "take the line out");
+    }
+  }
+
   /** A text that must be there and not be blank. */
   public Optional<String> text(String key) {
     return required(key, "a text", optionalText(key));
