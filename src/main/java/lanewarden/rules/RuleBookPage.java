@@ -18,6 +18,9 @@ final class RuleBookPage {
   /** The only format there is so far. */
   private static final String FORMAT = "1";
 
+  /** More than any event has: a longer file is no rule book, and its faults would be no help. */
+  private static final int MOST_DIVISIONS = 500;
+
   private final Set<String> codes = new TreeSet<>();
 
   private RuleBookPage() {}
@@ -31,6 +34,14 @@ final class RuleBookPage {
     List<Section> sections = root.sections("division");
     boolean noDivision = sections.isEmpty() && !page.faulty();
     requireFormat(page);
+    if (sections.size() > MOST_DIVISIONS) {
+      root.fault(
+          "division",
+          "at most " + MOST_DIVISIONS + " [[division]] tables",
+          String.valueOf(sections.size()),
+          "check that this is the right file, and cut it down");
+      page.refuseIfFaulty();
+    }
     if (noDivision) {
       root.fault(
           "division", "at least one [[division]] table", "none", "add a [[division]] section");

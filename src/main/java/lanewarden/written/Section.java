@@ -26,6 +26,10 @@ import org.tomlj.TomlTable;
  * dotted.
  */
 public final class Section {
+
+  /** More than a person writes in one list. */
+  private static final int MOST_ITEMS = 100;
+
   private final TomlPage page;
   private final TomlTable table;
   private final String path;
@@ -98,7 +102,9 @@ public final class Section {
         key,
         "a whole number from " + least + " to " + most,
         describe(raw),
-        "write " + key + " = " + least + ", without quotes");
+        raw instanceof String
+            ? "write the number without quotes"
+            : "write a number such as " + key + " = " + least);
     return OptionalInt.empty();
   }
 
@@ -151,6 +157,14 @@ public final class Section {
     }
     if (!(raw instanceof TomlArray array)) {
       fault(key, "a list of texts", describe(raw), "write " + key + " = [\"…\", \"…\"]");
+      return List.of();
+    }
+    if (array.size() > MOST_ITEMS) {
+      fault(
+          key,
+          "a list of at most " + MOST_ITEMS + " items",
+          array.size() + " items",
+          "keep those that are needed");
       return List.of();
     }
     List<T> values = new ArrayList<>();
