@@ -74,6 +74,10 @@ final class CalibrationBlur {
    */
   CurvePoint at(double speed, double margin) {
     double[] ends = narrow ? threePoints(margin) : trapezoid(margin);
+    // what the quadrature leaves must not show as a chance of less than nothing
+    for (int end = 0; end < ENDS; end++) {
+      ends[end] = Math.max(0, Math.min(1, ends[end]));
+    }
     return new CurvePoint(speed, new Chances(ends[0], ends[1]), new Chances(ends[2], ends[3]));
   }
 

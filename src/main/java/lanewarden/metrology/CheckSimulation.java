@@ -1,6 +1,7 @@
 package lanewarden.metrology;
 
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 
 /**
  * Checks acted out shot by shot with drawn readings: for every model, and the second opinion on
@@ -47,9 +48,13 @@ public final class CheckSimulation {
    * @param seed of the readings
    */
   public CurvePoint at(double trueSpeed, int archers, long seed) {
+    return at(trueSpeed, archers, new SplittableRandom(seed));
+  }
+
+  /** The same with readings from the given source. */
+  CurvePoint at(double trueSpeed, int archers, RandomGenerator random) {
     Figures.requirePositive(trueSpeed, "the true speed, in m/s,");
     Figures.requireAtLeast(1, archers, "the simulated archers");
-    SplittableRandom random = new SplittableRandom(seed);
     int[] first = new int[NOT_DECIDED + 1];
     int[] ending = new int[NOT_DECIDED + 1];
     for (int i = 0; i < archers; i++) {
@@ -68,7 +73,7 @@ public final class CheckSimulation {
     return new Chances(outcomes[ScoreSheet.WITHIN] / archers, outcomes[ScoreSheet.OVER] / archers);
   }
 
-  private int check(double centre, SplittableRandom random) {
+  private int check(double centre, RandomGenerator random) {
     sheet.clear();
     int voids = 0;
     double lowest = Double.POSITIVE_INFINITY;
