@@ -109,12 +109,32 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
   }
 
   private Verdict decide(List<Speed> readings, Bound bound) {
-    if (spread.isPresent()) {
-      Optional<Verdict> open = spreadVerdict(readings, spread.get());
-      if (open.isPresent()) {
-        return open.get();
-      }
+    Verdict verdict =
+        spread
+            .flatMap(most -> spreadVerdict(readings, most))
+            .orElseGet(() -> limitVerdict(readings, bound));
+    return reading.isNone() ? verdict : withRounding(verdict);
+  }
+
+  /** The reason shows rounded readings: it must say so, or they seem to be none of those taken. */
+  private Verdict withRounding(Verdict verdict) {
+    String note = "; each reading first " + readingInWords();
+    if (verdict instanceof Verdict.Within within) {
+      return new Verdict.Within(within.reason() + note);
     }
+    return verdict instanceof Verdict.Over over
+        ? new Verdict.Over(over.reason() + note, over.band())
+        : verdict;
+  }
+
+  private String readingInWords() {
+    Speed step = reading.step().orElseThrow();
+    return reading instanceof Rounding.Down
+        ? "rounded down to whole steps of " + step
+        : "rounded to the nearest step of " + step + ", halves up";
+  }
+
+  private Verdict limitVerdict(List<Speed> readings, Bound bound) {
     if (plan.counted() > 1 || readings.isEmpty()) {
       return decision.on(readings, plan.counted(), bound);
     }
@@ -151,14 +171,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     List<String> sentences = new ArrayList<>();
     sentences.add(plan.counted() == 1 ? "One reading decides." : decision.inWords(plan.counted()));
     if (!reading.isNone()) {
-      sentences.add(
-          reading instanceof Rounding.Down
-              ? "Each reading is first rounded down to whole steps of "
-                  + reading.step().orElseThrow()
-                  + "."
-              : "Each reading is first rounded to the nearest step of "
-                  + reading.step().orElseThrow()
-                  + ", halves up.");
+      sentences.add("Each reading is first " + readingInWords() + ".");
     }
     spread.ifPresent(
         most ->
