@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.quantity.Speed;
@@ -69,20 +70,51 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
       return verdict;
     }
     Optional<Verdict> spent = spent(readings.size(), used, atLeast);
-    if (spent.isEmpty()) {
-      return Counting.moreReadings(atLeast);
+    if (spent.isPresent()) {
+      // who is over already does not get off by voids: only the band stays the least it can be
+      return verdict instanceof Verdict.Over ? verdict : spent.get();
     }
-    // who is over already does not get off by voids: only the band stays the least it can be
-    return verdict instanceof Verdict.Over ? verdict : spent.get();
+    int fewest = bands.any() ? fewest(atLeast, readings, bound, bands) : atLeast;
+    return Counting.moreReadings(Math.min(fewest, plan.allowed() - used));
   }
 
-  /** The fewest further readings that can decide; 0 where nothing is open. */
+  /** The least number of further readings that can change anything; 0 where nothing is open. */
   private static int missing(Verdict verdict, boolean settled) {
     if (verdict instanceof Verdict.NotDecided open
         && open.missing() instanceof Missing.MoreReadings more) {
       return more.atLeast();
     }
     return settled ? 0 : 1;
+  }
+
+  /**
+   * The fewest further readings that can decide with their band. If so many of any speeds can, so
+   * many of one speed can, since only the place among those taken matters.
+   */
+  private int fewest(int atLeast, List<Speed> readings, Bound bound, Bands bands) {
+    List<Speed> tried = new ArrayList<>(readings);
+    tried.addAll(bands.telling(reading, bound.fastest()));
+    int more = atLeast;
+    while (more < plan.counted() - readings.size()
+        && !anySettles(tried, more, readings, bound, bands)) {
+      more++;
+    }
+    return more;
+  }
+
+  private boolean anySettles(
+      List<Speed> tried, int more, List<Speed> readings, Bound bound, Bands bands) {
+    for (Speed speed : tried) {
+      List<Speed> longer = new ArrayList<>(readings);
+      longer.addAll(Collections.nCopies(more, speed));
+      Verdict verdict = decide(longer, bound);
+      if (verdict instanceof Verdict.Within
+          || (verdict instanceof Verdict.Over
+              && bands.isSettled(decision.figure(longer, plan.counted()), bound.fastest()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<Verdict> spent(int readings, int used, int atLeast) {
