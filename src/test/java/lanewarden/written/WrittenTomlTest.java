@@ -257,7 +257,7 @@ class WrittenTomlTest {
             .set(FIRST, "bound", Literal.text("below"), List.of("limit", "bound", "tolerance"));
     String expected =
         book.replaceFirst("tolerance = \"3 %\"   ", "tolerance = \"2 ft/s\"")
-            .replaceFirst("exactly\n", "exactly\nbound = \"below\"\n");
+            .replaceFirst("only-below out\n", "only-below out\nbound = \"below\"\n");
     assertEquals(expected, text(changed));
   }
 
