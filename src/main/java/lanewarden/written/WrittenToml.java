@@ -185,7 +185,7 @@ public final class WrittenToml {
               .orElseThrow(
                   () ->
                       refusal(
-                          key,
+                          pathOf(table, key),
                           "a list with one item a line",
                           "comments between items that share a line",
                           layout.place(entry.start())));
@@ -225,7 +225,7 @@ public final class WrittenToml {
     TomlTable tree = tree(table);
     if (tree.contains(List.of(key))) {
       throw refusal(
-          table + (table.name() == null ? "" : ".") + key,
+          pathOf(table, key),
           key + " = … on a line of its own",
           "it written with dots or as a table",
           placeOf(tree, key));
@@ -259,7 +259,8 @@ public final class WrittenToml {
     if (!within.isEmpty()) {
       Piece first = within.get(0);
       String found = "the table " + String.join(".", first.name());
-      throw refusal(nth.toString(), "without tables within it", found, layout.place(first.start()));
+      throw refusal(
+          nth.toString(), "a table that holds no others", found, layout.place(first.start()));
     }
     return block;
   }
@@ -282,7 +283,7 @@ public final class WrittenToml {
 
   private WrittenRefused refusal(String what, String expected, String found, Place at) {
     String mend = "change it with a text editor; nothing was changed";
-    String wanted = what + " to be written as " + expected;
+    String wanted = what + " to be " + expected;
     return WrittenRefused.because(
         new WrittenFault(file, at.line(), at.column(), wanted, found, mend));
   }
@@ -306,6 +307,10 @@ public final class WrittenToml {
   private WrittenToml spliced(int from, int to, String by) throws WrittenRefused {
     String changed = mark + text.substring(0, from) + by + text.substring(to);
     return read(file, changed.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String pathOf(TablePath table, String key) {
+    return table.name() == null ? key : table + "." + key;
   }
 
   private static String named(String key) {

@@ -180,6 +180,23 @@ class WrittenTomlTest {
   }
 
   @Test
+  void commentsDirectlyBelowADivisionsLastKeyGoWithIt() throws WrittenRefused {
+    String one = "[[division]]\na = 1\n# b = 2\n# c = 3\n";
+    assertEquals(one + "\n" + one, text(read(one).copy(FIRST)));
+    assertEquals("", text(read(one).remove(FIRST)));
+    assertEquals(
+        "[[division]]\na = 1\n\n[[division]]\n# of the next\n[event]\n",
+        text(read("[[division]]\na = 1\n# of the next\n[event]\n").add("division")));
+  }
+
+  @Test
+  void aCommentFurtherInIsOfTheNextKeyThatStandsFurtherIn() throws WrittenRefused {
+    assertEquals(
+        "a = 1 # one\n  # two\n  b = 2\n",
+        text(read("a = 1 # one\nx = 1 # ten\n  # two\n  b = 2\n").remove(TOP, "x")));
+  }
+
+  @Test
   void aHeadingThatMayBeAboutAllDivisionsStays() throws WrittenRefused {
     assertEquals(
         "# All of them\n[[division]]\na = 2\n",
@@ -226,9 +243,12 @@ class WrittenTomlTest {
 
   @Test
   void aDivisionWithTablesInItIsNeitherCopiedNorRemoved() throws WrittenRefused {
-    String text = "[[division]]\n[event]\n[division.more]\na = 1\n[[division]]\nb = 1\n";
+    String text = "[[division]]\n[event]\n  [division.more]\na = 1\n[[division]]\nb = 1\n";
     WrittenRefused refused = assertThrows(WrittenRefused.class, () -> read(text).copy(FIRST));
-    assertEquals(3, refused.faults().get(0).line());
+    assertEquals(
+        "book.toml:3:3: expected division[1] to be a table that holds no others, found the table"
+            + " division.more; mend: change it with a text editor; nothing was changed",
+        refused.faults().get(0).toString());
     assertThrows(WrittenRefused.class, () -> read(text).remove(FIRST));
     assertThrows(WrittenRefused.class, () -> read(text).addAfter(FIRST));
     assertEquals(text + "\n[[division]]\n", text(read(text).add("division")));
