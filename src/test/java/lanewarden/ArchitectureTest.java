@@ -88,6 +88,7 @@ class ArchitectureTest {
           Map.entry("org.sqlite.", Set.of("ledger")),
           Map.entry("org.bouncycastle.", Set.of("ledger")),
           Map.entry("org.jose4j.", Set.of("ledger")),
+          Map.entry("org.apache.commons.statistics.", Set.of("metrology")),
           Map.entry("com.fazecast.", Set.of("chronograph")),
           Map.entry("org.apache.pdfbox.", Set.of("audit")),
           Map.entry("com.openhtmltopdf.", Set.of("audit")),

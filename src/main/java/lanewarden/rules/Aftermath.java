@@ -77,7 +77,7 @@ public record Aftermath(
         });
     if (!fails.equals(usual(rechecks))) {
       for (Phase phase : Phase.values()) {
-        sentences.add("On a fail " + phase.phrase() + ", " + onFail(phase).phrase() + ".");
+        sentences.add("A fail " + phase.phrase() + ": " + onFail(phase).phrase() + ".");
       }
     }
     for (Band band : bands) {

@@ -22,7 +22,7 @@ record Bands(List<Band> ascending) {
   }
 
   /** Whether no reading still outstanding can move the figure into another band. */
-  boolean isSettled(DecidingFigure figure, Speed allowed) {
+  boolean isSettled(FigureRange figure, Speed allowed) {
     Optional<Band> least = of(figure.atLeast(), allowed);
     if (least.isEmpty()) {
       return true;

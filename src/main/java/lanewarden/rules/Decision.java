@@ -25,7 +25,7 @@ public sealed interface Decision {
   Verdict on(List<Speed> readings, int counted, Bound bound);
 
   /** Between which bounds the figure that decides lies, with readings still outstanding. */
-  DecidingFigure figure(List<Speed> readings, int counted);
+  FigureRange figure(List<Speed> readings, int counted);
 
   /** In a sentence for the official's screen. */
   String inWords(int counted);
@@ -42,8 +42,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public DecidingFigure figure(List<Speed> readings, int counted) {
-      return DecidingFigure.mean(readings, counted);
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.mean(readings, counted);
     }
 
     @Override
@@ -74,8 +74,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public DecidingFigure figure(List<Speed> readings, int counted) {
-      return DecidingFigure.places(readings, counted, counted, counted);
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, counted, counted);
     }
 
     @Override
@@ -92,8 +92,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public DecidingFigure figure(List<Speed> readings, int counted) {
-      return DecidingFigure.places(readings, counted, (counted + 1) / 2, counted / 2 + 1);
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, (counted + 1) / 2, counted / 2 + 1);
     }
 
     @Override
@@ -145,8 +145,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public DecidingFigure figure(List<Speed> readings, int counted) {
-      return DecidingFigure.places(readings, counted, needed, needed);
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, needed, needed);
     }
 
     @Override
@@ -172,8 +172,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public DecidingFigure figure(List<Speed> readings, int counted) {
-      return DecidingFigure.places(readings, counted, 1, 1);
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, 1, 1);
     }
 
     @Override

@@ -27,4 +27,9 @@ public record Division(String code, String name, Rule rule, Coverage coverage, O
   public String inWords() {
     return String.join(" ", sentences());
   }
+
+  /** Made-up checks that show what the rule means, each with the rule's own verdict. */
+  public List<WorkedCase> workedCases() {
+    return WorkedCases.of(rule);
+  }
 }

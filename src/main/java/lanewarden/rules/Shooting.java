@@ -60,7 +60,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     Verdict verdict = decide(readings, bound);
     boolean settled = true;
     if (verdict instanceof Verdict.Over over && bands.any()) {
-      DecidingFigure figure = decision.figure(readings, plan.counted());
+      FigureRange figure = decision.figure(readings, plan.counted());
       settled = bands.isSettled(figure, bound.fastest());
       verdict = over.in(bands.of(figure.atLeast(), bound.fastest()));
     }

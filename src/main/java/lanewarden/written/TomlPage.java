@@ -33,6 +33,15 @@ public final class TomlPage {
    */
   public static TomlPage read(String file, byte[] bytes) throws WrittenRefused {
     String text = WrittenText.of(file, bytes);
+    return new TomlPage(file, text, parse(file, text));
+  }
+
+  /**
+   * Parses the text, whatever is in it.
+   *
+   * @throws WrittenRefused if it is not TOML, with every syntax fault
+   */
+  static TomlParseResult parse(String file, String text) throws WrittenRefused {
     TomlParseResult toml = Toml.parse(text);
     if (toml.hasErrors()) {
       List<WrittenFault> faults = new ArrayList<>();
@@ -48,7 +57,7 @@ public final class TomlPage {
       }
       throw new WrittenRefused(file, faults);
     }
-    return new TomlPage(file, text, toml);
+    return toml;
   }
 
   /** The file's name as given. */

@@ -1,9 +1,11 @@
 /**
  * What people write in files, read strictly: every fault has a file, a line, a column, what was
- * expected, what was found and the mend.
+ * expected, what was found and the mend. And changed gently: everything that a change does not
+ * touch stays byte for byte.
  *
- * <p>Front door: {@link lanewarden.written.TomlPage}. Words it owns: fault in a written file, page,
- * section. May import: quantity.
+ * <p>Front doors: {@link lanewarden.written.TomlPage} to read, {@link
+ * lanewarden.written.WrittenToml} to change. Words it owns: fault in a written file, page, section,
+ * literal. May import: quantity.
  */
 @NullMarked
 package lanewarden.written;

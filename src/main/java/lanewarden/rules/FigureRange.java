@@ -11,13 +11,13 @@ import lanewarden.quantity.Speed;
  * @param least the least it can still become; empty where it can be anything
  * @param most the most it can still become; empty where it can be anything
  */
-record DecidingFigure(Optional<MeanSpeed> least, Optional<MeanSpeed> most) {
+record FigureRange(Optional<MeanSpeed> least, Optional<MeanSpeed> most) {
 
   /** The mean: known when all readings are in. */
-  static DecidingFigure mean(List<Speed> readings, int counted) {
+  static FigureRange mean(List<Speed> readings, int counted) {
     Optional<MeanSpeed> mean =
         readings.size() < counted ? Optional.empty() : Optional.of(MeanSpeed.of(readings));
-    return new DecidingFigure(mean, mean);
+    return new FigureRange(mean, mean);
   }
 
   /**
@@ -26,10 +26,10 @@ record DecidingFigure(Optional<MeanSpeed> least, Optional<MeanSpeed> most) {
    * @param lower counted from 1 at the slowest
    * @param upper the same or the next place
    */
-  static DecidingFigure places(List<Speed> readings, int counted, int lower, int upper) {
+  static FigureRange places(List<Speed> readings, int counted, int lower, int upper) {
     List<Speed> sorted = readings.stream().sorted().toList();
     int outstanding = counted - readings.size();
-    return new DecidingFigure(
+    return new FigureRange(
         middle(sorted, lower - outstanding, upper - outstanding), middle(sorted, lower, upper));
   }
 
