@@ -48,13 +48,25 @@ abstract sealed class ScoreSheet {
   /** The fewest further readings that can decide a check that is open. */
   abstract int fewestMore();
 
-  private static final class Counted extends ScoreSheet {
+  static final class Counted extends ScoreSheet {
     private final int needed;
+
+    /** By readings entered and readings within; looked up, as a branch would be guessed wrong. */
+    private final byte[] decided;
+
     private int within;
 
     Counted(Ranked figure, double bar) {
       super(figure.readings(), bar);
       this.needed = figure.place();
+      this.decided = new byte[(readings + 1) * (readings + 1)];
+      for (int in = 0; in <= readings; in++) {
+        for (int good = 0; good <= in; good++) {
+          boolean tooFew = readings - (in - good) < needed;
+          decided[in * (readings + 1) + good] =
+              (byte) (good >= needed ? WITHIN : tooFew ? OVER : OPEN);
+        }
+      }
     }
 
     @Override
@@ -66,13 +78,8 @@ abstract sealed class ScoreSheet {
     @Override
     int enter(double reading) {
       entered++;
-      if (reading <= bar) {
-        within++;
-      }
-      if (within >= needed) {
-        return WITHIN;
-      }
-      return readings - (entered - within) < needed ? OVER : OPEN;
+      within += reading <= bar ? 1 : 0;
+      return decided[entered * (readings + 1) + within];
     }
 
     @Override
@@ -82,7 +89,7 @@ abstract sealed class ScoreSheet {
     }
   }
 
-  private static final class Summed extends ScoreSheet {
+  static final class Summed extends ScoreSheet {
     private double sum;
 
     Summed(int readings, double bar) {
@@ -111,7 +118,7 @@ abstract sealed class ScoreSheet {
     }
   }
 
-  private static final class Sorted extends ScoreSheet {
+  static final class Sorted extends ScoreSheet {
     private final double[] sorted;
     private final int half;
 
@@ -129,6 +136,9 @@ abstract sealed class ScoreSheet {
         place--;
       }
       sorted[place] = reading;
+      if (entered <= half) {
+        return OPEN;
+      }
       int toCome = readings - entered;
       if (staysWithin(0)) {
         return WITHIN;
