@@ -91,10 +91,8 @@ public final class CheckSimulation {
         if (spreadLimited) {
           lowest = Math.min(lowest, reading);
           highest = Math.max(highest, reading);
-          if (highest - lowest > spread) {
-            return NOT_DECIDED;
-          }
-          outcome = sheet.entered < sheet.readings ? ScoreSheet.OPEN : outcome;
+          int ifClose = sheet.entered < sheet.readings ? ScoreSheet.OPEN : outcome;
+          outcome = highest - lowest > spread ? NOT_DECIDED : ifClose;
         }
         if (outcome != ScoreSheet.OPEN) {
           return outcome;

@@ -130,12 +130,15 @@ abstract sealed class ScoreSheet {
 
     @Override
     int enter(double reading) {
-      int place = entered++;
-      while (place > 0 && sorted[place - 1] > reading) {
-        sorted[place] = sorted[place - 1];
-        place--;
+      // every reading changes places without a question that would be guessed wrong
+      double higher = reading;
+      for (int place = 0; place < entered; place++) {
+        double known = sorted[place];
+        sorted[place] = Math.min(known, higher);
+        higher = Math.max(known, higher);
       }
-      sorted[place] = reading;
+      sorted[entered] = higher;
+      entered++;
       if (entered <= half) {
         return OPEN;
       }
