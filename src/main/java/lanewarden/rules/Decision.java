@@ -15,6 +15,11 @@ import lanewarden.quantity.Speed;
  */
 public sealed interface Decision {
 
+  /** How the rule book writes the ways to decide. */
+  static List<String> words() {
+    return ShootingSection.ways();
+  }
+
   /**
    * The verdict on the readings that are in.
    *
