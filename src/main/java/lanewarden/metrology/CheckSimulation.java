@@ -91,10 +91,11 @@ public final class CheckSimulation {
         if (spreadLimited) {
           lowest = Math.min(lowest, reading);
           highest = Math.max(highest, reading);
-          int ifClose = sheet.entered < sheet.readings ? ScoreSheet.OPEN : outcome;
-          outcome = highest - lowest > spread ? NOT_DECIDED : ifClose;
-        }
-        if (outcome != ScoreSheet.OPEN) {
+          boolean wide = highest - lowest > spread;
+          if (sheet.entered == sheet.readings || wide) {
+            return wide ? NOT_DECIDED : outcome;
+          }
+        } else if (outcome != ScoreSheet.OPEN) {
           return outcome;
         }
       }
