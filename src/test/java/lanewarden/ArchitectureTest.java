@@ -70,8 +70,8 @@ class ArchitectureTest {
           "lanewarden.ledger.Head",
           "lanewarden.roster.Competitor",
           "lanewarden.rules.Division",
-          "lanewarden.rules.ShotPlan",
-          "lanewarden.rules.SpeedRule");
+          "lanewarden.rules.Aftermath",
+          "lanewarden.rules.Rule");
 
   /** The rooms that look at what others hand out. */
   private static final Set<String> WINDOWS = Set.of("kiosk", "command");
@@ -88,6 +88,7 @@ class ArchitectureTest {
           Map.entry("org.sqlite.", Set.of("ledger")),
           Map.entry("org.bouncycastle.", Set.of("ledger")),
           Map.entry("org.jose4j.", Set.of("ledger")),
+          Map.entry("org.apache.commons.statistics.", Set.of("metrology")),
           Map.entry("com.fazecast.", Set.of("chronograph")),
           Map.entry("org.apache.pdfbox.", Set.of("audit")),
           Map.entry("com.openhtmltopdf.", Set.of("audit")),

@@ -13,8 +13,8 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;
 import lanewarden.rules.Division;
+import lanewarden.rules.Rule;
 import lanewarden.rules.Shot;
-import lanewarden.rules.SpeedRule;
 
 /**
  * Looks at every step of every check, as it is folded, with the rule beside it.
@@ -120,9 +120,9 @@ final class CheckExaminer {
     }
   }
 
-  private void admitted(Check now, List<Check> earlier, SpeedRule rule) {
+  private void admitted(Check now, List<Check> earlier, Rule rule) {
     List<Long> fails = earlier.stream().filter(Check::usesRecheck).map(Check::number).toList();
-    if (fails.size() > rule.rechecks()) {
+    if (fails.size() > rule.aftermath().rechecks()) {
       List<Long> entries = new ArrayList<>(List.of(now.number()));
       entries.addAll(fails);
       findings.add(
@@ -133,7 +133,7 @@ final class CheckExaminer {
                   + " was opened after "
                   + Wording.count(fails.size(), "fail")
                   + "; the rule allows "
-                  + Wording.count(rule.rechecks(), "re-check")
+                  + Wording.count(rule.aftermath().rechecks(), "re-check")
                   + "."));
     }
     for (Check within : earlier) {
@@ -169,7 +169,9 @@ final class CheckExaminer {
     List<Shot> before = judged.subList(0, judged.size() - 1);
     boolean decided =
         check.outcome().isPresent()
-            || division(check).filter(d -> d.rule().judge(before).ends()).isPresent();
+            || division(check)
+                .filter(d -> !d.rule().judge(check.setUp(), check.ticked(), before).takesShots())
+                .isPresent();
     if (decided) {
       add(
           Kind.ORDER,
@@ -253,12 +255,12 @@ final class CheckExaminer {
         continue;
       }
       Optional<Division> division = division(check);
-      if (division.isPresent() && division.get().rule().judge(check.judged()).ends()) {
+      if (division.isPresent() && check.judgedBy(division.get().rule()).ends()) {
         add(
             Kind.VERDICT_MISSING,
             Wording.check(check)
                 + ": the rule gives "
-                + Wording.verdict(division.get().rule().judge(check.judged()))
+                + Wording.verdict(check.judgedBy(division.get().rule()))
                 + ", but no verdict stands.",
             check.number());
       } else if (!check.isClosed()) {

@@ -1,6 +1,7 @@
 package lanewarden.audit;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lanewarden.journal.Check;
@@ -50,7 +51,7 @@ record DivisionSheet(
             .filter(Check.TakenShot::stands)
             .map(s -> s.reading().speed())
             .toList();
-    SpeedUnit unit = division.rule().limit().unit();
+    SpeedUnit unit = division.rule().unit();
     return new DivisionSheet(
         division.code(),
         division.name(),
@@ -69,22 +70,38 @@ record DivisionSheet(
         checks.isEmpty()
             ? ""
             : new ReadingsPicture(division, checks, face)
-                .svg(ink.escape(alternative(division, standing))));
+                .svg(ink.escape(alternative(division, checks, standing))));
   }
 
   private static String limit(Division division) {
-    String limit = division.rule().limit().toString();
-    return division.rule().allowed().isMoreThan(division.rule().limit())
-        ? limit + ", with tolerance " + Wording.plain(division.rule().allowed())
-        : limit + ", no tolerance";
+    List<String> limits = new ArrayList<>();
+    division
+        .rule()
+        .speed()
+        .ifPresent(
+            speed ->
+                limits.add(
+                    speed.limit()
+                        + (speed.allowed().compareTo(speed.limit()) == 0
+                            ? ", no tolerance"
+                            : ", allowed " + Wording.plain(speed.allowed()))));
+    division.rule().energy().ifPresent(energy -> limits.add(energy.limit().toString()));
+    return limits.isEmpty() ? "no limit" : String.join("; ", limits);
   }
 
   private static String shown(double si, SpeedUnit unit) {
     return Speed.ofSi(si, SpeedUnit.METRES_PER_SECOND).to(unit, DECIMALS).toString();
   }
 
-  private static String alternative(Division division, List<Speed> standing) {
-    long above = standing.stream().filter(s -> s.isMoreThan(division.rule().allowed())).count();
+  private static String alternative(Division division, List<Check> checks, List<Speed> standing) {
+    long above =
+        checks.stream()
+            .flatMap(
+                c ->
+                    c.shots().stream()
+                        .filter(Check.TakenShot::stands)
+                        .filter(s -> division.rule().exceeds(s.reading().speed(), c.setUp())))
+            .count();
     return "Arrow speeds in the division "
         + division.name()
         + " against the limit of "
@@ -93,7 +110,7 @@ record DivisionSheet(
         + Wording.count(standing.size(), "reading")
         + " that stand, "
         + above
-        + " of them above it. Every value stands in the table of checks.";
+        + " of them over it. Every value stands in the table of checks.";
   }
 
   /** Whether there is a picture. */

@@ -134,7 +134,7 @@ final class PageWriter {
     for (RuleBook book : books) {
       List<ReportPage.Book.Rule> rules =
           book.divisions().stream()
-              .map(d -> new ReportPage.Book.Rule(d.code(), d.name(), d.rule().inWords()))
+              .map(d -> new ReportPage.Book.Rule(d.code(), d.name(), d.inWords()))
               .toList();
       pages.add(
           new ReportPage.Book(

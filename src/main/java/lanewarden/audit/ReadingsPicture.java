@@ -8,7 +8,7 @@ import lanewarden.journal.Check;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Division;
-import lanewarden.rules.SpeedRule;
+import lanewarden.rules.Rule;
 
 /**
  * The readings of one division against its limit: a column a check, a mark a shot.
@@ -35,7 +35,7 @@ final class ReadingsPicture {
   private static final String LIMIT = "stroke=\"#111111\" stroke-width=\"1.3\"";
   private static final String ALLOWED = LIMIT + " stroke-dasharray=\"6 3\"";
 
-  private final SpeedRule rule;
+  private final Rule rule;
   private final SpeedUnit unit;
   private final List<Check> checks;
   private final Drawing drawing;
@@ -44,7 +44,7 @@ final class ReadingsPicture {
 
   ReadingsPicture(Division division, List<Check> checks, Typeface face) throws IOException {
     this.rule = division.rule();
-    this.unit = rule.limit().unit();
+    this.unit = rule.unit();
     this.checks = List.copyOf(checks);
     this.drawing = new Drawing(face, WIDTH, HEIGHT);
     this.scale = scale();
@@ -59,14 +59,14 @@ final class ReadingsPicture {
   private Scale scale() {
     double[] held =
         DoubleStream.concat(
-                DoubleStream.of(value(rule.limit()), value(rule.allowed())),
+                rule.speed().stream()
+                    .flatMapToDouble(s -> DoubleStream.of(value(s.limit()), value(s.allowed()))),
                 checks.stream()
                     .flatMap(c -> c.shots().stream())
                     .filter(Check.TakenShot::stands)
                     .mapToDouble(s -> value(s.reading().speed())))
             .toArray();
-    return Scale.over(
-        DoubleStream.of(held).min().orElseThrow(), DoubleStream.of(held).max().orElseThrow());
+    return Scale.over(DoubleStream.of(held).min().orElse(0), DoubleStream.of(held).max().orElse(1));
   }
 
   private double value(Speed speed) {
@@ -115,19 +115,24 @@ final class ReadingsPicture {
   }
 
   private void limits() throws IOException {
-    double limit = value(rule.limit());
-    double allowed = value(rule.allowed());
-    drawing.line(LEFT, y(limit), RIGHT, y(limit), LIMIT);
-    boolean tolerant = rule.allowed().isMoreThan(rule.limit());
-    double limitLabel = y(limit);
-    if (tolerant) {
-      drawing.line(LEFT, y(allowed), RIGHT, y(allowed), ALLOWED);
-      double middle = (y(limit) + y(allowed)) / 2;
-      double half = Math.max((y(limit) - y(allowed)) / 2, 1.3 * SMALL);
-      label("limit + tolerance", rule.allowed(), middle - half);
-      limitLabel = middle + half;
+    if (rule.speed().isPresent()) {
+      limits(rule.speed().get().limit(), rule.speed().get().allowed());
     }
-    label("limit", rule.limit(), limitLabel);
+  }
+
+  private void limits(Speed limit, Speed allowed) throws IOException {
+    double at = y(value(limit));
+    double allowedAt = y(value(allowed));
+    drawing.line(LEFT, at, RIGHT, at, LIMIT);
+    double limitLabel = at;
+    if (limit.compareTo(allowed) != 0) {
+      drawing.line(LEFT, allowedAt, RIGHT, allowedAt, ALLOWED);
+      double middle = (at + allowedAt) / 2;
+      double half = Math.max(Math.abs(at - allowedAt) / 2, 1.3 * SMALL);
+      label("allowed", allowed, allowedAt < at ? middle - half : middle + half);
+      limitLabel = allowedAt < at ? middle + half : middle - half;
+    }
+    label("limit", limit, limitLabel);
   }
 
   private void label(String word, Speed speed, double y) throws IOException {
@@ -143,7 +148,7 @@ final class ReadingsPicture {
     double gap = Math.min(slot * 0.8 / Math.max(shots, 1), 11);
     Mark mark = new Mark(drawing, Math.max(1.2, Math.min(3.2, gap * 0.36)));
     for (int i = 0; i < shots; i++) {
-      shot(check.shots().get(i), x + slot / 2 + gap * (i - (shots - 1) / 2.0), mark);
+      shot(check, check.shots().get(i), x + slot / 2 + gap * (i - (shots - 1) / 2.0), mark);
     }
   }
 
@@ -154,13 +159,13 @@ final class ReadingsPicture {
     return attempt > 1 ? shown + "/" + attempt : shown;
   }
 
-  private void shot(Check.TakenShot shot, double x, Mark mark) throws IOException {
+  private void shot(Check check, Check.TakenShot shot, double x, Mark mark) throws IOException {
     Speed speed = shot.reading().speed();
     double value = value(speed);
     double y = y(Math.max(scale.low(), Math.min(scale.high(), value)));
     if (!shot.stands()) {
       mark.voided(x, y);
-    } else if (speed.isMoreThan(rule.allowed())) {
+    } else if (rule.exceeds(speed, check.setUp())) {
       mark.above(x, y);
     } else {
       mark.inside(x, y);
@@ -183,9 +188,9 @@ final class ReadingsPicture {
     double y = HEIGHT - 8;
     double x = LEFT + 4;
     mark.inside(x, y - 3);
-    x = entry("at most limit + tolerance", x, y);
+    x = entry("keeps the limit", x, y);
     mark.above(x, y - 3);
-    x = entry("above it", x, y);
+    x = entry("over the limit", x, y);
     mark.voided(x, y - 3);
     x = entry("declared void", x, y);
     mark.inside(x, y - 3);

@@ -84,7 +84,7 @@ final class VerdictExaminer {
           entry);
       return;
     }
-    compare(entry, given, check, division.get().rule().judge(check.judged()));
+    compare(entry, given, check, check.judgedBy(division.get().rule()));
   }
 
   private void compare(long entry, Fact.VerdictGiven given, Check check, Verdict recomputed) {

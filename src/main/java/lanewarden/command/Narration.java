@@ -85,13 +85,13 @@ final class Narration {
     Check check = now.check();
     if (before.isEmpty()) {
       told.add(called(now));
-      told.add(Notice.of("rule", now.division().rule().inWords()));
+      told.add(Notice.of("rule", now.division().inWords()));
     }
     List<Check.TakenShot> known = before.map(b -> b.check().shots()).orElse(List.of());
     for (int i = 0; i < check.shots().size(); i++) {
       Check.TakenShot shot = check.shots().get(i);
       if (i >= known.size()) {
-        told.add(reading(shot, now.allowed().unit()));
+        told.add(reading(shot, now.unit()));
       }
       Fact.ReadingVoided voided = shot.voided();
       if (voided != null && (i >= known.size() || known.get(i).stands())) {

@@ -2,10 +2,16 @@ package lanewarden.journal;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import lanewarden.rules.Phase;
+import lanewarden.rules.Rule;
+import lanewarden.rules.SetUp;
 import lanewarden.rules.Shot;
+import lanewarden.rules.Verdict;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +22,9 @@ import org.jspecify.annotations.Nullable;
  * @param at when it was opened
  * @param signer thumbprint of the official's key that opened it
  * @param ruleBook hash of the rule book in force when it was opened
+ * @param phase of the event when it was opened
+ * @param setUp bow and arrow as stated last
+ * @param ticked the conditions that were ticked
  * @param shots every reading taken, void ones included, in order
  * @param refused lines refused while it ran
  * @param wasOver whether a verdict of over was ever given in it, also one that was taken back
@@ -28,6 +37,9 @@ public record Check(
     Instant at,
     String signer,
     String ruleBook,
+    Phase phase,
+    SetUp setUp,
+    Set<String> ticked,
     List<TakenShot> shots,
     List<Fact.LineRefused> refused,
     boolean wasOver,
@@ -36,6 +48,7 @@ public record Check(
 
   /** Copies the lists. */
   public Check {
+    ticked = Set.copyOf(ticked);
     shots = List.copyOf(shots);
     refused = List.copyOf(refused);
   }
@@ -66,13 +79,21 @@ public record Check(
   public record GivenVerdict(long sequence, Instant at, String signer, Fact.VerdictGiven fact) {}
 
   static Check opened(
-      long number, Fact.CheckOpened opened, Instant at, String signer, String ruleBook) {
+      long number,
+      Fact.CheckOpened opened,
+      Instant at,
+      String signer,
+      String ruleBook,
+      Phase phase) {
     return new Check(
         number,
         opened,
         at,
         signer,
         ruleBook,
+        phase,
+        opened.setUp(),
+        Set.of(),
         List.of(),
         List.of(),
         false,
@@ -85,6 +106,11 @@ public record Check(
     return shots.stream()
         .<Shot>map(s -> s.stands() ? new Shot.Read(s.reading().speed()) : new Shot.Voided())
         .toList();
+  }
+
+  /** What a rule says of it as it stands. */
+  public Verdict judgedBy(Rule rule) {
+    return rule.judge(setUp, ticked, judged());
   }
 
   /** The sequences of the readings that stand. */
@@ -116,38 +142,113 @@ public record Check(
     return closed.isPresent();
   }
 
-  Check take(long sequence, Fact.ReadingTaken reading) {
-    return with(plus(shots, new TakenShot(sequence, reading, null)), refused, verdict, closed);
+  /** The check with one more reading. */
+  public Check take(long sequence, Fact.ReadingTaken reading) {
+    return with(plus(shots, new TakenShot(sequence, reading, null)), verdict);
   }
 
   Check refuse(Fact.LineRefused line) {
-    return with(shots, plus(refused, line), verdict, closed);
+    return new Check(
+        number,
+        opened,
+        at,
+        signer,
+        ruleBook,
+        phase,
+        setUp,
+        ticked,
+        shots,
+        plus(refused, line),
+        wasOver,
+        verdict,
+        closed);
   }
 
   /** A void takes back the verdict that rested on the reading; the rule is asked anew. */
-  Check declareVoid(Fact.ReadingVoided fact) {
+  public Check declareVoid(Fact.ReadingVoided fact) {
     UnaryOperator<TakenShot> mark =
         s -> s.sequence() == fact.reading() ? new TakenShot(s.sequence(), s.reading(), fact) : s;
-    return with(shots.stream().map(mark).toList(), refused, Optional.empty(), closed);
+    return with(shots.stream().map(mark).toList(), Optional.empty());
+  }
+
+  /** Another set-up takes back the verdict that rested on the one before. */
+  public Check state(Fact.SetUpStated fact) {
+    SetUp now = new SetUp(fact.arrowMass(), fact.drawWeight(), fact.certifiedDrawWeight());
+    return new Check(
+        number,
+        opened,
+        at,
+        signer,
+        ruleBook,
+        phase,
+        now,
+        ticked,
+        shots,
+        refused,
+        wasOver,
+        Optional.empty(),
+        closed);
+  }
+
+  /** The check with one more condition ticked. */
+  public Check tick(Fact.ConditionTicked fact) {
+    Set<String> more = new LinkedHashSet<>(ticked);
+    more.add(fact.condition());
+    return new Check(
+        number, opened, at, signer, ruleBook, phase, setUp, more, shots, refused, wasOver, verdict,
+        closed);
   }
 
   Check decide(GivenVerdict given) {
     boolean over = wasOver || given.fact().outcome() == Outcome.OVER;
     return new Check(
-        number, opened, at, signer, ruleBook, shots, refused, over, Optional.of(given), closed);
+        number,
+        opened,
+        at,
+        signer,
+        ruleBook,
+        phase,
+        setUp,
+        ticked,
+        shots,
+        refused,
+        over,
+        Optional.of(given),
+        closed);
   }
 
   Check close(Fact.CheckClosed fact) {
-    return with(shots, refused, verdict, Optional.of(fact));
+    return new Check(
+        number,
+        opened,
+        at,
+        signer,
+        ruleBook,
+        phase,
+        setUp,
+        ticked,
+        shots,
+        refused,
+        wasOver,
+        verdict,
+        Optional.of(fact));
   }
 
-  private Check with(
-      List<TakenShot> newShots,
-      List<Fact.LineRefused> newRefused,
-      Optional<GivenVerdict> newVerdict,
-      Optional<Fact.CheckClosed> newClosed) {
+  private Check with(List<TakenShot> newShots, Optional<GivenVerdict> newVerdict) {
     return new Check(
-        number, opened, at, signer, ruleBook, newShots, newRefused, wasOver, newVerdict, newClosed);
+        number,
+        opened,
+        at,
+        signer,
+        ruleBook,
+        phase,
+        setUp,
+        ticked,
+        newShots,
+        refused,
+        wasOver,
+        newVerdict,
+        closed);
   }
 
   private static <T> List<T> plus(List<T> list, T one) {

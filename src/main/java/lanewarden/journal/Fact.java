@@ -6,6 +6,9 @@ import java.util.List;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Consequence;
+import lanewarden.rules.Phase;
+import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,8 +26,15 @@ public sealed interface Fact {
    * @param file the file's name
    * @param sha256 64 hex digits over the file's bytes
    * @param text the whole file
+   * @param reason why it replaces the one before, or null for the first
    */
-  record RuleBookAdopted(String file, String sha256, String text) implements Fact {}
+  record RuleBookAdopted(String file, String sha256, String text, @Nullable String reason)
+      implements Fact {
+    /** The first rule book of an event. */
+    public RuleBookAdopted(String file, String sha256, String text) {
+      this(file, sha256, text, null);
+    }
+  }
 
   /** The competitors, with the meaning of {@link RuleBookAdopted}. */
   record RosterAdopted(String file, String sha256, String text) implements Fact {}
@@ -38,6 +48,26 @@ public sealed interface Fact {
    */
   record StationOpened(String instrument, String profile, String program) implements Fact {}
 
+  /** A phase of the event began; until the first such entry it is before the event. */
+  record PhaseBegan(Phase phase) implements Fact {}
+
+  /**
+   * Competitors of a division were drawn at random by the published recipe.
+   *
+   * @param seed as it was thrown before witnesses
+   * @param share of the pool that was to be drawn, for example {@code 20 %}
+   * @param pool the bibs of the division, as the roster had them
+   * @param drawn those of them that are to be checked, in the order drawn
+   */
+  record DrawMade(String division, String seed, String share, List<String> pool, List<String> drawn)
+      implements Fact {
+    /** Copies the lists. */
+    public DrawMade {
+      pool = List.copyOf(pool);
+      drawn = List.copyOf(drawn);
+    }
+  }
+
   /** An official took over; this and what follows is signed with that official's key. */
   record OfficialSignedIn(String name) implements Fact {}
 
@@ -48,8 +78,11 @@ public sealed interface Fact {
    * A competitor stands at the line.
    *
    * @param attempt 1 for the first check, 2 and up for re-checks
-   * @param arrowMass as weighed, or null if it was not
-   * @param drawWeight as stated, or null if it was not
+   * @param arrowMass as the roster states it, or null if it does not
+   * @param drawWeight as the roster states it, or null if it does not
+   * @param certifiedDrawWeight as the roster states it, or null if it does not
+   * @param grounds why the competitor was called although the rule did not call for it: drawn by
+   *     nobody, or within already; null where it did
    */
   record CheckOpened(
       String bib,
@@ -57,8 +90,43 @@ public sealed interface Fact {
       String division,
       int attempt,
       @Nullable Mass arrowMass,
-      @Nullable Force drawWeight)
+      @Nullable Force drawWeight,
+      @Nullable Force certifiedDrawWeight,
+      @Nullable String grounds)
+      implements Fact {
+    /** A call that the rule calls for, without a certified draw weight. */
+    public CheckOpened(
+        String bib,
+        String name,
+        String division,
+        int attempt,
+        @Nullable Mass arrowMass,
+        @Nullable Force drawWeight) {
+      this(bib, name, division, attempt, arrowMass, drawWeight, null, null);
+    }
+
+    /** Bow and arrow as declared. */
+    public SetUp setUp() {
+      return new SetUp(arrowMass, drawWeight, certifiedDrawWeight);
+    }
+  }
+
+  /**
+   * Bow and arrow as weighed at the line; takes the place of all that was stated before.
+   *
+   * @param arrowMass or null if it was not weighed
+   * @param drawWeight as the bow is set, or null if it was not weighed
+   * @param certifiedDrawWeight as its certificate states it, or null if there is none
+   */
+  record SetUpStated(
+      long check,
+      @Nullable Mass arrowMass,
+      @Nullable Force drawWeight,
+      @Nullable Force certifiedDrawWeight)
       implements Fact {}
+
+  /** The official saw that a condition of the rule was kept. */
+  record ConditionTicked(long check, String condition) implements Fact {}
 
   /**
    * A good reading, taken for the check.
@@ -114,10 +182,22 @@ public sealed interface Fact {
    * @param ruleBook hash of the rule book that was applied, 64 hex digits
    * @param reason with the figures that decided
    * @param readings the sequences of all readings that stood, in order
+   * @param follows what the rule says follows it, or null where nothing does
    */
   record VerdictGiven(
-      long check, String ruleBook, Outcome outcome, String reason, List<Long> readings)
+      long check,
+      String ruleBook,
+      Outcome outcome,
+      String reason,
+      List<Long> readings,
+      @Nullable Consequence follows)
       implements Fact {
+    /** A verdict that nothing follows. */
+    public VerdictGiven(
+        long check, String ruleBook, Outcome outcome, String reason, List<Long> readings) {
+      this(check, ruleBook, outcome, reason, readings, null);
+    }
+
     /** Copies the list. */
     public VerdictGiven {
       readings = List.copyOf(readings);

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.deser.std.FromStringDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializerBase;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -21,6 +21,8 @@ import lanewarden.ledger.Entry;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Consequence;
+import lanewarden.rules.Phase;
 
 /**
  * The JSON form of facts, and their kinds.
@@ -40,10 +42,14 @@ public final class FactJson {
     Map<String, Class<? extends Fact>> kinds = new LinkedHashMap<>();
     kinds.put("rule-book-adopted", Fact.RuleBookAdopted.class);
     kinds.put("roster-adopted", Fact.RosterAdopted.class);
+    kinds.put("phase-began", Fact.PhaseBegan.class);
+    kinds.put("draw-made", Fact.DrawMade.class);
     kinds.put("station-opened", Fact.StationOpened.class);
     kinds.put("official-signed-in", Fact.OfficialSignedIn.class);
     kinds.put("official-signed-out", Fact.OfficialSignedOut.class);
     kinds.put("check-opened", Fact.CheckOpened.class);
+    kinds.put("set-up-stated", Fact.SetUpStated.class);
+    kinds.put("condition-ticked", Fact.ConditionTicked.class);
     kinds.put("reading-taken", Fact.ReadingTaken.class);
     kinds.put("line-refused", Fact.LineRefused.class);
     kinds.put("reading-voided", Fact.ReadingVoided.class);
@@ -62,10 +68,16 @@ public final class FactJson {
 
   private static ObjectMapper mapper() {
     SimpleModule quantities = new SimpleModule();
-    written(quantities, Speed.class, Speed::parse);
-    written(quantities, Mass.class, Mass::parse);
-    written(quantities, Force.class, Force::parse);
-    written(quantities, Instant.class, Instant::parse);
+    written(quantities, Speed.class, Speed::toString, Speed::parse);
+    written(quantities, Mass.class, Mass::toString, Mass::parse);
+    written(quantities, Force.class, Force::toString, Force::parse);
+    written(quantities, Instant.class, Instant::toString, Instant::parse);
+    written(quantities, Phase.class, Phase::word, word -> known(word, Phase.ofWord(word)));
+    written(
+        quantities,
+        Consequence.class,
+        Consequence::word,
+        word -> known(word, Consequence.ofWord(word)));
     return JsonMapper.builder()
         .addModule(quantities)
         .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -75,8 +87,23 @@ public final class FactJson {
         .build();
   }
 
-  private static <T> void written(SimpleModule module, Class<T> type, Function<String, T> read) {
-    module.addSerializer(type, ToStringSerializer.instance);
+  private static <T> T known(String word, Optional<T> meant) {
+    return meant.orElseThrow(
+        () -> new IllegalArgumentException("the word \"" + word + "\" is not known here"));
+  }
+
+  private static <T> void written(
+      SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read) {
+    module.addSerializer(
+        type,
+        new ToStringSerializerBase(type) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public String valueToString(Object value) {
+            return write.apply(type.cast(value));
+          }
+        });
     module.addDeserializer(
         type,
         new FromStringDeserializer<T>(type) {

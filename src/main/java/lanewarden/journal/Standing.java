@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanewarden.ledger.Entry;
+import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenRefused;
 import org.jspecify.annotations.Nullable;
@@ -19,11 +20,22 @@ import org.jspecify.annotations.Nullable;
  * give the same standing, so a restart comes back exactly where the ledger ends.
  */
 public final class Standing {
+
+  /**
+   * A draw with its entry.
+   *
+   * @param sequence of the entry that made it
+   * @param ruleBook hash of the rule book in force when it was made
+   */
+  public record Draw(long sequence, String ruleBook, Fact.DrawMade fact) {}
+
   private final Map<Long, Check> checks = new LinkedHashMap<>();
   private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
   private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
+  private final Map<String, Draw> draws = new LinkedHashMap<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
+  private Phase phase = Phase.BEFORE;
   private @Nullable RuleBook ruleBook;
   private Fact.@Nullable RosterAdopted roster;
   private Fact.@Nullable StationOpened opened;
@@ -65,6 +77,10 @@ public final class Standing {
       official = null;
     } else if (fact instanceof Fact.LinkChanged changed) {
       link = changed;
+    } else if (fact instanceof Fact.PhaseBegan began) {
+      phase = began.phase();
+    } else if (fact instanceof Fact.DrawMade draw) {
+      draws.put(draw.division(), new Draw(sequence, inForce(), draw));
     } else {
       foldCheck(sequence, at, signer, fact);
     }
@@ -72,10 +88,13 @@ public final class Standing {
 
   private void foldCheck(long sequence, Instant at, String signer, Fact fact) {
     if (fact instanceof Fact.CheckOpened openedNow) {
-      String book = ruleBook == null ? "" : ruleBook.sha256();
       numbersByBib.computeIfAbsent(openedNow.bib(), b -> new ArrayList<>()).add(sequence);
-      put(Check.opened(sequence, openedNow, at, signer, book));
+      put(Check.opened(sequence, openedNow, at, signer, inForce(), phase));
       current = sequence;
+    } else if (fact instanceof Fact.SetUpStated stated) {
+      put(check(stated.check()).state(stated));
+    } else if (fact instanceof Fact.ConditionTicked ticked) {
+      put(check(ticked.check()).tick(ticked));
     } else if (fact instanceof Fact.ReadingTaken reading) {
       put(check(reading.check()).take(sequence, reading));
     } else if (fact instanceof Fact.ReadingVoided voided) {
@@ -92,6 +111,11 @@ public final class Standing {
         put(check(line.check()).refuse(line));
       }
     }
+  }
+
+  /** The hash of the rule book in force; blank before the first. */
+  private String inForce() {
+    return ruleBook == null ? "" : ruleBook.sha256();
   }
 
   private void adopt(Fact.RuleBookAdopted adopted) throws WrittenRefused {
@@ -149,6 +173,16 @@ public final class Standing {
   /** Every rule book that was in force, in order. */
   public List<RuleBook> ruleBooks() {
     return List.copyOf(ruleBooks.values());
+  }
+
+  /** The phase of the event. */
+  public Phase phase() {
+    return phase;
+  }
+
+  /** The draw of a division that was made last, if one was. */
+  public Optional<Draw> draw(String division) {
+    return Optional.ofNullable(draws.get(division));
   }
 
   /** The competitors, as adopted last. */

@@ -31,6 +31,16 @@ public final class MeanSpeed {
         speeds.stream().map(Speed::si).reduce(BigDecimal.ZERO, BigDecimal::add), speeds.size());
   }
 
+  /** The sum of the speeds in m/s, exact. */
+  public BigDecimal sumSi() {
+    return sumSi;
+  }
+
+  /** How many speeds there are. */
+  public int count() {
+    return count;
+  }
+
   /** Exactly: the sum against the count times {@code other}; negative, zero or positive. */
   public int compareTo(Speed other) {
     return sumSi.compareTo(other.si().multiply(BigDecimal.valueOf(count)));

@@ -2,6 +2,7 @@ package lanewarden.rules;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import lanewarden.quantity.Speed;
 
 /**
@@ -9,14 +10,14 @@ import lanewarden.quantity.Speed;
  *
  * @param all every reading
  */
-record Counting(List<Speed> all, List<Speed> within, List<Speed> over, AllowedSpeed allowed) {
+record Counting(List<Speed> all, List<Speed> within, List<Speed> over, Bound bound) {
 
-  static Counting of(List<Speed> readings, AllowedSpeed allowed) {
+  static Counting of(List<Speed> readings, Bound bound) {
     return new Counting(
         readings,
-        readings.stream().filter(allowed::admits).toList(),
-        readings.stream().filter(reading -> !allowed.admits(reading)).toList(),
-        allowed);
+        readings.stream().filter(bound::admits).toList(),
+        readings.stream().filter(reading -> !bound.admits(reading)).toList(),
+        bound);
   }
 
   /**
@@ -31,17 +32,22 @@ record Counting(List<Speed> all, List<Speed> within, List<Speed> over, AllowedSp
     int missingWithin = needed - within.size();
     int missingOver = counted - needed + 1 - over.size();
     if (missingWithin <= 0) {
-      return allowed.verdict(true, withinFact.apply(this));
+      return bound.verdict(true, withinFact.apply(this));
     }
     if (missingOver <= 0) {
-      return allowed.verdict(false, overFact.apply(this));
+      return bound.verdict(false, overFact.apply(this));
     }
     return moreReadings(Math.min(missingWithin, missingOver));
   }
 
-  /** A reading as it is shown beside the allowed speed. */
+  /** A reading as it is shown beside the bound. */
   String show(Speed reading) {
-    return Wording.reading(reading, allowed.speed());
+    return bound.show(reading);
+  }
+
+  /** Several readings, separated by commas. */
+  String shown(List<Speed> readings) {
+    return readings.stream().map(this::show).collect(Collectors.joining(", "));
   }
 
   static Verdict moreReadings(int atLeast) {

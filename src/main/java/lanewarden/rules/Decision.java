@@ -15,6 +15,11 @@ import lanewarden.quantity.Speed;
  */
 public sealed interface Decision {
 
+  /** How the rule book writes the ways to decide. */
+  static List<String> words() {
+    return ShootingSection.ways();
+  }
+
   /**
    * The verdict on the readings that are in.
    *
@@ -22,7 +27,10 @@ public sealed interface Decision {
    * @param counted how many count, one or more
    * @return within, over, or not decided with the fewest further readings that can decide
    */
-  Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed);
+  Verdict on(List<Speed> readings, int counted, Bound bound);
+
+  /** Between which bounds the figure that decides lies, with readings still outstanding. */
+  FigureRange figure(List<Speed> readings, int counted);
 
   /** In a sentence for the official's screen. */
   String inWords(int counted);
@@ -30,12 +38,17 @@ public sealed interface Decision {
   /** The mean of the counted readings decides, once all are in. */
   record Mean() implements Decision {
     @Override
-    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
+    public Verdict on(List<Speed> readings, int counted, Bound bound) {
       if (readings.size() < counted) {
         return Counting.moreReadings(counted - readings.size());
       }
       MeanSpeed mean = MeanSpeed.of(readings);
-      return allowed.verdict(allowed.admits(mean), "mean " + allowed.show(mean));
+      return bound.verdict(bound.admits(mean), "mean " + bound.show(mean));
+    }
+
+    @Override
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.mean(readings, counted);
     }
 
     @Override
@@ -47,8 +60,8 @@ public sealed interface Decision {
   /** The highest of the counted readings decides: one over is enough to fail. */
   record Highest() implements Decision {
     @Override
-    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
-      return Counting.of(readings, allowed)
+    public Verdict on(List<Speed> readings, int counted, Bound bound) {
+      return Counting.of(readings, bound)
           .decide(
               counted,
               counted,
@@ -66,6 +79,11 @@ public sealed interface Decision {
     }
 
     @Override
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, counted, counted);
+    }
+
+    @Override
     public String inWords(int counted) {
       return "The highest of " + counted + " readings decides; one over fails at once.";
     }
@@ -74,8 +92,13 @@ public sealed interface Decision {
   /** The median of the counted readings decides; of an even number, the mean of the middle two. */
   record Median() implements Decision {
     @Override
-    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
-      return new MiddleReadings(readings, counted, allowed).verdict();
+    public Verdict on(List<Speed> readings, int counted, Bound bound) {
+      return new MiddleReadings(readings, counted, bound).verdict();
+    }
+
+    @Override
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, (counted + 1) / 2, counted / 2 + 1);
     }
 
     @Override
@@ -101,8 +124,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
-      return Counting.of(readings, allowed)
+    public Verdict on(List<Speed> readings, int counted, Bound bound) {
+      return Counting.of(readings, bound)
           .decide(
               needed,
               counted,
@@ -111,7 +134,7 @@ public sealed interface Decision {
                       + " of "
                       + counted
                       + " readings within ("
-                      + Wording.readings(tally.within(), allowed.speed())
+                      + tally.shown(tally.within())
                       + "), "
                       + needed
                       + " needed",
@@ -120,10 +143,15 @@ public sealed interface Decision {
                       + " of "
                       + counted
                       + " readings over ("
-                      + Wording.readings(tally.over(), allowed.speed())
+                      + tally.shown(tally.over())
                       + "), "
                       + needed
                       + " within needed");
+    }
+
+    @Override
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, needed, needed);
     }
 
     @Override
@@ -135,8 +163,8 @@ public sealed interface Decision {
   /** The first reading within passes; when none of the counted ones is, the check fails. */
   record FirstWithin() implements Decision {
     @Override
-    public Verdict on(List<Speed> readings, int counted, AllowedSpeed allowed) {
-      return Counting.of(readings, allowed)
+    public Verdict on(List<Speed> readings, int counted, Bound bound) {
+      return Counting.of(readings, bound)
           .decide(
               1,
               counted,
@@ -146,6 +174,11 @@ public sealed interface Decision {
                       + counted
                       + " readings within: "
                       + tally.over().stream().map(tally::show).collect(Collectors.joining(", ")));
+    }
+
+    @Override
+    public FigureRange figure(List<Speed> readings, int counted) {
+      return FigureRange.places(readings, counted, 1, 1);
     }
 
     @Override

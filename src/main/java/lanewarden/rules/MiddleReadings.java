@@ -12,7 +12,7 @@ import lanewarden.quantity.Speed;
  */
 final class MiddleReadings {
   private final List<Speed> sorted;
-  private final AllowedSpeed allowed;
+  private final Bound bound;
   private final int outstanding;
 
   /** Places of the middle two, counted from 0 at the slowest; the same for an odd number. */
@@ -20,9 +20,9 @@ final class MiddleReadings {
 
   private final int upper;
 
-  MiddleReadings(List<Speed> readings, int counted, AllowedSpeed allowed) {
+  MiddleReadings(List<Speed> readings, int counted, Bound bound) {
     this.sorted = readings.stream().sorted().toList();
-    this.allowed = allowed;
+    this.bound = bound;
     this.outstanding = counted - readings.size();
     this.lower = (counted - 1) / 2;
     this.upper = counted / 2;
@@ -30,10 +30,10 @@ final class MiddleReadings {
 
   Verdict verdict() {
     if (isWithin(0)) {
-      return allowed.verdict(true, fact("at most", 0));
+      return bound.verdict(true, fact("at most", 0));
     }
     if (isOver(0)) {
-      return allowed.verdict(false, fact("at least", outstanding));
+      return bound.verdict(false, fact("at least", outstanding));
     }
     int more = 1;
     while (!isWithin(more) && !isOver(more)) {
@@ -46,7 +46,7 @@ final class MiddleReadings {
   private boolean isWithin(int slow) {
     boolean fastInTheMiddle = upper - slow >= sorted.size();
     boolean slowInTheMiddle = lower - slow < 0;
-    return !fastInTheMiddle && (slowInTheMiddle || allowed.admits(middle(slow)));
+    return !fastInTheMiddle && (slowInTheMiddle || bound.admits(middle(slow)));
   }
 
   /** Whether the median is over if {@code fast} outstanding readings are faster than all. */
@@ -54,7 +54,7 @@ final class MiddleReadings {
     int slow = outstanding - fast;
     boolean fastInTheMiddle = upper - slow >= sorted.size();
     boolean slowInTheMiddle = lower - slow < 0;
-    return !slowInTheMiddle && (fastInTheMiddle || !allowed.admits(middle(slow)));
+    return !slowInTheMiddle && (fastInTheMiddle || !bound.admits(middle(slow)));
   }
 
   /** The median with {@code slow} outstanding readings before the known ones, the rest behind. */
@@ -62,10 +62,10 @@ final class MiddleReadings {
     return MeanSpeed.of(List.of(sorted.get(lower - slow), sorted.get(upper - slow)));
   }
 
-  private String fact(String bound, int slow) {
-    String figure = allowed.show(middle(slow));
+  private String fact(String side, int slow) {
+    String figure = bound.show(middle(slow));
     return outstanding == 0
         ? "median " + figure
-        : "median " + bound + " " + figure + " whatever is still outstanding";
+        : "median " + side + " " + figure + " whatever is still outstanding";
   }
 }

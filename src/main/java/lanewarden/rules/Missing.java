@@ -1,5 +1,7 @@
 package lanewarden.rules;
 
+import java.util.List;
+
 /** What a check lacks that is not decided. */
 public sealed interface Missing {
 
@@ -39,6 +41,60 @@ public sealed interface Missing {
     @Override
     public String words() {
       return reason;
+    }
+  }
+
+  /**
+   * The check is over, undecided: the readings lie too far apart to be believed.
+   *
+   * @param reason how far they lie apart and how far they may
+   */
+  record SpreadTooWide(String reason) implements Missing {
+    @Override
+    public String words() {
+      return reason;
+    }
+  }
+
+  /**
+   * A clause asks for figures of bow or arrow that nobody stated yet; no shot is taken before.
+   *
+   * @param figures what is missing, at least one
+   */
+  record SetUpFigures(List<String> figures) implements Missing {
+    /** Copies the list. */
+    public SetUpFigures {
+      figures = List.copyOf(figures);
+    }
+
+    @Override
+    public String words() {
+      return "to be stated first: " + String.join(", ", figures);
+    }
+  }
+
+  /**
+   * The readings decide, but the official has not ticked every condition.
+   *
+   * @param unticked what is still to be ticked, at least one
+   */
+  record Conditions(List<String> unticked) implements Missing {
+    /** Copies the list. */
+    public Conditions {
+      unticked = List.copyOf(unticked);
+    }
+
+    @Override
+    public String words() {
+      return "to be ticked: " + String.join("; ", unticked);
+    }
+  }
+
+  /** A limit applies, and the rule book does not say how it is measured. */
+  record Measurement() implements Missing {
+    @Override
+    public String words() {
+      return "the limit is not measured at this event";
     }
   }
 }

@@ -1,5 +1,7 @@
 package lanewarden.rules;
 
+import java.math.BigDecimal;
+import java.util.Optional;
 import lanewarden.quantity.Percent;
 import lanewarden.quantity.Speed;
 
@@ -12,8 +14,21 @@ public sealed interface Tolerance {
   /** The limit and this tolerance in words, for example {@code 300 ft/s plus 3 %}. */
   String inWords(Speed limit);
 
+  /** Whether it adds nothing to any limit. */
+  boolean isNothing();
+
+  /** The fixed speed in it, whose unit must be the limit's, where there is one. */
+  default Optional<Speed> speed() {
+    return Optional.empty();
+  }
+
   /** The limit is the limit. */
   record None() implements Tolerance {
+    @Override
+    public boolean isNothing() {
+      return true;
+    }
+
     @Override
     public Speed above(Speed limit) {
       return limit;
@@ -28,6 +43,11 @@ public sealed interface Tolerance {
   /** A share of the limit. */
   record Share(Percent percent) implements Tolerance {
     @Override
+    public boolean isNothing() {
+      return percent.value().signum() == 0;
+    }
+
+    @Override
     public Speed above(Speed limit) {
       return limit.plus(percent);
     }
@@ -39,18 +59,76 @@ public sealed interface Tolerance {
   }
 
   /** A fixed speed, in the unit of the limit. */
-  record Absolute(Speed speed) implements Tolerance {
+  record Absolute(Speed fixed) implements Tolerance {
+    @Override
+    public boolean isNothing() {
+      return fixed.value().signum() == 0;
+    }
+
     /**
      * @throws IllegalArgumentException if the limit has another unit
      */
     @Override
     public Speed above(Speed limit) {
-      return limit.plus(speed);
+      return limit.plus(fixed);
     }
 
     @Override
     public String inWords(Speed limit) {
-      return limit + " plus " + speed;
+      return limit + " plus " + fixed;
+    }
+
+    @Override
+    public Optional<Speed> speed() {
+      return Optional.of(fixed);
+    }
+  }
+
+  /**
+   * So many times what the maker of the instrument states as its accuracy.
+   *
+   * @param accuracy a share or a fixed speed
+   * @param factor one or more
+   */
+  record InstrumentAccuracy(Tolerance accuracy, int factor) implements Tolerance {
+    /**
+     * @throws IllegalArgumentException if the accuracy is neither a share nor a speed, or is
+     *     counted less than once
+     */
+    public InstrumentAccuracy {
+      if (factor < 1 || !(accuracy instanceof Share || accuracy instanceof Absolute)) {
+        throw new IllegalArgumentException(
+            "an accuracy is a share or a speed, counted once or more");
+      }
+    }
+
+    @Override
+    public Speed above(Speed limit) {
+      BigDecimal times = BigDecimal.valueOf(factor);
+      return accuracy instanceof Share share
+          ? limit.plus(new Percent(share.percent().value().multiply(times)))
+          : limit.plus(Speed.of(fixed().value().multiply(times), fixed().unit()));
+    }
+
+    @Override
+    public boolean isNothing() {
+      return accuracy.isNothing();
+    }
+
+    private Speed fixed() {
+      return accuracy.speed().orElseThrow();
+    }
+
+    @Override
+    public String inWords(Speed limit) {
+      String stated =
+          accuracy instanceof Share share ? share.percent().toString() : fixed().toString();
+      return limit + " plus instrument accuracy " + stated + " × " + factor;
+    }
+
+    @Override
+    public Optional<Speed> speed() {
+      return accuracy.speed();
     }
   }
 }

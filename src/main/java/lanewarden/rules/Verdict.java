@@ -1,5 +1,7 @@
 package lanewarden.rules;
 
+import java.util.Optional;
+
 /** The outcome of a check, with its reason: never a bare yes or no. */
 public sealed interface Verdict {
 
@@ -11,6 +13,11 @@ public sealed interface Verdict {
 
   /** Whether the check ends here: no further shot changes this verdict. */
   boolean ends();
+
+  /** Whether a further shot is wanted. */
+  default boolean takesShots() {
+    return false;
+  }
 
   /** The limit is kept. */
   record Within(String reason) implements Verdict {
@@ -25,8 +32,22 @@ public sealed interface Verdict {
     }
   }
 
-  /** The limit is exceeded. */
-  record Over(String reason) implements Verdict {
+  /**
+   * The limit is exceeded.
+   *
+   * @param band how far, where the rule has bands and it lies in one
+   */
+  record Over(String reason, Optional<Band> band) implements Verdict {
+    /** Over, in no band. */
+    public Over(String reason) {
+      this(reason, Optional.empty());
+    }
+
+    /** The same verdict in a band. */
+    Over in(Optional<Band> itsBand) {
+      return new Over(reason, itsBand);
+    }
+
     @Override
     public String word() {
       return "over";
@@ -52,7 +73,14 @@ public sealed interface Verdict {
 
     @Override
     public boolean ends() {
-      return !(missing instanceof Missing.MoreReadings);
+      return !(missing instanceof Missing.MoreReadings
+          || missing instanceof Missing.SetUpFigures
+          || missing instanceof Missing.Conditions);
+    }
+
+    @Override
+    public boolean takesShots() {
+      return missing instanceof Missing.MoreReadings;
     }
   }
 

@@ -1,8 +1,7 @@
 package lanewarden.rules;
 
-import java.util.List;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
+import lanewarden.quantity.Energy;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -10,7 +9,7 @@ import lanewarden.quantity.SpeedUnit;
 final class Wording {
 
   /** Decimals of a computed figure, unless more are needed to see on which side it lies. */
-  private static final int DECIMALS = 3;
+  static final int DECIMALS = 3;
 
   private Wording() {}
 
@@ -24,16 +23,21 @@ final class Wording {
     return Speed.of(speed.value().stripTrailingZeros(), speed.unit()).toString();
   }
 
+  /** The energy without zeros that say nothing. */
+  static String plain(Energy energy) {
+    return Energy.of(energy.value().stripTrailingZeros(), energy.unit()).toString();
+  }
+
   /** A rounded figure that lies on the same side of {@code bound} as the exact one. */
-  static String rounded(IntFunction<Speed> toDecimals, Speed bound, int exactSide) {
+  static <Q extends Comparable<Q>> Q rounded(IntFunction<Q> toDecimals, Q bound, int exactSide) {
     int decimals = DECIMALS;
-    Speed shown = toDecimals.apply(decimals);
+    Q shown = toDecimals.apply(decimals);
     // 309.0004 against 309 must not print as 309: add decimals until the eye can follow the verdict
     while (Integer.signum(shown.compareTo(bound)) != Integer.signum(exactSide)) {
       decimals++;
       shown = toDecimals.apply(decimals);
     }
-    return plain(shown);
+    return shown;
   }
 
   /** A reading as it was taken, and in the governing unit beside it where that is another. */
@@ -43,12 +47,8 @@ final class Wording {
       return reading.toString();
     }
     String converted =
-        rounded(decimals -> reading.to(governing, decimals), bound, reading.compareTo(bound));
+        plain(
+            rounded(decimals -> reading.to(governing, decimals), bound, reading.compareTo(bound)));
     return reading + " (" + converted + ")";
-  }
-
-  /** Several readings, separated by commas. */
-  static String readings(List<Speed> readings, Speed bound) {
-    return readings.stream().map(r -> reading(r, bound)).collect(Collectors.joining(", "));
   }
 }

@@ -16,6 +16,7 @@ import lanewarden.chronograph.RawBytes;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +32,8 @@ final class Archer {
 
   /** The middle and the spread of invented speeds, as shares of the fastest allowed. */
   private static final double MIDDLE = 0.975;
+
+  private static final Speed ORDINARY = Speed.of("240", SpeedUnit.FEET_PER_SECOND);
 
   private static final double SPREAD = 0.012;
 
@@ -126,13 +129,18 @@ final class Archer {
       return new Next.Bytes(chunk.afterMillis(), chunk.bytes());
     }
     boolean waitsForOfficial = captured && voids(view.check()) <= voidsAnswered;
-    return waitsForOfficial ? null : new Next.Arrow(DRAWING, speed(view.allowed()));
+    return waitsForOfficial ? null : new Next.Arrow(DRAWING, speed(middle(view)));
   }
 
   /** It came. */
   void came(CheckView view) {
     voidsAnswered = rest.poll() == null ? voidsAnswered + 1 : voids(view.check());
     pending = null;
+  }
+
+  /** What the invented arrows fly about: the limit, or an ordinary speed where there is none. */
+  private static Speed middle(CheckView view) {
+    return view.fastest().orElse(ORDINARY);
   }
 
   private Speed speed(Speed allowed) {

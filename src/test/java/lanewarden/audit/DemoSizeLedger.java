@@ -38,15 +38,19 @@ final class DemoSizeLedger {
   private static void shoot(
       ScriptedLedger ledger, Division division, String bib, String name, Mass mass, Random random)
       throws Exception {
-    double limit = division.rule().limit().value().doubleValue();
+    double limit = division.rule().speed().orElseThrow().limit().value().doubleValue();
     double level = random.nextInt(8) == 0 ? 1.035 : 0.93 + 0.06 * random.nextDouble();
-    for (int attempt = 0; attempt <= division.rule().rechecks(); attempt++) {
+    for (int attempt = 0; attempt <= division.rule().aftermath().rechecks(); attempt++) {
       ledger.call(bib, name, division.code(), mass);
       boolean trouble = random.nextInt(9) == 0;
       while (ledger.now().outcome().isEmpty()) {
         double speed = limit * (level + 0.008 * random.nextGaussian());
         String text =
-            String.format(Locale.ROOT, "%.1f %s", speed, division.rule().limit().unit().symbol());
+            String.format(
+                Locale.ROOT,
+                "%.1f %s",
+                speed,
+                division.rule().speed().orElseThrow().limit().unit().symbol());
         if (trouble) {
           trouble = false;
           text = trouble(ledger, division, text, random);
@@ -70,8 +74,8 @@ final class DemoSizeLedger {
             String.format(
                 Locale.ROOT,
                 "%.1f %s",
-                1.7 * division.rule().limit().value().doubleValue(),
-                division.rule().limit().unit().symbol());
+                1.7 * division.rule().speed().orElseThrow().limit().value().doubleValue(),
+                division.rule().speed().orElseThrow().limit().unit().symbol());
         long reading = ledger.read(mad);
         ledger.verdict();
         ledger.declareVoid(

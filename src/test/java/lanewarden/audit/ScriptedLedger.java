@@ -165,7 +165,7 @@ final class ScriptedLedger implements AutoCloseable {
             .division(now.opened().division())
             .orElseThrow()
             .rule()
-            .judge(now.judged());
+            .judge(now.setUp(), now.ticked(), now.judged());
     if (verdict.ends()) {
       verdict(Outcome.of(verdict), verdict.reason());
     }

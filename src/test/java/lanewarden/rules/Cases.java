@@ -3,6 +3,8 @@ package lanewarden.rules;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.written.WrittenRefused;
@@ -17,7 +19,7 @@ final class Cases {
    *
    * @param decide as in a rule book, with the number behind {@code k of n}
    */
-  static SpeedRule rule(
+  static Rule rule(
       String limit, String tolerance, String decide, int counted, int shots, int voids) {
     String decision =
         decide.startsWith("k of n ")
@@ -46,6 +48,32 @@ final class Cases {
     } catch (WrittenRefused e) {
       throw new IllegalArgumentException(e);
     }
+  }
+
+  /** A rule of a speed limit alone. */
+  static Rule rule(
+      Speed limit, Tolerance tolerance, ShotPlan plan, Decision decision, int rechecks) {
+    return new Rule(
+        Optional.of(
+            new SpeedLimit(limit, Side.AT_MOST, tolerance, new Rounding.None(), Optional.empty())),
+        Optional.empty(),
+        EquipmentRule.none(),
+        Optional.of(new Shooting(plan, decision, new Rounding.None(), Optional.empty())),
+        Aftermath.plain(rechecks),
+        List.of());
+  }
+
+  /** The verdict where nothing is known of the set-up, and nothing has to be ticked. */
+  static Verdict judge(Rule rule, List<Shot> shots) {
+    return rule.judge(SetUp.unknown(), Set.of(), shots);
+  }
+
+  static ShotPlan plan(Rule rule) {
+    return rule.shooting().orElseThrow().plan();
+  }
+
+  static SpeedLimit limit(Rule rule) {
+    return rule.speed().orElseThrow();
   }
 
   /** Readings in ft/s unless they say otherwise, and {@code void}, separated by spaces. */

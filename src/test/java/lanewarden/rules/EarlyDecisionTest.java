@@ -27,7 +27,7 @@ class EarlyDecisionTest {
 
   /** A decision in the writing of the test cases, and how many readings count. */
   record Deciding(String decide, int counted) {
-    SpeedRule rule() {
+    Rule rule() {
       return Cases.rule("300 ft/s", "none", decide, counted, counted, 0);
     }
   }
@@ -47,7 +47,7 @@ class EarlyDecisionTest {
   @ParameterizedTest
   @MethodSource("decisions")
   void decidesExactlyWhenEveryCompletionHasTheSameOutcome(Deciding deciding) {
-    SpeedRule rule = deciding.rule();
+    Rule rule = deciding.rule();
     for (int taken = 0; taken <= deciding.counted(); taken++) {
       int open = deciding.counted() - taken;
       rows(
@@ -59,7 +59,7 @@ class EarlyDecisionTest {
                 completions(prefix, open).stream()
                     .map(row -> outcome(deciding, row))
                     .collect(Collectors.toSet());
-            Verdict verdict = rule.judge(shots(prefix));
+            Verdict verdict = Cases.judge(rule, shots(prefix));
             assertEquals(
                 outcomes.size() == 1 ? outcomes : Set.of("not decided"),
                 Set.of(verdict.word()),
@@ -72,7 +72,7 @@ class EarlyDecisionTest {
   @ParameterizedTest
   @MethodSource("decisions")
   void saysTheFewestFurtherReadingsThatCanDecide(Deciding deciding) {
-    SpeedRule rule = deciding.rule();
+    Rule rule = deciding.rule();
     for (int taken = 0; taken < deciding.counted(); taken++) {
       int open = deciding.counted() - taken;
       rows(
@@ -80,7 +80,7 @@ class EarlyDecisionTest {
           taken,
           List.of(),
           prefix -> {
-            if (rule.judge(shots(prefix)) instanceof Verdict.NotDecided undecided) {
+            if (Cases.judge(rule, shots(prefix)) instanceof Verdict.NotDecided undecided) {
               assertEquals(
                   new Missing.MoreReadings(fewest(rule, prefix, open)),
                   undecided.missing(),
@@ -93,43 +93,44 @@ class EarlyDecisionTest {
   @ParameterizedTest
   @MethodSource("decisions")
   void orderOfAllCountedReadingsDoesNotMatter(Deciding deciding) {
-    SpeedRule rule = deciding.rule();
+    Rule rule = deciding.rule();
     rows(
         TAKEN,
         deciding.counted(),
         List.of(),
         row ->
             assertEquals(
-                rule.judge(shots(row.stream().sorted().toList())).word(),
-                rule.judge(shots(row)).word(),
+                Cases.judge(rule, shots(row.stream().sorted().toList())).word(),
+                Cases.judge(rule, shots(row)).word(),
                 row::toString));
   }
 
   @ParameterizedTest
   @MethodSource("decisions")
   void shotsAfterTheDecidingOneChangeNothing(Deciding deciding) {
-    SpeedRule rule = deciding.rule();
+    Rule rule = deciding.rule();
     for (int taken = 1; taken <= deciding.counted(); taken++) {
       rows(
           TAKEN,
           taken,
           List.of(),
           prefix -> {
-            Verdict verdict = rule.judge(shots(prefix));
+            Verdict verdict = Cases.judge(rule, shots(prefix));
             if (verdict.ends()) {
               for (String further : List.of("0.1", "5000", "void")) {
                 List<String> longer = new ArrayList<>(prefix);
                 longer.add(further);
-                assertEquals(verdict, rule.judge(shots(longer)), longer::toString);
+                assertEquals(verdict, Cases.judge(rule, shots(longer)), longer::toString);
               }
             }
           });
     }
   }
 
-  private static int fewest(SpeedRule rule, List<String> prefix, int open) {
+  private static int fewest(Rule rule, List<String> prefix, int open) {
     for (int more = 1; more <= open; more++) {
-      if (completions(prefix, more).stream().anyMatch(row -> rule.judge(shots(row)).ends())) {
+      if (completions(prefix, more).stream()
+          .anyMatch(row -> Cases.judge(rule, shots(row)).ends())) {
         return more;
       }
     }

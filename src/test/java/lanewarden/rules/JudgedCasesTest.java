@@ -23,7 +23,7 @@ class JudgedCasesTest {
   @MethodSource("cases")
   void givesTheOutcomeAndTheReason(String line) {
     String[] part = line.split(" +\\| ", -1);
-    SpeedRule rule =
+    Rule rule =
         Cases.rule(
             part[3],
             part[4],
@@ -31,7 +31,7 @@ class JudgedCasesTest {
             Integer.parseInt(part[6]),
             Integer.parseInt(part[7]),
             Integer.parseInt(part[8]));
-    Verdict verdict = rule.judge(Cases.shots(part[9]));
+    Verdict verdict = Cases.judge(rule, Cases.shots(part[9]));
     assertEquals(part[10] + ": " + part[11], verdict.word() + ": " + verdict.reason());
   }
 }

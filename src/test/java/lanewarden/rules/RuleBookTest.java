@@ -34,21 +34,25 @@ class RuleBookTest {
             new Division(
                 "OC",
                 "Open compound",
-                new SpeedRule(
+                Cases.rule(
                     Speed.parse("300 ft/s"),
                     new Tolerance.Share(Percent.parse("3 %")),
                     new ShotPlan(3, 5, 1),
                     new Decision.Mean(),
-                    1)),
+                    1),
+                Coverage.everyone(),
+                Origin.unsaid()),
             new Division(
                 "TR",
                 "Traditional",
-                new SpeedRule(
+                Cases.rule(
                     Speed.parse("70 m/s"),
                     new Tolerance.None(),
                     new ShotPlan(3, 4, 1),
                     new Decision.WithinCount(2),
-                    0))),
+                    0),
+                Coverage.everyone(),
+                Origin.unsaid())),
         book.divisions());
   }
 
@@ -57,12 +61,12 @@ class RuleBookTest {
     List<Division> divisions = read("demo-data/rule-book.toml").divisions();
     assertEquals(
         List.of("Mean", "Highest", "Median", "FirstWithin", "WithinCount"),
-        divisions.stream().map(d -> d.rule().decision().getClass().getSimpleName()).toList());
+        divisions.stream()
+            .map(d -> d.rule().shooting().orElseThrow().decision().getClass().getSimpleName())
+            .toList());
     assertEquals(
         "ft/s ft/s m/s m/s ft/s",
-        divisions.stream()
-            .map(d -> d.rule().limit().unit().symbol())
-            .collect(Collectors.joining(" ")));
+        divisions.stream().map(d -> d.rule().unit().symbol()).collect(Collectors.joining(" ")));
   }
 
   @Test

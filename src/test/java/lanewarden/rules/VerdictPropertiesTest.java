@@ -28,16 +28,17 @@ class VerdictPropertiesTest {
   void fasterArrowNeverTurnsOverIntoWithin(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < SHOTS_TRIED; i++) {
-      SpeedRule rule = rule(random);
-      List<Shot> shots = shots(random, rule.shots().allowed());
+      Rule rule = rule(random);
+      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
       List<Shot> faster = new ArrayList<>(shots);
       int which = random.nextInt(shots.size());
       if (shots.get(which) instanceof Shot.Read read) {
         faster.set(which, new Shot.Read(read.speed().plus(speed(random, 0, 20))));
       }
-      if (rule.judge(shots) instanceof Verdict.Over) {
+      if (Cases.judge(rule, shots) instanceof Verdict.Over) {
         assertFalse(
-            rule.judge(faster) instanceof Verdict.Within, () -> rule + " " + shots + " " + faster);
+            Cases.judge(rule, faster) instanceof Verdict.Within,
+            () -> rule + " " + shots + " " + faster);
       }
     }
   }
@@ -47,16 +48,21 @@ class VerdictPropertiesTest {
   void addingToleranceNeverTurnsWithinIntoOver(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < SHOTS_TRIED; i++) {
-      SpeedRule rule = rule(random);
+      Rule rule = rule(random);
       Tolerance more =
           random.nextBoolean()
               ? new Tolerance.Absolute(speed(random, 0, 20))
               : new Tolerance.Share(new Percent(BigDecimal.valueOf(random.nextInt(60), 1)));
-      SpeedRule milder =
-          new SpeedRule(rule.limit(), more, rule.shots(), rule.decision(), rule.rechecks());
-      List<Shot> shots = shots(random, rule.shots().allowed());
-      if (rule.judge(shots) instanceof Verdict.Within) {
-        assertFalse(milder.judge(shots) instanceof Verdict.Over, () -> milder + " " + shots);
+      Rule milder =
+          Cases.rule(
+              Cases.limit(rule).limit(),
+              more,
+              Cases.plan(rule),
+              rule.shooting().orElseThrow().decision(),
+              rule.aftermath().rechecks());
+      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
+      if (Cases.judge(rule, shots) instanceof Verdict.Within) {
+        assertFalse(Cases.judge(milder, shots) instanceof Verdict.Over, () -> milder + " " + shots);
       }
     }
   }
@@ -66,8 +72,8 @@ class VerdictPropertiesTest {
   void sameSpeedsInMetresGiveTheSameOutcome(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < SHOTS_TRIED; i++) {
-      SpeedRule rule = rule(random);
-      List<Shot> shots = shots(random, rule.shots().allowed());
+      Rule rule = rule(random);
+      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
       List<Shot> inMetres =
           shots.stream()
               .map(
@@ -76,7 +82,10 @@ class VerdictPropertiesTest {
                           ? new Shot.Read(Speed.of(read.speed().si(), SpeedUnit.METRES_PER_SECOND))
                           : shot)
               .toList();
-      assertEquals(rule.judge(shots).word(), rule.judge(inMetres).word(), () -> rule + " " + shots);
+      assertEquals(
+          Cases.judge(rule, shots).word(),
+          Cases.judge(rule, inMetres).word(),
+          () -> rule + " " + shots);
     }
   }
 
@@ -85,12 +94,12 @@ class VerdictPropertiesTest {
   void forgivenVoidsChangeNoOutcome(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < SHOTS_TRIED; i++) {
-      SpeedRule rule = rule(random);
-      List<Shot> shots = shots(random, rule.shots().allowed());
+      Rule rule = rule(random);
+      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
       List<Shot> withoutVoids = shots.stream().filter(Shot.Read.class::isInstance).toList();
-      Verdict verdict = rule.judge(shots);
+      Verdict verdict = Cases.judge(rule, shots);
       if (verdict instanceof Verdict.Within || verdict instanceof Verdict.Over) {
-        assertEquals(verdict, rule.judge(withoutVoids), () -> rule + " " + shots);
+        assertEquals(verdict, Cases.judge(rule, withoutVoids), () -> rule + " " + shots);
       }
     }
   }
@@ -100,9 +109,9 @@ class VerdictPropertiesTest {
   void everyCheckEndsWithItsLastShotAtTheLatest(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < SHOTS_TRIED; i++) {
-      SpeedRule rule = rule(random);
-      List<Shot> shots = shots(random, rule.shots().allowed());
-      assertTrue(rule.judge(shots).ends(), () -> rule + " " + shots);
+      Rule rule = rule(random);
+      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
+      assertTrue(Cases.judge(rule, shots).ends(), () -> rule + " " + shots);
     }
   }
 
@@ -111,20 +120,20 @@ class VerdictPropertiesTest {
   void endedCheckStaysAsItEnded(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < SHOTS_TRIED; i++) {
-      SpeedRule rule = rule(random);
-      List<Shot> shots = shots(random, rule.shots().allowed());
+      Rule rule = rule(random);
+      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
       int first = 0;
-      while (!rule.judge(shots.subList(0, first)).ends()) {
+      while (!Cases.judge(rule, shots.subList(0, first)).ends()) {
         first++;
       }
-      Verdict ended = rule.judge(shots.subList(0, first));
+      Verdict ended = Cases.judge(rule, shots.subList(0, first));
       for (int more = first; more <= shots.size(); more++) {
-        assertEquals(ended, rule.judge(shots.subList(0, more)), () -> rule + " " + shots);
+        assertEquals(ended, Cases.judge(rule, shots.subList(0, more)), () -> rule + " " + shots);
       }
     }
   }
 
-  private static SpeedRule rule(Random random) {
+  private static Rule rule(Random random) {
     int counted = 1 + random.nextInt(5);
     int allowed = counted + random.nextInt(3);
     Decision decision =
@@ -135,7 +144,7 @@ class VerdictPropertiesTest {
           case 3 -> new Decision.FirstWithin();
           default -> new Decision.WithinCount(1 + random.nextInt(counted));
         };
-    return new SpeedRule(
+    return Cases.rule(
         speed(random, 295, 305),
         new Tolerance.None(),
         new ShotPlan(counted, allowed, random.nextInt(3)),

@@ -56,16 +56,16 @@ public record CheckPage(
         opened.attempt() == 1
             ? texts.of("line.attempt.first")
             : texts.of("line.attempt.again", opened.attempt()),
-        view.division().rule().inWords(),
+        view.division().inWords(),
         Wording.limit(view, texts),
         Figure.last(view),
         ShotLine.of(view),
-        view.division().rule().shots().allowed(),
+        view.shotsAllowed(),
         Sign.of(view.outcome()),
         Wording.outcome(view.outcome(), texts),
         Wording.sentence(view.words()),
         view.outcome(),
-        view.division().rule().rechecks());
+        view.division().rule().aftermath().rechecks());
   }
 
   /** Whether the rule has decided. */

@@ -36,7 +36,7 @@ public record ShotLine(
         shot.sequence(),
         reading.shot(),
         reading.speed().toString(),
-        Figure.converted(reading.speed(), view.allowed()),
+        Figure.converted(reading.speed(), view),
         reading.source(),
         Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason));
   }

@@ -23,24 +23,33 @@ public record Figure(String value, String unit, Optional<String> converted, bool
   public static Optional<Figure> last(CheckView view) {
     return view.check().shots().stream()
         .reduce((first, second) -> second)
-        .map(shot -> of(shot, view.allowed()));
+        .map(shot -> of(shot, view));
   }
 
-  private static Figure of(Check.TakenShot shot, Speed allowed) {
+  private static Figure of(Check.TakenShot shot, CheckView view) {
     Speed speed = shot.reading().speed();
     return new Figure(
         speed.value().toPlainString(),
         speed.unit().symbol(),
-        converted(speed, allowed),
+        converted(speed, view),
         shot.stands());
   }
 
   /** The speed in the unit of the bound, never rounded across it; empty if it is in it already. */
-  public static Optional<String> converted(Speed speed, Speed bound) {
-    SpeedUnit unit = bound.unit();
+  public static Optional<String> converted(Speed speed, CheckView view) {
+    SpeedUnit unit = view.unit();
     if (speed.unit() == unit) {
       return Optional.empty();
     }
+    return Optional.of(
+        view.fastest()
+            .map(bound -> onItsSide(speed, bound))
+            .orElseGet(() -> speed.to(unit, DECIMALS))
+            .toString());
+  }
+
+  private static Speed onItsSide(Speed speed, Speed bound) {
+    SpeedUnit unit = bound.unit();
     int side = Integer.signum(speed.compareTo(bound));
     int decimals = DECIMALS;
     Speed shown = speed.to(unit, decimals);
@@ -48,6 +57,6 @@ public record Figure(String value, String unit, Optional<String> converted, bool
       decimals++;
       shown = speed.to(unit, decimals);
     }
-    return Optional.of(shown.toString());
+    return shown;
   }
 }

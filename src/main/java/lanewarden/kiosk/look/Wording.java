@@ -14,11 +14,15 @@ public final class Wording {
 
   /** The limit, and what is allowed where a tolerance makes that another. */
   public static String limit(CheckView view, Texts texts) {
-    Speed limit = view.division().rule().limit();
-    Speed allowed = view.allowed();
-    return limit.compareTo(allowed) == 0
-        ? texts.of("limit.plain", plain(limit))
-        : texts.of("limit.tolerance", plain(limit), plain(allowed));
+    Optional<Speed> fastest = view.fastest();
+    if (fastest.isEmpty()) {
+      return texts.of("limit.none");
+    }
+    Speed allowed = fastest.get();
+    return view.limit()
+        .filter(limit -> limit.compareTo(allowed) != 0)
+        .map(limit -> texts.of("limit.tolerance", plain(limit), plain(allowed)))
+        .orElseGet(() -> texts.of("limit.plain", plain(allowed)));
   }
 
   /** The outcome in a word, or that there is none yet. */

@@ -17,42 +17,43 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class SpeedRuleTest {
+class RuleTest {
   private static final Speed LIMIT = Speed.parse("300 ft/s");
   private static final ShotPlan THREE = new ShotPlan(3, 4, 1);
 
-  private static SpeedRule rule(Tolerance tolerance, Decision decision, int rechecks) {
-    return new SpeedRule(LIMIT, tolerance, THREE, decision, rechecks);
+  private static Rule rule(Tolerance tolerance, Decision decision, int rechecks) {
+    return Cases.rule(LIMIT, tolerance, THREE, decision, rechecks);
   }
 
   @Test
   void allowedSpeedIsExactAndInTheGoverningUnit() {
-    Speed allowed = Cases.rule("91.5 m/s", "1 %", "mean", 3, 3, 0).allowed();
+    Speed allowed = Cases.rule("91.5 m/s", "1 %", "mean", 3, 3, 0).speed().orElseThrow().allowed();
     assertEquals(0, allowed.compareTo(Speed.parse("92.415 m/s")));
     assertEquals(SpeedUnit.METRES_PER_SECOND, allowed.unit());
   }
 
   @Test
   void readingVoidedLaterIsJudgedAnew() {
-    SpeedRule rule = Cases.rule("300 ft/s", "none", "highest", 2, 3, 1);
+    Rule rule = Cases.rule("300 ft/s", "none", "highest", 2, 3, 1);
     List<Shot> shots = new ArrayList<>(Cases.shots("301 299"));
-    assertEquals("over", rule.judge(shots).word());
+    assertEquals("over", Cases.judge(rule, shots).word());
     shots.set(0, new Shot.Voided());
-    assertEquals("not decided", rule.judge(shots).word());
+    assertEquals("not decided", Cases.judge(rule, shots).word());
     shots.addAll(Cases.shots("300"));
-    assertEquals("within", rule.judge(shots).word());
+    assertEquals("within", Cases.judge(rule, shots).word());
   }
 
   @Test
   void checkEndsWithTheLastShotThatCouldHaveDecided() {
-    SpeedRule rule = Cases.rule("300 ft/s", "none", "highest", 3, 3, 3);
+    Rule rule = Cases.rule("300 ft/s", "none", "highest", 3, 3, 3);
     assertEquals(
-        new Verdict.NotDecided(new Missing.MoreReadings(1)), rule.judge(Cases.shots("299 void")));
+        new Verdict.NotDecided(new Missing.MoreReadings(1)),
+        Cases.judge(rule, Cases.shots("299 void")));
     assertEquals(
         new Verdict.NotDecided(
             new Missing.ShotsSpent("0 shots left of 3, at least 1 more reading needed")),
-        rule.judge(Cases.shots("299 void 299")));
-    assertEquals("over", rule.judge(Cases.shots("299 void 301")).word());
+        Cases.judge(rule, Cases.shots("299 void 299")));
+    assertEquals("over", Cases.judge(rule, Cases.shots("299 void 301")).word());
   }
 
   @Test
@@ -96,7 +97,7 @@ class SpeedRuleTest {
     Speed zero = Speed.parse("0 ft/s");
     assertThrows(
         IllegalArgumentException.class,
-        () -> new SpeedRule(zero, new Tolerance.None(), THREE, new Decision.Mean(), 0));
+        () -> Cases.rule(zero, new Tolerance.None(), THREE, new Decision.Mean(), 0));
   }
 
   @ParameterizedTest
@@ -116,7 +117,7 @@ class SpeedRuleTest {
   @MethodSource("rulesInWords")
   void saysItselfInPlainSentences(String line) {
     String[] part = line.split(" \\| ", -1);
-    SpeedRule rule =
+    Rule rule =
         Cases.rule(
             part[0],
             part[1],

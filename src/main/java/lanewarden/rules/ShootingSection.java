@@ -1,23 +1,22 @@
 package lanewarden.rules;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
-import lanewarden.quantity.Percent;
-import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.written.Section;
 
-/** The speed rule in a division's section of the file; for one thread. */
-final class RuleSection {
+/** How a division is measured, in its section of the file; for one thread. */
+final class ShootingSection {
 
   /** More shots, voids or re-checks than anyone takes at a check-in line. */
-  private static final int MOST = 50;
+  static final int MOST = 50;
 
-  private static final String TOLERANCE =
-      "\"none\", a percentage such as \"3 %\" or a speed such as \"2 ft/s\"";
+  private static final List<String> KEYS =
+      List.of("decide", "within", "counted", "shots", "voids", "spread", "round-reading");
 
   private enum Way {
     MEAN("mean", needed -> new Decision.Mean()),
@@ -34,7 +33,7 @@ final class RuleSection {
       this.decision = decision;
     }
 
-    static Map<String, Way> words() {
+    private static Map<String, Way> words() {
       Map<String, Way> words = new LinkedHashMap<>();
       for (Way way : values()) {
         words.put(way.word, way);
@@ -44,72 +43,62 @@ final class RuleSection {
   }
 
   private final Section section;
+  private final LimitSection limits;
 
-  RuleSection(Section section) {
+  ShootingSection(Section section, LimitSection limits) {
     this.section = section;
+    this.limits = limits;
   }
 
-  /** The rule, or empty with the faults noted on the page. */
-  Optional<SpeedRule> rule() {
-    Optional<Speed> limit =
-        section.value("limit", "a speed such as \"300 ft/s\"", RuleSection::limit);
-    Optional<Tolerance> tolerance = section.value("tolerance", TOLERANCE, RuleSection::tolerance);
-    boolean sameUnit = limit.isEmpty() || tolerance.isEmpty() || sameUnit(limit, tolerance);
+  /** The words for the ways to decide. */
+  static List<String> ways() {
+    return List.copyOf(Way.words().keySet());
+  }
+
+  /** Whether anything of it is written. */
+  boolean isWritten() {
+    return KEYS.stream().filter(section::has).count() > 0;
+  }
+
+  /** Notes a fault for everything of it that is written, since nothing is measured. */
+  void leaveOut(String because) {
+    KEYS.forEach(key -> section.leftOut(key, because));
+  }
+
+  /** How it is measured, or empty with the faults noted on the page. */
+  Optional<Shooting> shooting() {
     OptionalInt counted = section.whole("counted", 1, MOST);
     Optional<Decision> decision = decision(counted);
-    Optional<ShotPlan> shots = shots(counted);
-    OptionalInt rechecks = section.whole("rechecks", 0, MOST);
-    if (!sameUnit
-        || limit.isEmpty()
-        || tolerance.isEmpty()
-        || decision.isEmpty()
-        || shots.isEmpty()
-        || rechecks.isEmpty()) {
+    Optional<ShotPlan> plan = plan(counted);
+    Optional<Rounding> reading = limits.rounding("round-reading");
+    Optional<Speed> spread =
+        section.optionalValue(
+            "spread", "a speed of more than zero such as \"2 ft/s\"", ShootingSection::spread);
+    boolean faultySpread = section.has("spread") && spread.isEmpty();
+    if (spread.isPresent() && counted.isPresent() && counted.getAsInt() < 2) {
+      section.fault(
+          "spread",
+          "left out: a single reading has no spread",
+          "spread together with counted = 1",
+          "take it out, or count more readings");
+      faultySpread = true;
+    }
+    if (decision.isEmpty() || plan.isEmpty() || reading.isEmpty() || faultySpread) {
       return Optional.empty();
     }
-    return Optional.of(
-        new SpeedRule(
-            limit.get(), tolerance.get(), shots.get(), decision.get(), rechecks.getAsInt()));
+    return Optional.of(new Shooting(plan.get(), decision.get(), reading.get(), spread));
   }
 
-  private static Speed limit(String text) {
-    Speed limit = Speed.parse(text);
-    if (limit.value().signum() == 0) {
-      throw new IllegalArgumentException("write a limit of more than zero");
+  private static Speed spread(String text) {
+    Speed spread = Speed.parse(text);
+    if (spread.value().signum() == 0) {
+      throw new IllegalArgumentException(
+          "write how far apart the readings may lie, or take the line out");
     }
-    return limit;
+    return spread;
   }
 
-  private static Tolerance tolerance(String text) {
-    String written = text.strip();
-    if (written.equals("none")) {
-      return new Tolerance.None();
-    }
-    try {
-      return written.endsWith("%")
-          ? new Tolerance.Share(Percent.parse(written))
-          : new Tolerance.Absolute(Speed.parse(written));
-    } catch (QuantityException e) {
-      // what the key may be is said by the caller, in full; only the mend is the quantity's
-      throw new IllegalArgumentException(e.mend(), e);
-    }
-  }
-
-  private boolean sameUnit(Optional<Speed> limit, Optional<Tolerance> tolerance) {
-    String unit = limit.orElseThrow().unit().symbol();
-    if (tolerance.orElseThrow() instanceof Tolerance.Absolute absolute
-        && absolute.speed().unit() != limit.orElseThrow().unit()) {
-      section.fault(
-          "tolerance",
-          "a speed in " + unit + ", the unit of the limit",
-          "\"" + absolute.speed() + "\"",
-          "write the tolerance in " + unit + " or as a percentage");
-      return false;
-    }
-    return true;
-  }
-
-  private Optional<ShotPlan> shots(OptionalInt counted) {
+  private Optional<ShotPlan> plan(OptionalInt counted) {
     OptionalInt allowed = section.whole("shots", 1, MOST);
     OptionalInt voids = section.whole("voids", 0, MOST);
     if (counted.isEmpty() || allowed.isEmpty() || voids.isEmpty()) {
@@ -137,7 +126,7 @@ final class RuleSection {
           "within",
           "left out: only \"k of n\" uses it",
           "within together with decide = \"" + way.get().word + "\"",
-          "take the line out, or write decide = \"k of n\"");
+          "take it out, or decide by \"k of n\"");
       return Optional.empty();
     }
     return way.map(other -> other.decision.apply(0));

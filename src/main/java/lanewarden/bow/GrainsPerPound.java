@@ -1,0 +1,72 @@
+package lanewarden.bow;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.ForceUnit;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.QuantityException;
+
+/**
+ * Arrow mass per draw weight: grains of arrow for each pound-force of draw.
+ *
+ * @param value grains for one pound-force, more than zero, as written
+ */
+public record GrainsPerPound(BigDecimal value) {
+
+  private static final Pattern WRITTEN =
+      Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,12})?)\\s*gr/lbf?");
+
+  /**
+   * @throws QuantityException if {@code value} is not more than zero
+   */
+  public GrainsPerPound {
+    if (value.signum() <= 0) {
+      throw new QuantityException(
+          "an arrow mass per draw weight of more than zero",
+          value.toPlainString() + " gr/lb",
+          "write how many grains of arrow there must be for each pound of draw weight");
+    }
+  }
+
+  /**
+   * Reads a number with its unit, {@code gr/lb}.
+   *
+   * @throws QuantityException if the text is anything else
+   */
+  public static GrainsPerPound parse(String text) {
+    String stripped = text.strip();
+    Matcher written = WRITTEN.matcher(stripped);
+    if (!written.matches()) {
+      throw new QuantityException(
+          "an arrow mass per draw weight such as \"5 gr/lb\"",
+          "\"" + (stripped.length() > 40 ? stripped.substring(0, 40) + "…" : stripped) + "\"",
+          "write a number, then gr/lb");
+    }
+    return new GrainsPerPound(new BigDecimal(written.group(1)));
+  }
+
+  /** Whether the arrow has at least this mass for the draw weight; exact in any units. */
+  public boolean isReachedBy(Mass arrow, Force draw) {
+    // grains / pounds >= value, cross-multiplied so that nothing is divided
+    BigDecimal has = arrow.si().multiply(ForceUnit.POUND_FORCE.inSi());
+    BigDecimal needs = value.multiply(MassUnit.GRAIN.inSi()).multiply(draw.si());
+    return has.compareTo(needs) >= 0;
+  }
+
+  /** The least arrow for a draw weight, in grains, rounded up to the next tenth: for display. */
+  public Mass leastArrow(Force draw) {
+    BigDecimal grains =
+        value.multiply(draw.si()).divide(ForceUnit.POUND_FORCE.inSi(), 1, RoundingMode.CEILING);
+    return Mass.of(grains.stripTrailingZeros().toPlainString(), MassUnit.GRAIN);
+  }
+
+  /** For example {@code 5 gr/lb}: reads back as an equal value. */
+  @Override
+  public String toString() {
+    return value.toPlainString() + " gr/lb";
+  }
+}

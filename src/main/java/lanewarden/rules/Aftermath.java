@@ -1,0 +1,94 @@
+package lanewarden.rules;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What comes after a verdict.
+ *
+ * @param rechecks new checks allowed after a fail, zero or more
+ * @param fails what follows a fail in each phase; every phase is there
+ * @param bands how far over with which consequence, the narrowest first; empty where it does not
+ *     matter
+ * @param lapses what makes a pass lapse
+ */
+public record Aftermath(
+    int rechecks, Map<Phase, Consequence> fails, List<Band> bands, Set<Lapse> lapses) {
+
+  /**
+   * @throws IllegalArgumentException if the parts contradict each other
+   */
+  public Aftermath {
+    if (rechecks < 0) {
+      throw new IllegalArgumentException("there cannot be " + rechecks + " re-checks");
+    }
+    if (fails.size() != Phase.values().length) {
+      throw new IllegalArgumentException("a fail has a consequence in every phase");
+    }
+    fails = Map.copyOf(fails);
+    bands = List.copyOf(bands);
+    lapses = Set.copyOf(lapses);
+  }
+
+  /** Re-checks before the event, a judge afterwards; no bands, and a pass that does not lapse. */
+  public static Aftermath plain(int rechecks) {
+    return new Aftermath(rechecks, usual(rechecks), List.of(), Set.of());
+  }
+
+  /** What follows a fail where the rule does not say. */
+  static Map<Phase, Consequence> usual(int rechecks) {
+    Map<Phase, Consequence> usual = new EnumMap<>(Phase.class);
+    usual.put(Phase.BEFORE, rechecks > 0 ? Consequence.RECHECK : Consequence.JUDGE);
+    usual.put(Phase.DURING, Consequence.JUDGE);
+    usual.put(Phase.AFTER, Consequence.JUDGE);
+    return usual;
+  }
+
+  /**
+   * What follows a verdict in a phase; empty where nothing follows, because the check was passed or
+   * not decided.
+   */
+  public Optional<Consequence> follows(Verdict verdict, Phase phase) {
+    Consequence usual = onFail(phase);
+    if (verdict instanceof Verdict.Over over) {
+      return Optional.of(over.band().map(Band::consequence).orElse(usual));
+    }
+    return verdict instanceof Verdict.NotAdmitted ? Optional.of(usual) : Optional.empty();
+  }
+
+  /** What follows a fail in a phase, bands aside. */
+  public Consequence onFail(Phase phase) {
+    return fails.getOrDefault(phase, Consequence.JUDGE);
+  }
+
+  /** Sentences for screens and reports. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        switch (rechecks) {
+          case 0 -> "No re-check after a fail.";
+          case 1 -> "After a fail, 1 re-check is allowed.";
+          default -> "After a fail, " + rechecks + " re-checks are allowed.";
+        });
+    if (!fails.equals(usual(rechecks))) {
+      for (Phase phase : Phase.values()) {
+        sentences.add("A fail " + phase.phrase() + ": " + onFail(phase).phrase() + ".");
+      }
+    }
+    for (Band band : bands) {
+      sentences.add("Over by up to " + band.reach() + ": " + band.consequence().phrase() + ".");
+    }
+    if (!lapses.isEmpty()) {
+      sentences.add(
+          "A pass lapses with "
+              + lapses.stream().sorted().map(Lapse::word).collect(Collectors.joining(" or "))
+              + ".");
+    }
+    return sentences;
+  }
+}

@@ -1,0 +1,110 @@
+package lanewarden.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.bow.GrainsPerPound;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+
+/**
+ * What a rule asks of bow and arrow before a shot is taken.
+ *
+ * @param leastArrow the least arrow mass per draw weight
+ * @param leastDraw the least draw weight
+ * @param mostDraw the most draw weight
+ * @param counts which draw weight counts, in this clause and wherever the rule asks for one
+ */
+public record EquipmentRule(
+    Optional<GrainsPerPound> leastArrow,
+    Optional<Force> leastDraw,
+    Optional<Force> mostDraw,
+    DrawWeight counts) {
+
+  static final String ARROW_FIGURE = "arrow mass";
+
+  /**
+   * @throws IllegalArgumentException if no bow could keep it
+   */
+  public EquipmentRule {
+    if (leastDraw.isPresent()
+        && mostDraw.filter(most -> leastDraw.get().isMoreThan(most)).isPresent()) {
+      throw new IllegalArgumentException(
+          "no bow draws at least " + leastDraw.get() + " and at most " + mostDraw.get());
+    }
+  }
+
+  /** Asks nothing. */
+  public static EquipmentRule none() {
+    return new EquipmentRule(
+        Optional.empty(), Optional.empty(), Optional.empty(), DrawWeight.AS_SET);
+  }
+
+  /** Whether it asks anything. */
+  public boolean asksAnything() {
+    return leastArrow.isPresent() || leastDraw.isPresent() || mostDraw.isPresent();
+  }
+
+  /** The figures its clauses ask for and nobody stated. */
+  List<String> missing(SetUp setUp) {
+    List<String> missing = new ArrayList<>();
+    if (leastArrow.isPresent() && setUp.arrowMass() == null) {
+      missing.add(ARROW_FIGURE);
+    }
+    if (asksAnything()) {
+      missing.addAll(counts.missing(setUp));
+    }
+    return missing;
+  }
+
+  /** Not admitted where the known figures break a clause; else empty. */
+  Optional<Verdict> broken(SetUp setUp) {
+    Optional<Force> draw = counts.of(setUp);
+    if (draw.isEmpty()) {
+      return Optional.empty();
+    }
+    if (leastDraw.filter(least -> least.isMoreThan(draw.get())).isPresent()) {
+      return notAdmitted(counts.phrase() + " " + draw.get() + ", at least " + leastDraw.get());
+    }
+    if (mostDraw.filter(draw.get()::isMoreThan).isPresent()) {
+      return notAdmitted(counts.phrase() + " " + draw.get() + ", at most " + mostDraw.get());
+    }
+    Mass arrow = setUp.arrowMass();
+    if (arrow != null
+        && leastArrow.filter(least -> !least.isReachedBy(arrow, draw.get())).isPresent()) {
+      GrainsPerPound least = leastArrow.orElseThrow();
+      return notAdmitted(
+          "arrow mass "
+              + arrow
+              + ", at least "
+              + least
+              + " × "
+              + draw.get()
+              + " = "
+              + least.leastArrow(draw.get()));
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Verdict> notAdmitted(String clause) {
+    return Optional.of(new Verdict.NotAdmitted(clause));
+  }
+
+  /** A sentence for each clause. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    leastArrow.ifPresent(
+        least ->
+            sentences.add(
+                "An arrow of less than " + least + " is not admitted (" + counts.phrase() + ")."));
+    leastDraw.ifPresent(
+        least ->
+            sentences.add(
+                "A bow of less than " + least + " is not admitted (" + counts.phrase() + ")."));
+    mostDraw.ifPresent(
+        most ->
+            sentences.add(
+                "A bow of more than " + most + " is not admitted (" + counts.phrase() + ")."));
+    return sentences;
+  }
+}

@@ -1,0 +1,30 @@
+package lanewarden.rules;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What makes a pass lapse, so that the archer must be checked again. */
+public enum Lapse {
+  /** The archer shoots another bow. */
+  ANOTHER_BOW("another bow"),
+  /** The archer shoots another arrow. */
+  ANOTHER_ARROW("another arrow"),
+  /** The archer shoots in another class. */
+  ANOTHER_CLASS("another class");
+
+  private final String word;
+
+  Lapse(String word) {
+    this.word = word;
+  }
+
+  /** As the rule book writes it. */
+  public String word() {
+    return word;
+  }
+
+  /** The lapse with this word. */
+  public static Optional<Lapse> ofWord(String word) {
+    return Stream.of(values()).filter(lapse -> lapse.word.equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,47 @@
+package lanewarden.rules;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a division's rule comes from.
+ *
+ * @param body whose rule it is
+ * @param source where it stands
+ * @param edition of that source
+ * @param effective from which day it is in effect
+ */
+public record Origin(
+    @Nullable String body,
+    @Nullable String source,
+    @Nullable String edition,
+    @Nullable LocalDate effective) {
+
+  /** Nothing is said. */
+  public static Origin unsaid() {
+    return new Origin(null, null, null, null);
+  }
+
+  /** In a sentence, where anything is said. */
+  public Optional<String> inWords() {
+    List<String> parts = new ArrayList<>();
+    if (body != null) {
+      parts.add(body);
+    }
+    if (source != null) {
+      parts.add(source);
+    }
+    if (edition != null) {
+      parts.add("edition " + edition);
+    }
+    if (effective != null) {
+      parts.add("in effect from " + effective);
+    }
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of("The rule's origin: " + String.join(", ", parts) + ".");
+  }
+}

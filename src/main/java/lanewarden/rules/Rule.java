@@ -1,0 +1,239 @@
+package lanewarden.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import lanewarden.bow.Arrow;
+import lanewarden.bow.GrainsPerPound;
+import lanewarden.quantity.EnergyUnit;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+
+/**
+ * Everything a division demands of bow, arrow and shot.
+ *
+ * @param speed the speed limit, if there is one
+ * @param energy the kinetic energy limit, if there is one
+ * @param equipment what is asked of bow and arrow before a shot is taken
+ * @param shooting how it is measured; empty where there is no limit, or where it is not measured
+ * @param aftermath what comes after a verdict
+ * @param conditions what the official ticks before a verdict is given, in the rule's own words
+ */
+public record Rule(
+    Optional<SpeedLimit> speed,
+    Optional<EnergyLimit> energy,
+    EquipmentRule equipment,
+    Optional<Shooting> shooting,
+    Aftermath aftermath,
+    List<String> conditions) {
+
+  /**
+   * @throws IllegalArgumentException if the parts contradict each other
+   */
+  public Rule {
+    conditions = List.copyOf(conditions);
+    if (shooting.isPresent() && speed.isEmpty() && energy.isEmpty()) {
+      throw new IllegalArgumentException("shots are measured, but against no limit");
+    }
+    if (!aftermath.bands().isEmpty() && (speed.isEmpty() || energy.isPresent())) {
+      throw new IllegalArgumentException("bands are counted from a speed limit and nothing else");
+    }
+  }
+
+  /** Whether there is anything that can be checked at the line. */
+  public boolean checksAnything() {
+    return shooting.isPresent() || equipment.asksAnything();
+  }
+
+  /**
+   * The verdict on one check. All arithmetic is exact.
+   *
+   * <p>Bow and arrow are asked first: what breaks a clause is not admitted, whatever it shoots. To
+   * void a reading that was taken earlier, judge the list anew with {@link Shot.Voided} in its
+   * place.
+   *
+   * @param setUp what is known of bow and arrow
+   * @param ticked the conditions the official ticked
+   * @param taken the shots in the order taken, void ones included
+   */
+  public Verdict judge(SetUp setUp, Set<String> ticked, List<Shot> taken) {
+    Optional<Verdict> barred = equipment.broken(setUp);
+    if (barred.isPresent()) {
+      return barred.get();
+    }
+    List<String> missing = missing(setUp);
+    if (!missing.isEmpty()) {
+      return new Verdict.NotDecided(new Missing.SetUpFigures(missing));
+    }
+    Optional<Bound> bound = bound(setUp);
+    if (bound.isEmpty()) {
+      return new Verdict.Within(withoutLimit(setUp));
+    }
+    if (shooting.isEmpty()) {
+      return new Verdict.NotDecided(new Missing.Measurement());
+    }
+    Verdict verdict = shooting.get().judge(taken, bound.get(), new Bands(aftermath.bands()));
+    List<String> unticked = conditions.stream().filter(c -> !ticked.contains(c)).toList();
+    return unticked.isEmpty() || verdict instanceof Verdict.NotDecided
+        ? verdict
+        : new Verdict.NotDecided(new Missing.Conditions(unticked));
+  }
+
+  /** Every figure that some clause asks for and nobody stated, each once. */
+  private List<String> missing(SetUp setUp) {
+    return Stream.concat(equipment.missing(setUp).stream(), missingForLimit(setUp).stream())
+        .distinct()
+        .toList();
+  }
+
+  private List<String> missingForLimit(SetUp setUp) {
+    Optional<GrainsPerPound> onlyBelow = speed.flatMap(SpeedLimit::onlyBelow);
+    boolean needsArrow = energy.isPresent() || onlyBelow.isPresent();
+    List<String> missing = new ArrayList<>();
+    if (needsArrow && setUp.arrowMass() == null) {
+      missing.add(EquipmentRule.ARROW_FIGURE);
+    }
+    if (onlyBelow.isPresent()) {
+      missing.addAll(equipment.counts().missing(setUp));
+    }
+    return missing;
+  }
+
+  /** The tighter of the limits that apply to this set-up, whose figures are known. */
+  private Optional<Bound> bound(SetUp setUp) {
+    Optional<SpeedBound> fast = speed.filter(limit -> applies(limit, setUp)).map(SpeedBound::of);
+    Mass mass = setUp.arrowMass();
+    if (energy.isEmpty() || mass == null) {
+      return fast.map(bound -> bound);
+    }
+    EnergyBound heavy = new EnergyBound(energy.get(), new Arrow(mass), unit());
+    return Optional.of(
+        fast.filter(bound -> isTighter(bound, heavy)).<Bound>map(b -> b).orElse(heavy));
+  }
+
+  private static boolean isTighter(SpeedBound fast, EnergyBound heavy) {
+    int side = heavy.arrow().kineticEnergyAt(fast.speed()).compareTo(heavy.clause().limit());
+    return side < 0 || (side == 0 && heavy.clause().side() == Side.AT_MOST);
+  }
+
+  private boolean applies(SpeedLimit limit, SetUp setUp) {
+    Optional<Force> draw = equipment.counts().of(setUp);
+    Mass mass = setUp.arrowMass();
+    return limit.onlyBelow().isEmpty()
+        || draw.isEmpty()
+        || mass == null
+        || !limit.onlyBelow().get().isReachedBy(mass, draw.get());
+  }
+
+  private String withoutLimit(SetUp setUp) {
+    Optional<GrainsPerPound> onlyBelow = speed.flatMap(SpeedLimit::onlyBelow);
+    return onlyBelow.isEmpty()
+        ? "no limit applies"
+        : "no limit applies: the arrow of "
+            + setUp.arrowMass()
+            + " has "
+            + onlyBelow.get()
+            + " or more at "
+            + equipment.counts().of(setUp).orElseThrow();
+  }
+
+  /** The unit in which speeds are typed and shown where none is written. */
+  public SpeedUnit unit() {
+    return speed
+        .map(limit -> limit.limit().unit())
+        .or(
+            () ->
+                energy.map(
+                    limit ->
+                        limit.limit().unit() == EnergyUnit.JOULE
+                            ? SpeedUnit.METRES_PER_SECOND
+                            : SpeedUnit.FEET_PER_SECOND))
+        .orElse(SpeedUnit.FEET_PER_SECOND);
+  }
+
+  /**
+   * The fastest speed that keeps the limit for this set-up, for screens: exact for a speed limit,
+   * rounded down for an energy limit. Empty where no limit applies or a figure is missing.
+   */
+  public Optional<Speed> fastest(SetUp setUp) {
+    return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::fastest) : Optional.empty();
+  }
+
+  /** Whether this reading alone, rounded as the rule says, is over the limit of this set-up. */
+  public boolean exceeds(Speed reading, SetUp setUp) {
+    if (!missingForLimit(setUp).isEmpty()) {
+      return false;
+    }
+    Speed judged = shooting.map(how -> how.reading().of(reading)).orElse(reading);
+    return bound(setUp).filter(bound -> !bound.admits(judged)).isPresent();
+  }
+
+  /** The limit that governs this set-up in words; empty where none applies or one is unknown. */
+  public Optional<String> limitInWords(SetUp setUp) {
+    return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::inWords) : Optional.empty();
+  }
+
+  /** The figures of bow and arrow that some clause asks for, as the screens name them. */
+  public List<String> figuresAsked() {
+    return missing(SetUp.unknown());
+  }
+
+  /** Every clause in plain sentences, made from the rule itself. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(limitSentence());
+    energy.ifPresent(
+        limit ->
+            sentences.add(
+                "Kinetic energy "
+                    + (limit.side() == Side.BELOW ? "below " : "at most ")
+                    + limit.limit()
+                    + "."));
+    sentences.addAll(equipment.sentences());
+    shooting.ifPresent(how -> sentences.addAll(how.sentences()));
+    if (checksAnything()) {
+      sentences.addAll(aftermath.sentences());
+    }
+    if (!conditions.isEmpty()) {
+      sentences.add(
+          "The official ticks before the verdict: " + String.join("; ", conditions) + ".");
+    }
+    return sentences;
+  }
+
+  private String limitSentence() {
+    if (speed.isEmpty()) {
+      return "No speed limit.";
+    }
+    SpeedLimit limit = speed.get();
+    String sentence = limit.side() == Side.BELOW ? "Below " : "At most ";
+    sentence += limit.tolerance().inWords(limit.limit());
+    if (!(limit.tolerance() instanceof Tolerance.None) && limit.rounding().isNone()) {
+      sentence += " (" + Wording.plain(limit.allowed()) + ")";
+    }
+    if (!limit.rounding().isNone()) {
+      sentence += ", " + limit.rounding().inWords(limit.allowed());
+    }
+    return sentence
+        + limit
+            .onlyBelow()
+            .map(
+                ratio ->
+                    ", for an arrow of less than "
+                        + ratio
+                        + " ("
+                        + equipment.counts().phrase()
+                        + "); a heavier arrow has no speed limit")
+            .orElse("")
+        + ".";
+  }
+
+  /** The whole rule in one text. */
+  public String inWords() {
+    return String.join(" ", sentences());
+  }
+}

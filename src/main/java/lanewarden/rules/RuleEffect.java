@@ -1,0 +1,203 @@
+package lanewarden.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lanewarden.metrology.CheckModel;
+import lanewarden.metrology.CurvePoint;
+import lanewarden.metrology.DecidingFigure;
+import lanewarden.metrology.Dispersion;
+import lanewarden.metrology.OperatingCharacteristic;
+import lanewarden.metrology.ReadingRounding;
+import lanewarden.metrology.ShotAllowance;
+import lanewarden.metrology.Threshold;
+import lanewarden.quantity.Percent;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+
+/**
+ * What a rule does to archers: how likely each outcome is for every true speed, calculated where it
+ * can be and simulated elsewhere.
+ *
+ * <p>Bands and conditions do not change it: they never turn one outcome into another.
+ */
+public final class RuleEffect {
+
+  /** Archers drawn for each speed where nothing can be calculated. */
+  private static final int DRAWN = 4_000;
+
+  /** The same for everybody who draws the same curve. */
+  private static final long SEED = 20_26L;
+
+  private static final double REACH = 5;
+
+  /**
+   * What is supposed of archers and instrument.
+   *
+   * @param arrows standard deviation of an archer's arrows from one to the next
+   * @param reading standard uncertainty of the instrument that is new with each reading
+   * @param calibration standard uncertainty of the instrument that all readings share
+   * @param voids the share of shots that give no reading that stands, less than 100 %
+   */
+  public record Supposed(Speed arrows, Speed reading, Speed calibration, Percent voids) {}
+
+  private final OperatingCharacteristic characteristic;
+  private final Speed limit;
+  private final Speed fastest;
+  private final double width;
+
+  private RuleEffect(CheckModel model, Speed limit, Speed fastest) {
+    this.characteristic = new OperatingCharacteristic(model, DRAWN, SEED);
+    this.limit = limit;
+    this.fastest = fastest;
+    double scatter = Math.hypot(model.dispersion().each(), model.dispersion().calibration());
+    this.width = Math.max(REACH * scatter, fastest.siDouble() / 100);
+  }
+
+  /**
+   * The effect of a rule on archers with this set-up.
+   *
+   * @return empty where no shot is measured: no limit applies, or a figure of the set-up is missing
+   */
+  public static Optional<RuleEffect> of(Rule rule, SetUp setUp, Supposed supposed) {
+    Optional<Speed> fastest = rule.fastest(setUp);
+    if (fastest.isEmpty() || rule.shooting().isEmpty()) {
+      return Optional.empty();
+    }
+    Shooting how = rule.shooting().get();
+    double allowed = fastest.get().siDouble();
+    boolean speedGoverns = rule.speed().filter(s -> s.allowed().equals(fastest.get())).isPresent();
+    Side side =
+        speedGoverns
+            ? rule.speed().orElseThrow().side()
+            : rule.energy().map(EnergyLimit::side).orElse(Side.AT_MOST);
+    Speed limit = speedGoverns ? rule.speed().orElseThrow().limit() : fastest.get();
+    CheckModel model =
+        new CheckModel(
+            figure(how.decision(), how.plan().counted()),
+            new Threshold(allowed, side == Side.AT_MOST),
+            how.spread().map(s -> OptionalDouble.of(s.siDouble())).orElse(OptionalDouble.empty()),
+            new ShotAllowance(
+                how.plan().allowed(),
+                how.plan().voids(),
+                supposed.voids().fraction().doubleValue()),
+            rounding(how.reading()),
+            new Dispersion(
+                supposed.arrows().siDouble(),
+                supposed.reading().siDouble(),
+                supposed.calibration().siDouble()),
+            rule.aftermath().onFail(Phase.BEFORE) == Consequence.RECHECK
+                ? Math.min(rule.aftermath().rechecks(), 20)
+                : 0);
+    return Optional.of(new RuleEffect(model, limit, fastest.get()));
+  }
+
+  private static DecidingFigure figure(Decision decision, int counted) {
+    if (decision instanceof Decision.WithinCount some) {
+      return DecidingFigure.withinCount(some.needed(), counted);
+    }
+    if (decision instanceof Decision.Highest) {
+      return DecidingFigure.highest(counted);
+    }
+    if (decision instanceof Decision.Median) {
+      return DecidingFigure.median(counted);
+    }
+    return decision instanceof Decision.FirstWithin
+        ? DecidingFigure.firstWithin(counted)
+        : DecidingFigure.mean(counted);
+  }
+
+  private static ReadingRounding rounding(Rounding rounding) {
+    return rounding
+        .step()
+        .map(
+            step ->
+                new ReadingRounding(
+                    rounding instanceof Rounding.Nearest
+                        ? ReadingRounding.Way.NEAREST
+                        : ReadingRounding.Way.DOWN,
+                    step.siDouble()))
+        .orElse(ReadingRounding.NONE);
+  }
+
+  /** Whether the chances are calculated, not simulated. */
+  public boolean isCalculated() {
+    return characteristic.isCalculated();
+  }
+
+  /** How many archers are drawn for each speed where the chances are simulated. */
+  public int drawn() {
+    return DRAWN;
+  }
+
+  /** The unit of the limit, in which the speeds are to be shown. */
+  public SpeedUnit unit() {
+    return fastest.unit();
+  }
+
+  /** The limit as the rule writes it; where an energy governs, the fastest speed for the arrow. */
+  public Speed limit() {
+    return limit;
+  }
+
+  /** The fastest speed that keeps the rule. */
+  public Speed fastest() {
+    return fastest;
+  }
+
+  /** The slowest speed at which anything happens, m/s. */
+  public double from() {
+    return Math.max(0.1, Math.min(limit.siDouble(), fastest.siDouble()) - width);
+  }
+
+  /** The fastest speed at which anything happens, m/s. */
+  public double to() {
+    return Math.max(limit.siDouble(), fastest.siDouble()) + width;
+  }
+
+  /**
+   * The chances of each outcome over evenly spaced true speeds.
+   *
+   * @param from m/s, more than zero
+   * @param to m/s, more than {@code from}
+   * @param points two or more
+   */
+  public List<CurvePoint> curve(double from, double to, int points) {
+    return characteristic.curve(from, to, points);
+  }
+
+  /**
+   * The two numbers that sum the rule up, each after the re-checks it allows.
+   *
+   * @param excess how far over the limit an archer is who should fail, more than zero
+   */
+  public OperatingCharacteristic.Risks risks(Speed excess) {
+    return characteristic.risks(limit.siDouble(), excess.siDouble());
+  }
+
+  /** The two numbers in words. */
+  public String inWords(Speed excess) {
+    OperatingCharacteristic.Risks risks = risks(excess);
+    return "An archer whose arrows fly at exactly "
+        + limit
+        + " on average is failed "
+        + often(risks.honestFailed())
+        + "; one "
+        + excess
+        + " faster passes "
+        + often(risks.excessPassed())
+        + ".";
+  }
+
+  /** A probability for people. */
+  static String often(double probability) {
+    if (probability < 0.000_5) {
+      return "less than once in 1000 times";
+    }
+    if (probability > 0.999_5) {
+      return "practically always";
+    }
+    return String.format(Locale.ROOT, "%.1f times in 100", 100 * probability);
+  }
+}

@@ -1,0 +1,21 @@
+package lanewarden.rules;
+
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is known of an archer's bow and arrow when the rule is asked.
+ *
+ * @param arrowMass of the whole arrow, or null where nobody stated it
+ * @param drawWeight as the bow is set, or null where nobody stated it
+ * @param certifiedDrawWeight as a certificate states it, or null where there is none
+ */
+public record SetUp(
+    @Nullable Mass arrowMass, @Nullable Force drawWeight, @Nullable Force certifiedDrawWeight) {
+
+  /** Nothing is known. */
+  public static SetUp unknown() {
+    return new SetUp(null, null, null);
+  }
+}

@@ -1,0 +1,172 @@
+package lanewarden.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.quantity.Speed;
+
+/**
+ * How a division is measured: its shots, what is done to a reading, and how the readings decide.
+ *
+ * @param plan how many shots there are
+ * @param decision how the counted readings decide
+ * @param reading what is done to each reading before it decides
+ * @param spread the most that the fastest counted reading may exceed the slowest by; else the check
+ *     ends undecided
+ */
+public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optional<Speed> spread) {
+
+  /**
+   * @throws IllegalArgumentException if the parts contradict each other
+   */
+  public Shooting {
+    if (decision instanceof Decision.WithinCount k && k.needed() > plan.counted()) {
+      throw new IllegalArgumentException(
+          k.needed() + " of " + plan.counted() + " readings can never be within");
+    }
+    if (spread.isPresent() && plan.counted() < 2) {
+      throw new IllegalArgumentException("a single reading has no spread");
+    }
+  }
+
+  /**
+   * The verdict on the shots of one check against a bound. All arithmetic is exact.
+   *
+   * <p>It falls at the first shot that leaves nothing open: when every completion by readings of
+   * whatever speed has the same outcome, when one void too many was shot, or when the shots left
+   * cannot bring a decision. Shots listed after that one do not change it.
+   *
+   * @param bands how far over with which consequence: an <em>over</em> falls when its band is
+   *     settled too
+   */
+  Verdict judge(List<Shot> taken, Bound bound, Bands bands) {
+    List<Speed> readings = new ArrayList<>();
+    int used = 0;
+    Verdict verdict = verdict(readings, used, bound, bands);
+    for (Shot shot : taken) {
+      if (verdict.ends()) {
+        return verdict;
+      }
+      used++;
+      if (shot instanceof Shot.Read read) {
+        readings.add(reading.of(read.speed()));
+      }
+      verdict = verdict(readings, used, bound, bands);
+    }
+    return verdict;
+  }
+
+  private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {
+    Verdict verdict = decide(readings, bound);
+    boolean settled = true;
+    if (verdict instanceof Verdict.Over over && bands.any()) {
+      FigureRange figure = decision.figure(readings, plan.counted());
+      settled = bands.isSettled(figure, bound.fastest());
+      verdict = over.in(bands.of(figure.atLeast(), bound.fastest()));
+    }
+    int atLeast = missing(verdict, settled);
+    if (atLeast == 0) {
+      return verdict;
+    }
+    Optional<Verdict> spent = spent(readings.size(), used, atLeast);
+    if (spent.isEmpty()) {
+      return Counting.moreReadings(atLeast);
+    }
+    // who is over already does not get off by voids: only the band stays the least it can be
+    return verdict instanceof Verdict.Over ? verdict : spent.get();
+  }
+
+  /** The fewest further readings that can decide; 0 where nothing is open. */
+  private static int missing(Verdict verdict, boolean settled) {
+    if (verdict instanceof Verdict.NotDecided open
+        && open.missing() instanceof Missing.MoreReadings more) {
+      return more.atLeast();
+    }
+    return settled ? 0 : 1;
+  }
+
+  private Optional<Verdict> spent(int readings, int used, int atLeast) {
+    int voided = used - readings;
+    int left = plan.allowed() - used;
+    if (voided > plan.voids()) {
+      return Optional.of(
+          new Verdict.NotDecided(
+              new Missing.VoidsSpent(
+                  Wording.count(voided, "void reading") + ", " + plan.voids() + " forgiven")));
+    }
+    if (atLeast > left) {
+      return Optional.of(
+          new Verdict.NotDecided(
+              new Missing.ShotsSpent(
+                  Wording.count(left, "shot")
+                      + " left of "
+                      + plan.allowed()
+                      + ", "
+                      + new Missing.MoreReadings(atLeast).words()
+                      + " needed")));
+    }
+    return Optional.empty();
+  }
+
+  private Verdict decide(List<Speed> readings, Bound bound) {
+    if (spread.isPresent()) {
+      Optional<Verdict> open = spreadVerdict(readings, spread.get());
+      if (open.isPresent()) {
+        return open.get();
+      }
+    }
+    if (plan.counted() > 1 || readings.isEmpty()) {
+      return decision.on(readings, plan.counted(), bound);
+    }
+    // Of a single reading the mean, the median and the highest are all the same thing.
+    Speed only = readings.get(0);
+    return bound.verdict(bound.admits(only), "reading " + bound.show(only));
+  }
+
+  /** Too wide a spread, or readings still to come that may make it so. */
+  private Optional<Verdict> spreadVerdict(List<Speed> readings, Speed most) {
+    if (!readings.isEmpty()) {
+      Speed fastest = readings.stream().max(Speed::compareTo).orElseThrow();
+      Speed slowest = readings.stream().min(Speed::compareTo).orElseThrow();
+      if (fastest.si().subtract(slowest.si()).compareTo(most.si()) > 0) {
+        return Optional.of(
+            new Verdict.NotDecided(
+                new Missing.SpreadTooWide(
+                    "readings from "
+                        + slowest
+                        + " to "
+                        + fastest
+                        + ", at most "
+                        + most
+                        + " apart")));
+      }
+    }
+    return readings.size() < plan.counted()
+        ? Optional.of(Counting.moreReadings(plan.counted() - readings.size()))
+        : Optional.empty();
+  }
+
+  /** Sentences for the official's screen. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(plan.counted() == 1 ? "One reading decides." : decision.inWords(plan.counted()));
+    if (!reading.isNone()) {
+      sentences.add(
+          reading instanceof Rounding.Down
+              ? "Each reading is first rounded down to whole steps of "
+                  + reading.step().orElseThrow()
+                  + "."
+              : "Each reading is first rounded to the nearest step of "
+                  + reading.step().orElseThrow()
+                  + ", halves up.");
+    }
+    spread.ifPresent(
+        most ->
+            sentences.add(
+                "The counted readings may lie at most "
+                    + most
+                    + " apart; else the check ends undecided."));
+    sentences.add(plan.inWords());
+    return sentences;
+  }
+}

@@ -1,0 +1,49 @@
+package lanewarden.rules;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lanewarden.quantity.Speed;
+
+/**
+ * One made-up check that shows what a rule means; its verdict is the rule's own.
+ *
+ * @param name what it shows, for example {@code at the edge}
+ * @param setUp bow and arrow in it
+ * @param readings in the order taken
+ * @param verdict what the rule says
+ */
+public record WorkedCase(String name, SetUp setUp, List<Speed> readings, Verdict verdict) {
+
+  /** Copies the list. */
+  public WorkedCase {
+    readings = List.copyOf(readings);
+  }
+
+  /** What is given, in words: figures of bow and arrow, and readings. */
+  public String given() {
+    return Stream.of(
+            setUp.arrowMass() == null ? "" : "arrow " + setUp.arrowMass(),
+            setUp.drawWeight() == null ? "" : "draw weight " + setUp.drawWeight(),
+            setUp.certifiedDrawWeight() == null ? "" : "certified " + setUp.certifiedDrawWeight(),
+            readings.isEmpty()
+                ? ""
+                : readings.stream()
+                    .map(Speed::toString)
+                    .collect(Collectors.joining(", ", "readings ", "")))
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining("; "));
+  }
+
+  /** What comes of it, with its reason. */
+  public String outcome() {
+    return verdict.takesShots()
+        ? "admitted, and measured like any other"
+        : verdict.word() + ", " + verdict.reason();
+  }
+
+  /** The case in one sentence. */
+  public String inWords() {
+    return name + " (" + given() + "): " + outcome();
+  }
+}

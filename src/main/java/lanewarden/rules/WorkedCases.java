@@ -1,0 +1,180 @@
+package lanewarden.rules;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.bow.GrainsPerPound;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.ForceUnit;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Speed;
+
+/**
+ * Cases worked out from a rule: inside its limit, at the edge and outside, in shots where it is
+ * measured and in bow and arrow where it asks for those.
+ */
+final class WorkedCases {
+
+  private static final String INSIDE = "inside";
+  private static final String EDGE = "at the edge";
+  private static final String OUTSIDE = "outside";
+
+  /** A draw weight and an arrow of ordinary size, where the rule says nothing nearer. */
+  private static final Force ORDINARY_BOW = Force.of("50", ForceUnit.POUND_FORCE);
+
+  private static final BigDecimal ORDINARY_ARROW = new BigDecimal("400");
+
+  private static final BigDecimal MARGIN = new BigDecimal("0.97");
+  private static final BigDecimal TENTH = new BigDecimal("0.1");
+  private static final BigDecimal A_LITTLE = new BigDecimal("0.4");
+  private static final BigDecimal CLEARLY = new BigDecimal("0.8");
+
+  private final Rule rule;
+  private final List<WorkedCase> cases = new ArrayList<>();
+
+  private WorkedCases(Rule rule) {
+    this.rule = rule;
+  }
+
+  /** At most six: three in shots and three in bow and arrow; none where nothing is checked. */
+  static List<WorkedCase> of(Rule rule) {
+    WorkedCases worked = new WorkedCases(rule);
+    SetUp setUp = worked.limited();
+    if (rule.shooting().isPresent() && rule.fastest(setUp).isPresent()) {
+      worked.shots(rule.shooting().get(), setUp, rule.fastest(setUp).get());
+    }
+    rule.speed().flatMap(SpeedLimit::onlyBelow).ifPresent(ratio -> worked.heavyArrow(ratio));
+    worked.equipment();
+    return worked.cases;
+  }
+
+  private void shots(Shooting how, SetUp setUp, Speed fastest) {
+    int decimals = Math.max(1, fastest.value().stripTrailingZeros().scale());
+    BigDecimal edge = fastest.value();
+    BigDecimal step =
+        how.reading().step().map(Speed::value).orElse(TENTH).max(TENTH).stripTrailingZeros();
+    add(
+        INSIDE,
+        setUp,
+        readings(how, edge.multiply(MARGIN).setScale(0, RoundingMode.HALF_UP), fastest));
+    add(EDGE, setUp, readings(how, edge.setScale(decimals, RoundingMode.DOWN), fastest));
+    add(OUTSIDE, setUp, readings(how, edge.add(step).setScale(decimals, RoundingMode.UP), fastest));
+  }
+
+  /** Readings that make the deciding figure exactly this; some of the others lie elsewhere. */
+  private static List<Speed> readings(Shooting how, BigDecimal figure, Speed like) {
+    List<BigDecimal> readings = new ArrayList<>();
+    int counted = how.plan().counted();
+    boolean alike = how.spread().isPresent() || !how.reading().isNone();
+    if (how.decision() instanceof Decision.Mean || alike) {
+      for (int i = 0; i < counted; i++) {
+        boolean pair = !alike && i < counted - counted % 2;
+        BigDecimal off = i % 2 == 0 ? A_LITTLE : A_LITTLE.negate();
+        readings.add(pair ? figure.add(off) : figure);
+      }
+    } else {
+      int place = place(how.decision(), counted);
+      for (int i = counted; i > place; i--) {
+        readings.add(figure.add(CLEARLY));
+      }
+      for (int i = 1; i < place; i++) {
+        readings.add(figure.subtract(A_LITTLE));
+      }
+      if (how.decision() instanceof Decision.Median && counted % 2 == 0) {
+        readings.remove(0);
+        readings.add(figure);
+      }
+      readings.add(figure);
+    }
+    return readings.stream().map(value -> Speed.of(value, like.unit())).toList();
+  }
+
+  /** Which reading decides, counted from the slowest. */
+  private static int place(Decision decision, int counted) {
+    if (decision instanceof Decision.WithinCount some) {
+      return some.needed();
+    }
+    if (decision instanceof Decision.FirstWithin) {
+      return 1;
+    }
+    return decision instanceof Decision.Median ? (counted + 1) / 2 : counted;
+  }
+
+  /** An arrow that reaches the mass from which on there is no limit. */
+  private void heavyArrow(GrainsPerPound ratio) {
+    add("heavy arrow", setUp(ratio.leastArrow(bow()), bow()), List.of());
+  }
+
+  private void equipment() {
+    EquipmentRule asked = rule.equipment();
+    if (asked.leastArrow().isPresent()) {
+      Mass least = asked.leastArrow().get().leastArrow(bow());
+      add("lightest arrow admitted", setUp(least, bow()), List.of());
+      add("arrow too light", setUp(grains(least, -1), bow()), List.of());
+    }
+    asked
+        .leastDraw()
+        .ifPresent(least -> add("bow too weak", strong(least, BigDecimal.ONE.negate()), List.of()));
+    asked
+        .mostDraw()
+        .ifPresent(most -> add("bow too strong", strong(most, BigDecimal.ONE), List.of()));
+  }
+
+  private SetUp strong(Force draw, BigDecimal more) {
+    BigDecimal value = draw.value().add(more).max(TENTH);
+    return setUp(heavyEnough(), Force.of(value, draw.unit()));
+  }
+
+  private void add(String name, SetUp setUp, List<Speed> readings) {
+    List<Shot> shots = readings.stream().<Shot>map(Shot.Read::new).toList();
+    Verdict verdict = rule.judge(setUp, new HashSet<>(rule.conditions()), shots);
+    cases.add(new WorkedCase(name, setUp, readings, verdict));
+  }
+
+  /** A set-up that every clause admits and the limit applies to, as far as the rule leaves one. */
+  private SetUp limited() {
+    Optional<GrainsPerPound> onlyBelow = rule.speed().flatMap(SpeedLimit::onlyBelow);
+    Mass arrow = onlyBelow.map(ratio -> grains(ratio.leastArrow(bow()), -1)).orElse(heavyEnough());
+    return setUp(arrow, bow());
+  }
+
+  private Mass heavyEnough() {
+    BigDecimal ordinary = ORDINARY_ARROW;
+    Mass least =
+        rule.equipment()
+            .leastArrow()
+            .map(ratio -> ratio.leastArrow(bow()))
+            .orElse(Mass.of(ordinary, MassUnit.GRAIN));
+    return least.value().compareTo(ordinary) > 0 ? least : Mass.of(ordinary, MassUnit.GRAIN);
+  }
+
+  private Force bow() {
+    EquipmentRule asked = rule.equipment();
+    Force bow = ORDINARY_BOW;
+    if (asked.leastDraw().filter(least -> least.isMoreThan(bow)).isPresent()) {
+      return asked.leastDraw().get();
+    }
+    return asked.mostDraw().filter(bow::isMoreThan).orElse(bow);
+  }
+
+  private static Mass grains(Mass mass, int more) {
+    return Mass.of(mass.value().add(BigDecimal.valueOf(more)).max(TENTH), MassUnit.GRAIN);
+  }
+
+  /** Only figures that some clause asks for. */
+  private SetUp setUp(Mass arrow, Force draw) {
+    List<String> asked = rule.figuresAsked();
+    boolean set = asked.contains(DrawWeight.SET_FIGURE);
+    boolean certified = asked.contains(DrawWeight.CERTIFIED_FIGURE);
+    // where the greater counts, the certified one is made the lesser, to show it
+    Force certificate = set ? Force.of(draw.value().subtract(TENTH), draw.unit()) : draw;
+    return new SetUp(
+        asked.contains(EquipmentRule.ARROW_FIGURE) ? arrow : null,
+        set ? draw : null,
+        certified ? certificate : null);
+  }
+}

@@ -1,0 +1,106 @@
+package lanewarden.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
+import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Speed;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WorkedCasesTest {
+
+  private static Division division(String lines) throws Exception {
+    String toml =
+        "format = 1\n[event]\nname = \"T\"\nedition = \"1\"\n[[division]]\ncode = \"T\"\nname = \"T\"\n"
+            + lines;
+    return RuleBook.read("test", toml.getBytes(StandardCharsets.UTF_8)).divisions().get(0);
+  }
+
+  private static String outcomes(Division division) {
+    return division.workedCases().stream()
+        .map(c -> c.name() + ": " + (c.verdict().takesShots() ? "shots" : c.verdict().word()))
+        .collect(Collectors.joining(", "));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mean", "highest", "median", "k of n\"\nwithin = \"2", "first within"})
+  void insideEdgeAndOutsideAreWhatTheyAreCalled(String decide) throws Exception {
+    for (int counted = 1; counted <= 5; counted++) {
+      boolean some = decide.startsWith("k of n");
+      if (some && counted < 2) {
+        continue;
+      }
+      String decision = some ? "decide = \"k of n\"\nwithin = 2" : "decide = \"" + decide + "\"";
+      Division division =
+          division(
+              "limit = \"300 ft/s\"\ntolerance = \"3 %\"\nrechecks = 0\n"
+                  + decision
+                  + "\ncounted = "
+                  + counted
+                  + "\nshots = 6\nvoids = 0\n");
+      assertEquals(
+          "inside: within, at the edge: within, outside: over",
+          outcomes(division),
+          decide + counted);
+    }
+  }
+
+  @Test
+  void theEdgeOfAMeanIsExactlyTheAllowedSpeed() throws Exception {
+    Division division =
+        division(
+            "limit = \"300 ft/s\"\ntolerance = \"3 %\"\nrechecks = 0\ndecide = \"mean\"\n"
+                + "counted = 3\nshots = 3\nvoids = 0\n");
+    List<Speed> readings = division.workedCases().get(1).readings();
+    assertEquals(0, MeanSpeed.of(readings).compareTo(Speed.parse("309 ft/s")));
+    assertTrue(readings.stream().distinct().count() > 1, "readings that differ show more");
+  }
+
+  @Test
+  void whatEqualsTheEdgeIsOverWhereTheRuleSaysBelow() throws Exception {
+    Division division =
+        division(
+            "limit = \"300 ft/s\"\nbound = \"below\"\ntolerance = \"none\"\nrechecks = 0\n"
+                + "decide = \"highest\"\ncounted = 2\nshots = 2\nvoids = 0\n");
+    assertEquals("inside: within, at the edge: over, outside: over", outcomes(division));
+  }
+
+  @Test
+  void everyClauseOfBowAndArrowHasItsCases() throws Exception {
+    Division division =
+        division(
+            "limit = \"280 ft/s\"\ntolerance = \"3 %\"\nonly-below = \"5 gr/lb\"\n"
+                + "least-arrow = \"4 gr/lb\"\nleast-draw-weight = \"30 lbf\"\n"
+                + "most-draw-weight = \"60 lbf\"\ndraw-weight = \"greater\"\nrechecks = 0\n"
+                + "decide = \"mean\"\ncounted = 3\nshots = 3\nvoids = 0\n");
+    assertEquals(
+        "inside: within, at the edge: within, outside: over, heavy arrow: within,"
+            + " lightest arrow admitted: shots, arrow too light: not admitted,"
+            + " bow too weak: not admitted, bow too strong: not admitted",
+        outcomes(division));
+  }
+
+  @Test
+  void anArrowIsWorkedOutForAnEnergyLimit() throws Exception {
+    Division division =
+        division(
+            "limit = \"none\"\nenergy = \"165 J\"\nrechecks = 0\n"
+                + "decide = \"highest\"\ncounted = 1\nshots = 1\nvoids = 0\n");
+    assertEquals("inside: within, at the edge: within, outside: over", outcomes(division));
+    assertTrue(division.workedCases().get(0).given().startsWith("arrow 400 gr; readings "));
+  }
+
+  @Test
+  void nothingIsWorkedOutWhereNothingIsChecked() throws Exception {
+    assertEquals(List.of(), division("limit = \"none\"\n").workedCases());
+    assertEquals(
+        List.of(),
+        division("limit = \"300 ft/s\"\ntolerance = \"none\"\nwho = \"not measured\"\n")
+            .workedCases());
+  }
+}
