@@ -86,6 +86,18 @@ public record EquipmentRule(
     return Optional.empty();
   }
 
+  /** The figures that its clauses ask for, as far as they are known. */
+  String figures(SetUp setUp) {
+    List<String> figures = new ArrayList<>();
+    if (leastArrow.isPresent() && setUp.arrowMass() != null) {
+      figures.add(ARROW_FIGURE + " " + setUp.arrowMass());
+    }
+    if (asksAnything()) {
+      counts.of(setUp).ifPresent(draw -> figures.add(counts.phrase() + " " + draw));
+    }
+    return String.join(", ", figures);
+  }
+
   private static Optional<Verdict> notAdmitted(String clause) {
     return Optional.of(new Verdict.NotAdmitted(clause));
   }

@@ -131,14 +131,18 @@ public record Rule(
 
   private String withoutLimit(SetUp setUp) {
     Optional<GrainsPerPound> onlyBelow = speed.flatMap(SpeedLimit::onlyBelow);
-    return onlyBelow.isEmpty()
-        ? "no limit applies"
-        : "no limit applies: the arrow of "
-            + setUp.arrowMass()
-            + " has "
-            + onlyBelow.get()
-            + " or more at "
-            + equipment.counts().of(setUp).orElseThrow();
+    if (onlyBelow.isEmpty()) {
+      String figures = equipment.figures(setUp);
+      return figures.isEmpty()
+          ? "nothing is limited"
+          : "bow and arrow are as asked (" + figures + "), and no limit applies";
+    }
+    return "no limit applies: the arrow of "
+        + setUp.arrowMass()
+        + " has "
+        + onlyBelow.get()
+        + " or more at "
+        + equipment.counts().of(setUp).orElseThrow();
   }
 
   /** The unit in which speeds are typed and shown where none is written. */
