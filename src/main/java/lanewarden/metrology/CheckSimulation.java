@@ -78,9 +78,8 @@ public final class CheckSimulation {
     int voids = 0;
     double lowest = Double.POSITIVE_INFINITY;
     double highest = Double.NEGATIVE_INFINITY;
-    int left = shots.allowed();
+    int spare = shots.allowed() - sheet.readings;
     while (true) {
-      left--;
       if (shots.voidChance() > 0 && random.nextDouble() < shots.voidChance()) {
         voids++;
         if (voids > shots.voids()) {
@@ -88,23 +87,36 @@ public final class CheckSimulation {
         }
       } else {
         double reading = shown(centre + each * random.nextGaussian());
-        int outcome = sheet.enter(reading);
+        int outcome = entered(reading);
         if (spreadLimited) {
           lowest = Math.min(lowest, reading);
           highest = Math.max(highest, reading);
-          if (highest - lowest > spread) {
-            return NOT_DECIDED;
+          boolean wide = highest - lowest > spread;
+          if (sheet.entered == sheet.readings || wide) {
+            return wide ? NOT_DECIDED : outcome;
           }
-          outcome = sheet.entered < sheet.readings ? ScoreSheet.OPEN : outcome;
-        }
-        if (outcome != ScoreSheet.OPEN) {
+        } else if (outcome != ScoreSheet.OPEN) {
           return outcome;
         }
       }
-      if (left < (spreadLimited ? sheet.readings - sheet.entered : sheet.fewestMore())) {
-        return NOT_DECIDED;
+      // with a shot left for every reading still to come, no figure can lack one
+      if (voids > spare) {
+        int left = shots.allowed() - sheet.entered - voids;
+        if (left < (spreadLimited ? sheet.readings - sheet.entered : sheet.fewestMore())) {
+          return NOT_DECIDED;
+        }
       }
     }
+  }
+
+  /**
+   * Asked by kind, because three kinds of one call in the hottest loop are not compiled into it.
+   */
+  private int entered(double reading) {
+    if (sheet instanceof ScoreSheet.Counted counted) {
+      return counted.enter(reading);
+    }
+    return sheet instanceof ScoreSheet.Summed summed ? summed.enter(reading) : sheet.enter(reading);
   }
 
   /** The reading as the rule sees it, in steps where it is rounded. */

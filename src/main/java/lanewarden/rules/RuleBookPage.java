@@ -19,6 +19,9 @@ final class RuleBookPage {
   /** The only format there is so far. */
   private static final String FORMAT = "1";
 
+  /** More than any event has: a longer file is no rule book, and its faults would be no help. */
+  private static final int MOST_DIVISIONS = 500;
+
   private final Set<String> codes = new TreeSet<>();
   private final List<Optional<Division>> divisions = new ArrayList<>();
   private Optional<String> name = Optional.empty();
@@ -58,6 +61,14 @@ final class RuleBookPage {
     List<Section> sections = root.sections(DraftRules.DIVISION);
     boolean noDivision = sections.isEmpty() && !page.faulty();
     requireFormat(page);
+    if (sections.size() > MOST_DIVISIONS) {
+      root.fault(
+          "division",
+          "at most " + MOST_DIVISIONS + " [[division]] tables",
+          String.valueOf(sections.size()),
+          "check that this is the right file, and cut it down");
+      page.refuseIfFaulty();
+    }
     if (noDivision) {
       root.fault(
           DraftRules.DIVISION,

@@ -72,7 +72,8 @@ final class ShootingSection {
     Optional<ShotPlan> plan = plan(counted);
     Optional<Rounding> reading = limits.rounding("round-reading");
     Optional<Speed> spread =
-        section.optionalValue("spread", "a speed such as \"2 ft/s\"", Speed::parse);
+        section.optionalValue(
+            "spread", "a speed of more than zero such as \"2 ft/s\"", ShootingSection::spread);
     boolean faultySpread = section.has("spread") && spread.isEmpty();
     if (spread.isPresent() && counted.isPresent() && counted.getAsInt() < 2) {
       section.fault(
@@ -86,6 +87,15 @@ final class ShootingSection {
       return Optional.empty();
     }
     return Optional.of(new Shooting(plan.get(), decision.get(), reading.get(), spread));
+  }
+
+  private static Speed spread(String text) {
+    Speed spread = Speed.parse(text);
+    if (spread.value().signum() == 0) {
+      throw new IllegalArgumentException(
+          "write how far apart the readings may lie, or take the line out");
+    }
+    return spread;
   }
 
   private Optional<ShotPlan> plan(OptionalInt counted) {

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanewarden.quantity.QuantityException;
 import lanewarden.written.TomlPage.Place;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +26,10 @@ import org.tomlj.TomlTable;
  * dotted.
  */
 public final class Section {
+
+  /** More than a person writes in one list. */
+  private static final int MOST_ITEMS = 100;
+
   private final TomlPage page;
   private final TomlTable table;
   private final TablePath path;
@@ -96,7 +102,9 @@ public final class Section {
         key,
         "a whole number from " + least + " to " + most,
         describe(raw),
-        "write " + key + " = " + least + ", without quotes");
+        raw instanceof String
+            ? "write the number without quotes"
+            : "write a number such as " + key + " = " + least);
     return OptionalInt.empty();
   }
 
@@ -149,6 +157,14 @@ public final class Section {
     }
     if (!(raw instanceof TomlArray array)) {
       fault(key, "a list of texts", describe(raw), "write " + key + " = [\"…\", \"…\"]");
+      return List.of();
+    }
+    if (array.size() > MOST_ITEMS) {
+      fault(
+          key,
+          "a list of at most " + MOST_ITEMS + " items",
+          array.size() + " items",
+          "keep those that are needed");
       return List.of();
     }
     List<T> values = new ArrayList<>();
@@ -258,17 +274,34 @@ public final class Section {
     return sections;
   }
 
-  /** Ends this section: every key that was not asked for is a fault, with the nearest known one. */
+  /**
+   * Ends this section: every key that was not asked for is a fault, with the nearest known one or,
+   * failing that, those that share a word with it.
+   */
   public void closed() {
     for (String key : table.keySet()) {
       if (!asked.contains(key)) {
-        String mend =
-            NearMatch.of(key, asked)
-                .map(near -> "did you mean " + near + "?")
-                .orElse("take the line out");
-        fault(key, oneOf(asked), "the unknown key " + key, mend);
+        fault(key, knownKeys(), "the unknown key " + key, mendOfUnknown(key));
       }
     }
+  }
+
+  /** All of them only where they can be read at a glance. */
+  private String knownKeys() {
+    return asked.size() <= 10 ? oneOf(asked) : "one of the " + asked.size() + " keys known here";
+  }
+
+  private String mendOfUnknown(String key) {
+    Optional<String> near = NearMatch.of(key, asked);
+    if (near.isPresent()) {
+      return "did you mean " + near.get() + "?";
+    }
+    List<String> words = List.of(key.split("[-_ ]", -1));
+    String alike =
+        asked.stream()
+            .filter(known -> Stream.of(known.split("-", -1)).anyMatch(words::contains))
+            .collect(Collectors.joining(", "));
+    return alike.isEmpty() ? "take the line out" : "take the line out, or write one of " + alike;
   }
 
   /** Notes a fault at a key, or at the section's start where the key is missing. */

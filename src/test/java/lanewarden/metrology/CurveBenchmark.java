@@ -86,18 +86,19 @@ final class CurveBenchmark {
 
   private void simulate(Case one, int archers, int rounds) {
     CheckSimulation simulation = new CheckSimulation(one.model());
-    double speed = SampleModels.THRESHOLD;
-    long draws = draws(one.model(), speed, archers);
+    Counting counting = new Counting();
+    curve(simulation, archers, counting);
     double[] ratios = new double[rounds];
     double[] ours = new double[rounds];
     double[] bare = new double[rounds];
     for (int round = -2; round < rounds; round++) {
       long start = System.nanoTime();
-      sink += bare(draws, round);
+      sink += bare(counting.normal, counting.uniform, new SplittableRandom(1));
       long between = System.nanoTime();
-      sink += simulation.at(speed, archers, 1).ending().within();
+      sink += curve(simulation, archers, new SplittableRandom(1));
       long end = System.nanoTime();
       if (round >= 0) {
+        long draws = counting.normal + counting.uniform;
         bare[round] = draws / ((between - start) / 1e9);
         ours[round] = draws / ((end - between) / 1e9);
         ratios[round] = ours[round] / bare[round];
@@ -108,40 +109,54 @@ final class CurveBenchmark {
     Arrays.sort(bare);
     System.out.printf(
         Locale.ROOT,
-        "%s: simulated %.1f million normal draws/s, bare loop %.1f, ratio %.2f (aim 0.5)%n",
+        "%s: simulated %.1f million draws/s, bare loop %.1f, ratio %.2f (aim 0.5)%n",
         one.name(),
         ours[rounds / 2] / 1e6,
         bare[rounds / 2] / 1e6,
         ratios[rounds / 2]);
   }
 
-  /** How many normal numbers the simulation takes; those that make a shot void are not counted. */
-  private static long draws(CheckModel model, double speed, int archers) {
-    SplittableRandom random = new SplittableRandom(1);
-    long[] draws = {0};
-    RandomGenerator counting =
-        new RandomGenerator() {
-          @Override
-          public long nextLong() {
-            return random.nextLong();
-          }
-
-          @Override
-          public double nextGaussian() {
-            draws[0]++;
-            return random.nextGaussian();
-          }
-        };
-    new CheckSimulation(model).at(speed, archers, counting);
-    return draws[0];
-  }
-
-  private static double bare(long draws, long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
+  /** The curve that is drawn, at 50 of its speeds. */
+  private static double curve(CheckSimulation simulation, int archers, RandomGenerator random) {
     double sum = 0;
-    for (long i = 0; i < draws; i++) {
-      sum += random.nextGaussian();
+    for (int i = 0; i < 50; i++) {
+      sum += simulation.at(89 + 0.1 * i, archers / 50, random).ending().within();
     }
     return sum;
+  }
+
+  /** The same draws and nothing else; those that make a shot void are uniform. */
+  private static double bare(long normal, long uniform, SplittableRandom random) {
+    double sum = 0;
+    for (long i = 0; i < normal; i++) {
+      sum += random.nextGaussian();
+    }
+    for (long i = 0; i < uniform; i++) {
+      sum += random.nextDouble();
+    }
+    return sum;
+  }
+
+  private static final class Counting implements RandomGenerator {
+    private final SplittableRandom random = new SplittableRandom(1);
+    private long normal;
+    private long uniform;
+
+    @Override
+    public long nextLong() {
+      return random.nextLong();
+    }
+
+    @Override
+    public double nextGaussian() {
+      normal++;
+      return random.nextGaussian();
+    }
+
+    @Override
+    public double nextDouble() {
+      uniform++;
+      return random.nextDouble();
+    }
   }
 }

@@ -100,6 +100,37 @@ class SectionTest {
     assertEquals(23, refused.faults().get(0).column());
   }
 
+  @Test
+  void anUnknownKeyIsToldAllKnownOnesWhereTheyAreFew() {
+    WrittenFault fault = onlyFault("place = \"field\"\n", root -> closed(root, "name", "edition"));
+    assertEquals("place to be one of name, edition", fault.expected());
+    assertEquals("the unknown key place", fault.found());
+    assertEquals("take the line out", fault.mend());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "draw_weight | did you mean draw-weight?",
+        "arrow-mass | take the line out, or write one of least-arrow",
+        "arrow-mass-per-weight | take the line out, or write one of least-arrow, draw-weight, most-draw-weight",
+        "weather | take the line out"
+      })
+  void anUnknownKeyAmongManyIsToldThoseLikeIt(String key, String mend) {
+    String[] known = "a b c d e f g h i least-arrow draw-weight most-draw-weight".split(" ", -1);
+    WrittenFault fault = onlyFault(key + " = 1\n", root -> closed(root, known));
+    assertEquals(key + " to be one of the 12 keys known here", fault.expected());
+    assertEquals(mend, fault.mend());
+  }
+
+  private static void closed(Section section, String... known) {
+    for (String key : known) {
+      section.has(key);
+    }
+    section.closed();
+  }
+
   private static WrittenFault onlyFault(String text, Consumer<Section> reading) {
     List<WrittenFault> faults = faults(text, reading);
     assertEquals(1, faults.size());

@@ -34,35 +34,37 @@ class WrittenTomlPropertyTest {
           "x".repeat(60));
 
   static LongStream seeds() {
-    return LongStream.range(0, 100);
+    return LongStream.range(0, 60);
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void aKeyThatIsSetReadsBackAndNothingElseChanges(long seed) throws WrittenRefused {
     RandomBook book = new RandomBook(seed);
-    Random random = new Random(seed);
+    Random random = new Random(~seed);
     for (TablePath table : tables(book)) {
       for (String key : RandomBook.KEYS) {
         Literal literal = literal(random);
         List<String> order = random.nextBoolean() ? RandomBook.KEYS : List.of();
         WrittenToml changed;
         try {
-          changed = read(book.text()).set(table, key, literal, order);
+          changed = read(book).set(table, key, literal, order);
         } catch (WrittenRefused refused) {
           assertTrue(refused.getMessage().contains("a list with one item a line"), book::text);
           continue;
         }
         Map<String, Object> expected = tree(book.text());
         table(expected, table).put(key, literal.value());
-        assertEquals(expected, tree(text(changed)), () -> told(book, table, key, literal));
+        assertEquals(expected, tree(text(book, changed)), () -> told(book, table, key, literal));
         String[] around = book.around(table, key);
         if (around == null) {
           assertTrue(
-              oneLineMore(book.text(), text(changed)), () -> told(book, table, key, literal));
+              oneLineMore(book.text(), text(book, changed)), () -> told(book, table, key, literal));
         } else {
-          assertTrue(text(changed).startsWith(around[0]), () -> told(book, table, key, literal));
-          assertTrue(text(changed).endsWith(around[1]), () -> told(book, table, key, literal));
+          assertTrue(
+              text(book, changed).startsWith(around[0]), () -> told(book, table, key, literal));
+          assertTrue(
+              text(book, changed).endsWith(around[1]), () -> told(book, table, key, literal));
         }
       }
     }
@@ -74,14 +76,14 @@ class WrittenTomlPropertyTest {
     RandomBook book = new RandomBook(seed);
     for (TablePath table : tables(book)) {
       for (String key : RandomBook.KEYS) {
-        WrittenToml changed = read(book.text()).remove(table, key);
+        WrittenToml changed = read(book).remove(table, key);
         Map<String, Object> expected = tree(book.text());
         table(expected, table).remove(key);
-        assertEquals(expected, tree(text(changed)), () -> told(book, table, key, ""));
+        assertEquals(expected, tree(text(book, changed)), () -> told(book, table, key, ""));
         if (book.around(table, key) == null) {
-          assertEquals(book.text(), text(changed));
+          assertEquals(book.text(), text(book, changed));
         }
-        assertKeeps(book.text(), text(changed), book.saidBut(table, key));
+        assertKeeps(book.text(), text(book, changed), book.saidBut(table, key));
       }
     }
   }
@@ -91,8 +93,9 @@ class WrittenTomlPropertyTest {
   void aKeyThatIsSetAndRemovedLeavesTheFileAsItWas(long seed) throws WrittenRefused {
     RandomBook book = new RandomBook(seed);
     for (TablePath table : tables(book)) {
-      WrittenToml with = read(book.text()).set(table, "fresh", Literal.whole(1), List.of());
-      assertEquals(book.text(), text(with.remove(table, "fresh")), () -> told(book, table, "", ""));
+      WrittenToml with = read(book).set(table, "fresh", Literal.whole(1), List.of());
+      assertEquals(
+          book.text(), text(book, with.remove(table, "fresh")), () -> told(book, table, "", ""));
     }
   }
 
@@ -100,18 +103,18 @@ class WrittenTomlPropertyTest {
   @MethodSource("seeds")
   void anAddedTableIsEmptyAndComesWhereItIsWanted(long seed) throws WrittenRefused {
     RandomBook book = new RandomBook(seed);
-    WrittenToml read = read(book.text());
+    WrittenToml read = read(book);
     for (int n = 1; n <= book.divisions(); n++) {
       TablePath nth = TablePath.nth("division", n);
       Map<String, Object> expected = tree(book.text());
       list(expected).add(n, new HashMap<>());
       WrittenToml changed = n == book.divisions() ? read.add("division") : read.addAfter(nth);
-      assertEquals(expected, tree(text(changed)), () -> told(book, nth, "", ""));
-      assertKeeps(text(changed), book.text(), book.text().lines().toList());
+      assertEquals(expected, tree(text(book, changed)), () -> told(book, nth, "", ""));
+      assertKeeps(text(book, changed), book.text(), book.text().lines().toList());
     }
     WrittenToml more = read.add("extra");
-    assertEquals(List.of(Map.of()), tree(text(more)).get("extra"));
-    assertEquals(book.text(), text(more.remove(TablePath.nth("extra", 1))), book::text);
+    assertEquals(List.of(Map.of()), tree(text(book, more)).get("extra"));
+    assertEquals(book.text(), text(book, more.remove(TablePath.nth("extra", 1))), book::text);
   }
 
   @ParameterizedTest
@@ -122,9 +125,9 @@ class WrittenTomlPropertyTest {
       TablePath nth = TablePath.nth("division", n);
       Map<String, Object> expected = tree(book.text());
       list(expected).add(n, list(expected).get(n - 1));
-      WrittenToml changed = read(book.text()).copy(nth);
-      assertEquals(expected, tree(text(changed)), () -> told(book, nth, "", ""));
-      assertKeeps(text(changed), book.text(), book.text().lines().toList());
+      WrittenToml changed = read(book).copy(nth);
+      assertEquals(expected, tree(text(book, changed)), () -> told(book, nth, "", ""));
+      assertKeeps(text(book, changed), book.text(), book.text().lines().toList());
     }
   }
 
@@ -139,17 +142,17 @@ class WrittenTomlPropertyTest {
       if (list(expected).isEmpty()) {
         expected.remove("division");
       }
-      WrittenToml changed = read(book.text()).remove(nth);
-      assertEquals(expected, tree(text(changed)), () -> told(book, nth, "", ""));
-      assertKeeps(book.text(), text(changed), book.saidBut(nth, ""));
+      WrittenToml changed = read(book).remove(nth);
+      assertEquals(expected, tree(text(book, changed)), () -> told(book, nth, "", ""));
+      assertKeeps(book.text(), text(book, changed), book.saidBut(nth, ""));
     }
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void aFileThatIsOnlyReadIsTheSameBytes(long seed) throws WrittenRefused {
-    byte[] bytes = new RandomBook(seed).text().getBytes(StandardCharsets.UTF_8);
-    assertArrayEquals(bytes, WrittenToml.read("book.toml", bytes).utf8());
+    RandomBook book = new RandomBook(seed);
+    assertArrayEquals(bytes(book), read(book).utf8());
   }
 
   /** The shorter has only lines of the longer, in their order, and has all that are named. */
@@ -197,12 +200,19 @@ class WrittenTomlPropertyTest {
     return tables;
   }
 
-  private static WrittenToml read(String text) throws WrittenRefused {
-    return WrittenToml.read("book.toml", text.getBytes(StandardCharsets.UTF_8));
+  private static WrittenToml read(RandomBook book) throws WrittenRefused {
+    return WrittenToml.read("book.toml", bytes(book));
   }
 
-  private static String text(WrittenToml toml) {
-    return new String(toml.utf8(), StandardCharsets.UTF_8);
+  private static byte[] bytes(RandomBook book) {
+    return (book.mark() + book.text()).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The changed text, behind the byte-order mark that it must still have. */
+  private static String text(RandomBook book, WrittenToml changed) {
+    String text = new String(changed.utf8(), StandardCharsets.UTF_8);
+    assertEquals(book.mark(), text.startsWith("\uFEFF") ? "\uFEFF" : "");
+    return text.substring(book.mark().length());
   }
 
   private static String told(RandomBook book, TablePath table, String key, Object value) {
@@ -211,7 +221,7 @@ class WrittenTomlPropertyTest {
 
   /** What the parser reads, as plain maps and lists. */
   private static Map<String, Object> tree(String text) {
-    TomlParseResult toml = Toml.parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    TomlParseResult toml = Toml.parse(text);
     assertFalse(toml.hasErrors(), () -> toml.errors() + " in\n" + text);
     return plain(toml);
   }
