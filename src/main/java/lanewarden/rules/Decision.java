@@ -114,6 +114,9 @@ public sealed interface Decision {
    * @param needed how many, one or more
    */
   record WithinCount(int needed) implements Decision {
+    /** How the rule book writes it. */
+    public static final String WORD = "k of n";
+
     /**
      * @throws IllegalArgumentException if none is needed
      */

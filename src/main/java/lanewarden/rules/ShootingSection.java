@@ -22,7 +22,7 @@ final class ShootingSection {
     MEAN("mean", needed -> new Decision.Mean()),
     HIGHEST("highest", needed -> new Decision.Highest()),
     MEDIAN("median", needed -> new Decision.Median()),
-    WITHIN_COUNT("k of n", Decision.WithinCount::new),
+    WITHIN_COUNT(Decision.WithinCount.WORD, Decision.WithinCount::new),
     FIRST_WITHIN("first within", needed -> new Decision.FirstWithin());
 
     private final String word;

@@ -3,6 +3,7 @@ package lanewarden.written;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalInt;
 import lanewarden.written.TomlLayout.Block;
 import lanewarden.written.TomlPage.Place;
@@ -51,6 +52,25 @@ public final class WrittenToml {
   /** The file's bytes: those read, with the changes made. */
   public byte[] utf8() {
     return (mark + text).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** How many {@code [[name]]} tables there are. */
+  public int count(String name) {
+    return layout.blocks(TablePath.nth(name, 1)).size();
+  }
+
+  /**
+   * What a key holds: a text, a {@link Long}, a {@link java.time.LocalDate}, a {@link List}, or
+   * whatever else TOML has; empty where the key is missing.
+   *
+   * @throws IndexOutOfBoundsException if the file has not so many tables of this name
+   */
+  public Optional<Object> value(TablePath table, String key) {
+    if (table.name() != null && table.nth() == 0 && !toml.isTable(List.of(table.name()))) {
+      return Optional.empty();
+    }
+    Object value = tree(table).get(List.of(key));
+    return Optional.ofNullable(value instanceof TomlArray array ? array.toList() : value);
   }
 
   /**
