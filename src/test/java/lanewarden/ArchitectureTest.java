@@ -62,6 +62,7 @@ class ArchitectureTest {
           "lanewarden.journal.Fact",
           "lanewarden.journal.Fact$CheckOpened",
           "lanewarden.journal.Fact$CheckClosed",
+          "lanewarden.journal.Fact$DrawMade",
           "lanewarden.journal.Fact$LineRefused",
           "lanewarden.journal.Fact$ReadingTaken",
           "lanewarden.journal.Fact$ReadingVoided",
@@ -70,8 +71,9 @@ class ArchitectureTest {
           "lanewarden.ledger.Head",
           "lanewarden.roster.Competitor",
           "lanewarden.rules.Division",
-          "lanewarden.rules.Aftermath",
-          "lanewarden.rules.Rule");
+          "lanewarden.rules.Phase",
+          "lanewarden.rules.Rule",
+          "lanewarden.rules.SetUp");
 
   /** The rooms that look at what others hand out. */
   private static final Set<String> WINDOWS = Set.of("kiosk", "command");

@@ -3,11 +3,13 @@ package lanewarden.command;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.journal.Check;
+import lanewarden.rules.Phase;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CheckView;
 import lanewarden.station.Station;
@@ -25,6 +27,9 @@ final class LineSession {
   private static final Duration QUIET = Duration.ofSeconds(60);
 
   private static final Pattern SHOT = Pattern.compile("#([0-9]{1,3})\\s+(.*)");
+
+  private static final Pattern BECAUSE =
+      Pattern.compile("(.+?)\\s+because\\s+(.+)", Pattern.CASE_INSENSITIVE);
 
   private final CheckInLine line;
   private final Station station;
@@ -55,7 +60,7 @@ final class LineSession {
   }
 
   /** Obeys a line; false if it leaves the line. */
-  private boolean obey(String typed) throws InterruptedException {
+  private boolean obey(String typed) throws InterruptedException, IOException {
     if (typed.isEmpty() || typed.startsWith("#")) {
       return true;
     }
@@ -64,13 +69,18 @@ final class LineSession {
       return word.isPresent() ? obey(word.get(), word.get().rest(typed)) : call(typed);
     } catch (StationException e) {
       terminal.say(e.trouble().toString());
-      return true;
+    } catch (CommandRefused e) {
+      terminal.say(e.trouble().toString());
     }
+    return true;
   }
 
-  private boolean obey(LineWord word, String rest) throws StationException, InterruptedException {
+  private boolean obey(LineWord word, String rest)
+      throws StationException, CommandRefused, InterruptedException, IOException {
     switch (word) {
-      case CALL -> station.call(rest);
+      case CALL -> call(rest);
+      case SETUP -> station.state(SetUpWords.read(rest));
+      case TICK -> tick(rest);
       case TYPED -> station.type(rest);
       case VOID -> declareVoid(rest);
       case NEXT -> station.next();
@@ -78,6 +88,11 @@ final class LineSession {
       case STATUS -> Narration.of(station.view()).forEach(ear);
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
+      case PHASE -> station.begin(phase(rest));
+      case DRAW -> draw(rest);
+      case ADOPT ->
+          station.adoptRuleBook(
+              new Passphrases(terminal).of("the organizer", Optional.empty()), rest);
       case HELP -> terminal.say(LineWord.list());
       case OUT -> {
         return false;
@@ -91,8 +106,42 @@ final class LineSession {
   }
 
   private boolean call(String typed) throws StationException {
-    station.call(typed);
+    Matcher because = BECAUSE.matcher(typed);
+    if (because.matches()) {
+      station.call(because.group(1), because.group(2));
+    } else {
+      station.call(typed);
+    }
     return true;
+  }
+
+  private void tick(String rest) throws StationException {
+    if (rest.isEmpty()) {
+      station.tickAll();
+      return;
+    }
+    List<String> conditions =
+        station.view().check().map(c -> c.division().rule().conditions()).orElse(List.of());
+    boolean numbered = rest.matches("[0-9]{1,2}");
+    int number = numbered ? Integer.parseInt(rest) : 0;
+    boolean named = number >= 1 && number <= conditions.size();
+    station.tick(named ? conditions.get(number - 1) : rest);
+  }
+
+  private static Phase phase(String word) throws CommandRefused {
+    return Phase.ofWord(word.toLowerCase(Locale.ROOT))
+        .orElseThrow(
+            () ->
+                CommandRefused.misstep(
+                    "PHASE-WORD",
+                    "No phase was begun.",
+                    "\"" + word + "\" is no phase of an event.",
+                    "Type phase before, phase during or phase after."));
+  }
+
+  private void draw(String rest) throws StationException {
+    String[] words = rest.split("\\s+", 2);
+    ear.accept(Narration.draw(station.draw(words[0], words.length > 1 ? words[1] : "")));
   }
 
   private void declareVoid(String rest) throws StationException {

@@ -34,6 +34,9 @@ public final class Program {
     CommandLine line = new CommandLine(new LineCommand(workplace));
     line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
     program.addSubcommand("line", line);
+    add(program, "rules", new RulesCommand(workplace));
+    add(program, "adopt", new AdoptCommand(workplace));
+    add(program, "draw", new DrawCommand(workplace));
     add(program, "kiosk", new KioskCommand(workplace));
     add(program, "listen", new ListenCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));

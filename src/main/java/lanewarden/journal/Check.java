@@ -92,7 +92,7 @@ public record Check(
         signer,
         ruleBook,
         phase,
-        new SetUp(opened.arrowMass(), opened.drawWeight(), opened.certifiedDrawWeight()),
+        opened.setUp(),
         Set.of(),
         List.of(),
         List.of(),
@@ -142,7 +142,8 @@ public record Check(
     return closed.isPresent();
   }
 
-  Check take(long sequence, Fact.ReadingTaken reading) {
+  /** The check with one more reading. */
+  public Check take(long sequence, Fact.ReadingTaken reading) {
     return with(plus(shots, new TakenShot(sequence, reading, null)), verdict);
   }
 
@@ -164,14 +165,14 @@ public record Check(
   }
 
   /** A void takes back the verdict that rested on the reading; the rule is asked anew. */
-  Check declareVoid(Fact.ReadingVoided fact) {
+  public Check declareVoid(Fact.ReadingVoided fact) {
     UnaryOperator<TakenShot> mark =
         s -> s.sequence() == fact.reading() ? new TakenShot(s.sequence(), s.reading(), fact) : s;
     return with(shots.stream().map(mark).toList(), Optional.empty());
   }
 
   /** Another set-up takes back the verdict that rested on the one before. */
-  Check state(Fact.SetUpStated fact) {
+  public Check state(Fact.SetUpStated fact) {
     SetUp now = new SetUp(fact.arrowMass(), fact.drawWeight(), fact.certifiedDrawWeight());
     return new Check(
         number,
@@ -189,7 +190,8 @@ public record Check(
         closed);
   }
 
-  Check tick(Fact.ConditionTicked fact) {
+  /** The check with one more condition ticked. */
+  public Check tick(Fact.ConditionTicked fact) {
     Set<String> more = new LinkedHashSet<>(ticked);
     more.add(fact.condition());
     return new Check(

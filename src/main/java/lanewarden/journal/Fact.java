@@ -8,6 +8,7 @@ import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Phase;
+import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -102,6 +103,11 @@ public sealed interface Fact {
         @Nullable Mass arrowMass,
         @Nullable Force drawWeight) {
       this(bib, name, division, attempt, arrowMass, drawWeight, null, null);
+    }
+
+    /** Bow and arrow as declared. */
+    public SetUp setUp() {
+      return new SetUp(arrowMass, drawWeight, certifiedDrawWeight);
     }
   }
 

@@ -20,11 +20,20 @@ import org.jspecify.annotations.Nullable;
  * give the same standing, so a restart comes back exactly where the ledger ends.
  */
 public final class Standing {
+
+  /**
+   * A draw with its entry.
+   *
+   * @param sequence of the entry that made it
+   * @param ruleBook hash of the rule book in force when it was made
+   */
+  public record Draw(long sequence, String ruleBook, Fact.DrawMade fact) {}
+
   private final Map<Long, Check> checks = new LinkedHashMap<>();
   private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
   private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
-  private final Map<String, Fact.DrawMade> draws = new LinkedHashMap<>();
+  private final Map<String, Draw> draws = new LinkedHashMap<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
   private Phase phase = Phase.BEFORE;
   private @Nullable RuleBook ruleBook;
@@ -71,7 +80,7 @@ public final class Standing {
     } else if (fact instanceof Fact.PhaseBegan began) {
       phase = began.phase();
     } else if (fact instanceof Fact.DrawMade draw) {
-      draws.put(draw.division(), draw);
+      draws.put(draw.division(), new Draw(sequence, inForce(), draw));
     } else {
       foldCheck(sequence, at, signer, fact);
     }
@@ -79,9 +88,8 @@ public final class Standing {
 
   private void foldCheck(long sequence, Instant at, String signer, Fact fact) {
     if (fact instanceof Fact.CheckOpened openedNow) {
-      String book = ruleBook == null ? "" : ruleBook.sha256();
       numbersByBib.computeIfAbsent(openedNow.bib(), b -> new ArrayList<>()).add(sequence);
-      put(Check.opened(sequence, openedNow, at, signer, book, phase));
+      put(Check.opened(sequence, openedNow, at, signer, inForce(), phase));
       current = sequence;
     } else if (fact instanceof Fact.SetUpStated stated) {
       put(check(stated.check()).state(stated));
@@ -103,6 +111,11 @@ public final class Standing {
         put(check(line.check()).refuse(line));
       }
     }
+  }
+
+  /** The hash of the rule book in force; blank before the first. */
+  private String inForce() {
+    return ruleBook == null ? "" : ruleBook.sha256();
   }
 
   private void adopt(Fact.RuleBookAdopted adopted) throws WrittenRefused {
@@ -167,8 +180,8 @@ public final class Standing {
     return phase;
   }
 
-  /** Who of a division was drawn last, if anyone was. */
-  public Optional<Fact.DrawMade> draw(String division) {
+  /** The draw of a division that was made last, if one was. */
+  public Optional<Draw> draw(String division) {
     return Optional.ofNullable(draws.get(division));
   }
 

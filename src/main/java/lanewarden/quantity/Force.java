@@ -52,4 +52,13 @@ public final class Force extends Quantity<ForceUnit, Force> {
   public static Force parse(String text) {
     return Writing.read(text, "a force", ForceUnit.class, null, Force::new);
   }
+
+  /**
+   * Reads a number with its unit, or in the given unit where it has none.
+   *
+   * @throws QuantityException if the text is no plain decimal, or its unit is not known
+   */
+  public static Force parse(String text, ForceUnit unitIfNone) {
+    return Writing.read(text, "a force", ForceUnit.class, unitIfNone, Force::new);
+  }
 }

@@ -52,4 +52,13 @@ public final class Mass extends Quantity<MassUnit, Mass> {
   public static Mass parse(String text) {
     return Writing.read(text, "a mass", MassUnit.class, null, Mass::new);
   }
+
+  /**
+   * Reads a number with its unit, or in the given unit where it has none.
+   *
+   * @throws QuantityException if the text is no plain decimal, or its unit is not known
+   */
+  public static Mass parse(String text, MassUnit unitIfNone) {
+    return Writing.read(text, "a mass", MassUnit.class, unitIfNone, Mass::new);
+  }
 }

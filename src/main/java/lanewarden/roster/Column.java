@@ -10,7 +10,8 @@ enum Column {
   NAME("name", true),
   DIVISION("division", true),
   ARROW_MASS("arrow-mass", false),
-  DRAW_WEIGHT("draw-weight", false);
+  DRAW_WEIGHT("draw-weight", false),
+  CERTIFIED_DRAW_WEIGHT("certified-draw-weight", false);
 
   private final String title;
   private final boolean required;

@@ -2,6 +2,7 @@ package lanewarden.roster;
 
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,10 +13,27 @@ import org.jspecify.annotations.Nullable;
  * @param division the code of a division in the rule book
  * @param arrowMass as declared, or null where the roster does not say
  * @param drawWeight as declared, or null where the roster does not say
+ * @param certifiedDrawWeight as a certificate of the bow states it, or null where the roster does
+ *     not say
  */
 public record Competitor(
     String bib,
     String name,
     String division,
     @Nullable Mass arrowMass,
-    @Nullable Force drawWeight) {}
+    @Nullable Force drawWeight,
+    @Nullable Force certifiedDrawWeight) {
+
+  /** Heavier than any arrow: finds a draw weight in pounds that was written as an arrow mass. */
+  public static final Mass HEAVIEST_ARROW = Mass.of("200", MassUnit.GRAM);
+
+  /** Someone whose bow has no certificate that the roster states. */
+  public Competitor(
+      String bib,
+      String name,
+      String division,
+      @Nullable Mass arrowMass,
+      @Nullable Force drawWeight) {
+    this(bib, name, division, arrowMass, drawWeight, null);
+  }
+}

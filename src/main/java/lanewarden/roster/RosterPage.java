@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
-import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
 import lanewarden.written.WrittenRefused;
@@ -18,9 +17,6 @@ import lanewarden.written.WrittenText;
 /** The competitors' lines of a roster file being read; for one thread. */
 final class RosterPage {
   private static final int LONGEST_NAME = 80;
-
-  /** Heavier than any arrow: finds a draw weight in pounds that slipped into this column. */
-  private static final Mass HEAVIEST_ARROW = Mass.of("200", MassUnit.GRAM);
 
   private final Header header;
   private final Faults faults;
@@ -86,21 +82,30 @@ final class RosterPage {
     requireWords(division, "a division code");
     Optional<Mass> mass =
         declared(row, Column.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
-    mass.filter(declared -> declared.isMoreThan(HEAVIEST_ARROW))
+    mass.filter(declared -> declared.isMoreThan(Competitor.HEAVIEST_ARROW))
         .ifPresent(
             heavy ->
                 faults.note(
                     header.cell(row, Column.ARROW_MASS).orElseThrow(),
-                    "the mass of an arrow, at most " + HEAVIEST_ARROW,
+                    "the mass of an arrow, at most " + Competitor.HEAVIEST_ARROW,
                     "\"" + heavy + "\"",
                     "look whether it belongs to another column or unit"));
-    Optional<Force> draw =
-        declared(row, Column.DRAW_WEIGHT, "a force such as \"60 lbf\"", Force::parse);
+    Optional<Force> draw = force(row, Column.DRAW_WEIGHT);
+    Optional<Force> certified = force(row, Column.CERTIFIED_DRAW_WEIGHT);
     return new Roster.Listed(
         new Competitor(
-            bib.text(), name.text(), division.text(), mass.orElse(null), draw.orElse(null)),
+            bib.text(),
+            name.text(),
+            division.text(),
+            mass.orElse(null),
+            draw.orElse(null),
+            certified.orElse(null)),
         division.line(),
         division.column());
+  }
+
+  private Optional<Force> force(List<Cell> row, Column column) {
+    return declared(row, column, "a force such as \"60 lbf\"", Force::parse);
   }
 
   private void requireBib(Cell bib) {

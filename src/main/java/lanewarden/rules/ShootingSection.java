@@ -22,7 +22,7 @@ final class ShootingSection {
     MEAN("mean", needed -> new Decision.Mean()),
     HIGHEST("highest", needed -> new Decision.Highest()),
     MEDIAN("median", needed -> new Decision.Median()),
-    WITHIN_COUNT("k of n", Decision.WithinCount::new),
+    WITHIN_COUNT(Decision.WithinCount.WORD, Decision.WithinCount::new),
     FIRST_WITHIN("first within", needed -> new Decision.FirstWithin());
 
     private final String word;
@@ -33,7 +33,7 @@ final class ShootingSection {
       this.decision = decision;
     }
 
-    static Map<String, Way> words() {
+    private static Map<String, Way> words() {
       Map<String, Way> words = new LinkedHashMap<>();
       for (Way way : values()) {
         words.put(way.word, way);
@@ -48,6 +48,11 @@ final class ShootingSection {
   ShootingSection(Section section, LimitSection limits) {
     this.section = section;
     this.limits = limits;
+  }
+
+  /** The words for the ways to decide. */
+  static List<String> ways() {
+    return List.copyOf(Way.words().keySet());
   }
 
   /** Whether anything of it is written. */
@@ -75,7 +80,7 @@ final class ShootingSection {
           "spread",
           "left out: a single reading has no spread",
           "spread together with counted = 1",
-          "take the line out or count more readings");
+          "take it out, or count more readings");
       faultySpread = true;
     }
     if (decision.isEmpty() || plan.isEmpty() || reading.isEmpty() || faultySpread) {
@@ -121,7 +126,7 @@ final class ShootingSection {
           "within",
           "left out: only \"k of n\" uses it",
           "within together with decide = \"" + way.get().word + "\"",
-          "take the line out, or write decide = \"k of n\"");
+          "take it out, or decide by \"k of n\"");
       return Optional.empty();
     }
     return way.map(other -> other.decision.apply(0));

@@ -5,11 +5,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
-import lanewarden.journal.Outcome;
+import lanewarden.journal.Obstacle;
+import lanewarden.journal.PastChecks;
 import lanewarden.journal.Standing;
 import lanewarden.roster.Competitor;
 import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
+import lanewarden.rules.Lapse;
 import lanewarden.rules.RuleBook;
 
 /** Who may be called to the line, and for which attempt. */
@@ -57,58 +59,89 @@ final class Admission {
         .collect(Collectors.joining(", ", "", meant.size() > LISTED ? " and others" : ""));
   }
 
-  /** The opening of the competitor's next check, if the rule allows one. */
-  Fact.CheckOpened open(Competitor competitor) throws StationException {
+  /**
+   * The opening of the competitor's next check.
+   *
+   * @param grounds why, where the rule does not call for it; blank if none were given
+   * @throws StationException if something stands against it that does not give way to the grounds
+   */
+  Fact.CheckOpened open(Competitor competitor, String grounds) throws StationException {
     Division division = division(competitor.division());
-    List<Check> earlier = standing.checksOf(competitor.bib());
-    if (!earlier.isEmpty()
-        && earlier.get(earlier.size() - 1).outcome().equals(Optional.of(Outcome.WITHIN))) {
-      throw StationException.misstep(
-          "ALREADY-WITHIN",
-          competitor.bib() + " " + competitor.name() + " was not called.",
-          "Check " + earlier.get(earlier.size() - 1).number() + " already ended within.",
-          "Check the bib; if it is right, the archer may go.");
+    PastChecks past = past(competitor.bib());
+    String signed = grounds.isBlank() ? "" : Reason.of(grounds);
+    Optional<Obstacle> obstacle = obstacle(competitor, division, past);
+    if (obstacle.isPresent() && !obstacle.get().givesWayTo(signed, division.rule())) {
+      throw new Turned(competitor, division, past).away(obstacle.get());
     }
-    if (fails(competitor.bib()) > division.rule().aftermath().rechecks()) {
-      throw StationException.misstep(
-          "NO-RECHECK-LEFT",
-          competitor.bib() + " " + competitor.name() + " was not called.",
-          "The division allows "
-              + division.rule().aftermath().rechecks()
-              + " re-checks after a fail, and all are used.",
-          "Send the archer to a judge.");
+    requireWords(signed);
+    if (signed.isEmpty() && past.passLapsedByClass(division)) {
+      signed = Lapse.ANOTHER_CLASS.word();
     }
     return new Fact.CheckOpened(
         competitor.bib(),
         competitor.name(),
         competitor.division(),
-        earlier.size() + 1,
+        past.all().size() + 1,
         competitor.arrowMass(),
-        competitor.drawWeight());
+        competitor.drawWeight(),
+        competitor.certifiedDrawWeight(),
+        signed.isEmpty() ? null : signed);
+  }
+
+  /** A bib that was scanned into the wrong field is no reason to call somebody. */
+  private void requireWords(String grounds) throws StationException {
+    if (!grounds.isEmpty()
+        && (roster.bib(grounds).isPresent()
+            || grounds.codePoints().noneMatch(Character::isLetter))) {
+      throw StationException.misstep(
+          "GROUNDS-NO-WORDS",
+          "Nobody was called.",
+          "\"" + grounds + "\" says nothing about why.",
+          "Give the grounds in words: they are signed with the call.");
+    }
+  }
+
+  /** The grounds on which the competitor could be called; empty where none are needed or help. */
+  Optional<Grounds> grounds(Competitor competitor) throws StationException {
+    Division division = division(competitor.division());
+    Optional<Obstacle> obstacle = obstacle(competitor, division, past(competitor.bib()));
+    boolean anyWords = obstacle.filter(o -> o.givesWayTo("x", division.rule())).isPresent();
+    List<String> lapses =
+        obstacle.filter(Obstacle.PASS_STANDS::equals).isPresent()
+            ? Turned.lapses(division)
+            : List.of();
+    return anyWords || !lapses.isEmpty()
+        ? Optional.of(new Grounds(competitor.bib(), competitor.name(), lapses))
+        : Optional.empty();
+  }
+
+  private Optional<Obstacle> obstacle(Competitor competitor, Division division, PastChecks past) {
+    return Obstacle.to(division, competitor.bib(), past, standing.draw(division.code()));
+  }
+
+  private PastChecks past(String bib) {
+    return new PastChecks(standing.checksOf(bib));
   }
 
   /** How many checks the rule still allows the competitor if this one fails, or since it did. */
   int rechecksLeft(Check check, Division division) {
-    long failsBefore =
-        standing.checksOf(check.opened().bib()).stream()
-            .filter(c -> c.number() != check.number())
-            .filter(Check::usesRecheck)
-            .count();
-    return (int) Math.max(0, division.rule().aftermath().rechecks() - failsBefore);
+    PastChecks before =
+        new PastChecks(
+            standing.checksOf(check.opened().bib()).stream()
+                .filter(c -> c.number() < check.number())
+                .toList());
+    return Math.max(0, division.rule().aftermath().rechecks() - before.fails().size());
   }
 
-  private int fails(String bib) {
-    return (int) standing.checksOf(bib).stream().filter(Check::usesRecheck).count();
-  }
-
-  private Division division(String code) throws StationException {
+  /** The division that the rule book in force has under a code. */
+  Division division(String code) throws StationException {
     Optional<Division> division = standing.ruleBook().flatMap((RuleBook b) -> b.division(code));
     if (division.isEmpty()) {
       throw StationException.misstep(
           "NO-SUCH-DIVISION",
-          "Nobody was called.",
+          "Nothing was done.",
           "The rule book in force has no division " + code + ".",
-          "Correct the roster, or have the organizer correct the rule book.");
+          "Correct the roster or what was typed, or have the organizer correct the rule book.");
     }
     return division.get();
   }

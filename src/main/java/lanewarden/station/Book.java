@@ -157,7 +157,8 @@ final class Book implements AutoCloseable {
             new Trouble(
                 "The rule book in the folder is not the one in force.",
                 EventFolder.RULE_BOOK + " was changed after the event was made.",
-                "The rule book that was adopted goes on governing. Put its text back, or make a new event.",
+                "The rule book that was adopted goes on governing. Put its text back, or have the"
+                    + " organizer put this one in force with a reason: the command is adopt.",
                 "RULE-BOOK-CHANGED",
                 Trouble.Kind.USAGE);
       }
@@ -181,14 +182,48 @@ final class Book implements AutoCloseable {
     return standing.current().map(this::view);
   }
 
+  /** The check at the line, which must be there. */
+  CheckView atLine() throws StationException {
+    return check()
+        .orElseThrow(
+            () ->
+                StationException.misstep(
+                    "NOBODY-AT-THE-LINE",
+                    "Nothing was done.",
+                    "No competitor is at the line.",
+                    "Call a competitor first."));
+  }
+
   private CheckView view(Check check) {
     Division division =
         standing
             .ruleBook(check.ruleBook())
             .flatMap(b -> b.division(check.opened().division()))
             .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
-    int left = new Admission(standing, roster).rechecksLeft(check, division);
-    return new CheckView(check, division, left);
+    return new CheckView(check, division, admission().rechecksLeft(check, division));
+  }
+
+  /** Who may be called, as things stand. */
+  Admission admission() {
+    return new Admission(standing, roster);
+  }
+
+  /** The draw of a division, as it is to be signed. */
+  Fact.DrawMade draw(String division, String seed) throws StationException {
+    return new Drawing(admission().division(division), roster)
+        .made(standing.draw(division), ruleBook().sha256(), seed);
+  }
+
+  /** Signs another rule book with the organizer's key, and nobody else's. */
+  void adoptRuleBook(SigningKey organizer, RuleBook now, String reason) throws StationException {
+    if (!organizer.thumbprint().equals(ledger.organizer())) {
+      throw StationException.misstep(
+          "NOT-ORGANIZER",
+          "No rule book was put in force.",
+          "This key is not the organizer's of this event.",
+          "Take the organizer's key that was made with this event.");
+    }
+    append(organizer, List.of(new RuleBookChange(ruleBook(), roster).to(now, reason)));
   }
 
   LineView.Progress progress() {

@@ -7,7 +7,6 @@ import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.SerialInstrument;
 import lanewarden.chronograph.SimulatedInstrument;
-import lanewarden.journal.Outcome;
 
 /**
  * A station with the instrument that its settings name; where that is the simulator, archers
@@ -83,7 +82,7 @@ public final class CheckInLine implements AutoCloseable {
   }
 
   /**
-   * Waits for the arrows of the check at the line: until it is decided or left, or nothing more
+   * Waits for the arrows of the check at the line: until it takes no more of them, or nothing more
    * comes. In a rehearsal that is known; else nothing has come when the line was quiet so long.
    */
   public void awaitArrows(Duration quiet) throws InterruptedException {
@@ -104,8 +103,7 @@ public final class CheckInLine implements AutoCloseable {
   }
 
   private static boolean isOpen(LineView view) {
-    Optional<Outcome> outcome = view.check().flatMap(CheckView::outcome);
-    return view.check().isPresent() && outcome.isEmpty();
+    return view.check().filter(CheckView::takesShots).isPresent();
   }
 
   /** Whoever is on duty signs out; a check that runs stays at the line. */

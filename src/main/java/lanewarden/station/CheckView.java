@@ -1,11 +1,14 @@
 package lanewarden.station;
 
+import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
+import lanewarden.rules.Consequence;
 import lanewarden.rules.Division;
+import lanewarden.rules.Missing;
 import lanewarden.rules.SpeedLimit;
 import lanewarden.rules.Verdict;
 
@@ -52,7 +55,50 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
     return check.verdict().map(v -> v.fact().reason()).orElseGet(() -> verdict().reason());
   }
 
-  /** What the rule says of the shots so far. */
+  /** Whether the rule asks for a shot now. */
+  public boolean takesShots() {
+    return outcome().isEmpty() && verdict().takesShots();
+  }
+
+  /** The figures of bow and arrow that must be stated before the check can go on. */
+  public List<String> missingFigures() {
+    return outcome().isEmpty()
+            && verdict() instanceof Verdict.NotDecided open
+            && open.missing() instanceof Missing.SetUpFigures figures
+        ? figures.figures()
+        : List.of();
+  }
+
+  /** The conditions that are still to be ticked, in the rule's own words and order. */
+  public List<String> unticked() {
+    return division.rule().conditions().stream()
+        .filter(condition -> !check.ticked().contains(condition))
+        .toList();
+  }
+
+  /** What the rule says follows this outcome, for people; empty where nothing does. */
+  public Optional<String> follows() {
+    return check
+        .verdict()
+        .flatMap(given -> Optional.ofNullable(given.fact().follows()))
+        .map(this::follows);
+  }
+
+  private String follows(Consequence consequence) {
+    if (outcome().equals(Optional.of(Outcome.NOT_ADMITTED)) && consequence == Consequence.RECHECK) {
+      return "another bow or arrow may be checked; this uses no re-check";
+    }
+    if (consequence != Consequence.RECHECK) {
+      return consequence.phrase();
+    }
+    return switch (rechecksLeft) {
+      case 0 -> "no re-check is left: a judge rules";
+      case 1 -> "a re-check: 1 is left";
+      default -> "a re-check: " + rechecksLeft + " are left";
+    };
+  }
+
+  /** What the rule says of the check as it stands. */
   Verdict verdict() {
     return check.judgedBy(division.rule());
   }

@@ -123,6 +123,30 @@ public record EventFolder(Path path) {
     }
   }
 
+  /**
+   * Opens the organizer's key.
+   *
+   * @param file where it rests, or empty for its place in this folder
+   * @param passphrase is wiped
+   * @throws StationException if it is not there, or the passphrase is wrong
+   */
+  SigningKey organizerKey(Optional<Path> file, char[] passphrase) throws StationException {
+    Path key = file.orElseGet(() -> path.resolve(KEYS).resolve(ORGANIZER_KEY));
+    if (!Files.isRegularFile(key)) {
+      Arrays.fill(passphrase, '\0');
+      throw StationException.misstep(
+          "ORGANIZER-KEY-MISSING",
+          "Nothing was signed.",
+          "The organizer's key is not at " + key + ".",
+          "Bring it back to its place for this one act, or say where it is.");
+    }
+    try {
+      return KeyFile.open(key, passphrase);
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
   /** The file name of an official's key: letters and digits of the name, in small letters. */
   static String keyName(String official) {
     String plain = official.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");

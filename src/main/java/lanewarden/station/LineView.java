@@ -4,6 +4,7 @@ import java.util.Optional;
 import lanewarden.chronograph.LinkState;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.Head;
+import lanewarden.rules.Phase;
 
 /**
  * The line at one moment, for screens and terminals; immutable.
@@ -14,6 +15,7 @@ import lanewarden.ledger.Head;
  * @param instrument the instrument's name
  * @param link how the link to the instrument stands
  * @param linkWords the same in a sentence
+ * @param phase of the event
  * @param check the check at the line, decided or not, until it is closed
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
@@ -28,6 +30,7 @@ public record LineView(
     String instrument,
     Link link,
     String linkWords,
+    Phase phase,
     Optional<CheckView> check,
     Optional<Fact.LineRefused> refused,
     Progress progress,

@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Archers who shoot for practice: whoever is called gets arrows, through the simulated instrument.
  *
- * <p>An archer shoots while the check is open and an official is on duty, holds when it is decided,
- * and goes on when the official declares a reading void. Bytes come from the capture's section
- * labelled with the bib, from the second check on with {@code bib/check}; where there is none,
- * arrows are invented.
+ * <p>An archer shoots while the check takes shots and an official is on duty, holds when it is
+ * decided or waits for something else, and goes on when the official declares a reading void. Bytes
+ * come from the capture's section labelled with the bib, from the second check on with {@code
+ * bib/check}; where there is none, arrows are invented.
  *
  * <p>Threads: it owns one, on which everything is shot; its methods may be called from any other.
  */
@@ -121,7 +121,7 @@ public final class Rehearsal implements AutoCloseable {
     Optional<CheckView> open =
         view == null || view.official().isEmpty()
             ? Optional.empty()
-            : view.check().filter(c -> c.outcome().isEmpty());
+            : view.check().filter(CheckView::takesShots);
     return new Moment(views, open);
   }
 

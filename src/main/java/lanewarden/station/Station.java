@@ -11,12 +11,11 @@ import lanewarden.chronograph.Instrument;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
-import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.roster.Competitor;
-import lanewarden.written.WrittenText;
+import lanewarden.rules.Phase;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,11 +38,9 @@ public final class Station implements AutoCloseable {
   private final Instrument instrument;
   private final String program;
   private final TypedEntry typedEntry;
-  private final Waiting waiting = new Waiting();
+  private final Intake intake;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable SigningKey key;
-  private Signal.@Nullable LinkChanged link;
-  private Fact.@Nullable LineRefused refused;
   private @Nullable Trouble notice;
 
   private Station(
@@ -58,6 +55,7 @@ public final class Station implements AutoCloseable {
     this.profile = profile;
     this.instrument = instrument;
     this.program = program;
+    this.intake = new Intake(book);
     this.typedEntry = new TypedEntry(profile.plausible(), clock);
   }
 
@@ -95,20 +93,23 @@ public final class Station implements AutoCloseable {
 
   /** The line at this moment. */
   public synchronized LineView view() {
-    Optional<Trouble> stuck = waiting.trouble();
     return new LineView(
         book.event(),
         book.station(),
         key == null ? Optional.empty() : book.standing().official(),
         instrument.name(),
-        link == null ? LineView.Link.LOST : LineView.Link.of(link.state()),
-        link == null ? "The instrument has not been heard yet." : link.words(),
+        intake.link().map(link -> LineView.Link.of(link.state())).orElse(LineView.Link.LOST),
+        intake
+            .link()
+            .map(Signal.LinkChanged::words)
+            .orElse("The instrument has not been heard yet."),
+        book.standing().phase(),
         book.check(),
-        Optional.ofNullable(refused),
+        intake.refused(),
         book.progress(),
         book.head(),
-        stuck.or(book::doubt).or(() -> Optional.ofNullable(notice)),
-        waiting.size());
+        intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
+        intake.size());
   }
 
   /** Competitors whom the typed bib or name may mean, the likeliest first. */
@@ -161,26 +162,54 @@ public final class Station implements AutoCloseable {
   }
 
   /**
-   * Calls a competitor by bib or name. A decided check at the line is closed by it.
+   * Calls a competitor whom the rule calls for, by bib or name. A decided check at the line is
+   * closed by it. A rule that decides without a shot gives its verdict at once.
    *
    * @throws StationException if nobody or several are meant, a check is still running, or the rule
    *     allows no further check
    */
-  public synchronized void call(String bibOrName) throws StationException {
+  public void call(String bibOrName) throws StationException {
+    call(bibOrName, "");
+  }
+
+  /**
+   * Calls a competitor for whom the rule does not call: who has a pass, was not drawn, or must be
+   * named by a judge.
+   *
+   * @param grounds signed with the call: the word of what made the pass lapse, or a judge's words
+   * @throws StationException as the plain call does, and if the grounds are not what it takes
+   */
+  public synchronized void call(String bibOrName, String grounds) throws StationException {
     SigningKey signer = ready();
-    Admission admission = new Admission(book.standing(), book.roster());
+    Admission admission = book.admission();
     Competitor competitor = admission.find(bibOrName);
     List<Fact> facts = new ArrayList<>();
     Optional<CheckView> atLine = book.check();
     if (atLine.isPresent()) {
-      facts.add(closing(atLine.get().check()));
+      facts.add(new OpenCheck(atLine.get()).closed());
     }
-    facts.add(admission.open(competitor));
+    Fact.CheckOpened opening = admission.open(competitor, grounds);
+    facts.add(opening);
+    Ruling.on(
+            opening,
+            book.head().sequence() + facts.size(),
+            admission.division(competitor.division()),
+            book.ruleBook().sha256(),
+            book.standing().phase())
+        .ifPresent(facts::add);
     book.settleDoubt();
     book.append(signer, facts);
-    refused = null;
+    intake.clear();
     notice = null;
     tell();
+  }
+
+  /**
+   * On which grounds a competitor could be called; empty where none are needed or none would help.
+   */
+  public synchronized Optional<Grounds> grounds(String bibOrName) throws StationException {
+    Admission admission = book.admission();
+    return admission.grounds(admission.find(bibOrName));
   }
 
   /**
@@ -190,7 +219,7 @@ public final class Station implements AutoCloseable {
    */
   public synchronized void type(String text) throws StationException {
     ready();
-    SpeedUnit unit = running().division().rule().unit();
+    SpeedUnit unit = book.atLine().division().rule().unit();
     hear(typedEntry.read(text, unit));
   }
 
@@ -201,51 +230,102 @@ public final class Station implements AutoCloseable {
    * @param reading the sequence of its entry
    * @param reason in the official's words
    */
-  public synchronized void declareVoid(long reading, String reason) throws StationException {
-    SigningKey signer = ready();
-    CheckView view = running();
-    boolean stands = view.check().standing().contains(reading);
-    if (!stands) {
-      throw StationException.misstep(
-          "NO-SUCH-READING",
-          "Nothing was declared void.",
-          "Reading " + reading + " is not one of this check's, or is void already.",
-          "Choose a reading of the check at the line.");
-    }
-    book.append(signer, Taking.voided(view, reading, reasoned(reason)));
-    tell();
+  public void declareVoid(long reading, String reason) throws StationException {
+    act(check -> check.voided(reading, reason));
   }
 
   /** Declares the last reading that stands void. */
-  public synchronized void declareLastVoid(String reason) throws StationException {
-    ready();
-    Optional<Check.TakenShot> last = running().check().lastStanding();
-    if (last.isEmpty()) {
-      throw StationException.misstep(
-          "NO-READING",
-          "Nothing was declared void.",
-          "The check at the line has no reading that stands.",
-          "Wait for a reading first.");
-    }
-    declareVoid(last.get().sequence(), reason);
+  public void declareLastVoid(String reason) throws StationException {
+    act(check -> check.lastVoided(reason));
+  }
+
+  /**
+   * States bow and arrow of the check at the line as they were weighed. A verdict that rested on
+   * other figures falls, and the rule is asked anew.
+   */
+  public void state(SetUpText figures) throws StationException {
+    act(check -> check.stated(figures));
+  }
+
+  /** Ticks a condition of the rule, in its own words, for the check at the line. */
+  public void tick(String condition) throws StationException {
+    act(check -> check.ticked(condition));
+  }
+
+  /** Ticks every condition that is not ticked yet. */
+  public void tickAll() throws StationException {
+    act(OpenCheck::allTicked);
   }
 
   /** The competitor leaves the line after a verdict. */
   public synchronized void next() throws StationException {
-    SigningKey signer = ready();
-    book.append(signer, List.of(closing(running().check())));
-    refused = null;
+    act(check -> List.of(check.closed()));
+    intake.clear();
     tell();
   }
 
   /** Ends the check at the line without a verdict, for a reason. */
   public synchronized void endCheck(String reason) throws StationException {
-    SigningKey signer = ready();
-    Check check = running().check();
-    String why = reasoned(reason);
-    book.append(signer, List.of(new Fact.CheckClosed(check.number(), why)));
-    refused = null;
+    act(check -> check.ended(reason));
+    intake.clear();
     tell();
+  }
+
+  /** What an official does with the check at the line. */
+  @FunctionalInterface
+  private interface Act {
+    List<Fact> facts(OpenCheck check) throws StationException;
+  }
+
+  private synchronized void act(Act act) throws StationException {
+    SigningKey signer = ready();
+    book.append(signer, act.facts(new OpenCheck(book.atLine())));
+    tell();
+  }
+
+  /**
+   * Begins a phase of the event. A check that is at the line keeps the phase in which it was
+   * opened.
+   */
+  public synchronized void begin(Phase phase) throws StationException {
+    SigningKey signer = ready();
+    book.append(signer, List.of(new PhaseChange(book.standing().phase()).to(phase)));
+    tell();
+  }
+
+  /**
+   * Draws those of a division who are to be checked.
+   *
+   * @param seed the digits that were thrown before witnesses
+   * @return the draw as it was signed
+   */
+  public synchronized Fact.DrawMade draw(String division, String seed) throws StationException {
+    SigningKey signer = ready();
+    Fact.DrawMade draw = book.draw(division, seed);
+    book.append(signer, List.of(draw));
+    tell();
+    return draw;
+  }
+
+  /**
+   * Puts the rule book that now lies in the folder in force. The organizer signs it, whoever is on
+   * duty. Verdicts that were given and the check at the line keep their rule. Opening the key takes
+   * a good part of a second: call it off the screen's thread.
+   *
+   * @param passphrase of the organizer's key; is wiped
+   * @param reason in the organizer's words
+   * @throws StationException if the key does not open, the rule book is faulty or the one in force,
+   *     or a competitor's division is not in it
+   */
+  public void adoptRuleBook(char[] passphrase, String reason) throws StationException {
+    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase);
+    synchronized (this) {
+      flush();
+      intake.requireWritten();
+      book.adoptRuleBook(organizer, folder.ruleBook(), reason);
+      notice = null;
+      tell();
+    }
   }
 
   /** Closes the line and signs the official out. */
@@ -254,7 +334,7 @@ public final class Station implements AutoCloseable {
     List<Fact> facts = new ArrayList<>();
     Optional<CheckView> atLine = book.check();
     if (atLine.isPresent()) {
-      facts.add(closing(atLine.get().check()));
+      facts.add(new OpenCheck(atLine.get()).closed());
     }
     facts.add(new Fact.OfficialSignedOut(book.standing().official().orElse("")));
     facts.add(new Fact.StationClosed());
@@ -280,40 +360,14 @@ public final class Station implements AutoCloseable {
   }
 
   private synchronized void hear(Signal signal) {
-    if (signal instanceof Signal.LinkChanged changed) {
-      link = changed;
-    }
-    waiting.add(signal, key != null);
+    intake.hear(signal, key != null);
     flush();
     tell();
   }
 
-  /** Writes what waits, as far as it can be written; nothing that waits is lost. */
   private void flush() {
-    SigningKey signer = key;
-    if (signer != null) {
-      waiting.write(
-          signal -> {
-            List<Fact> facts = Taking.of(signal, book.check(), book.head().sequence() + 1);
-            book.append(signer, facts);
-            note(facts);
-          },
-          heardOffDuty -> {
-            List<Fact> facts = Taking.offDuty(heardOffDuty);
-            book.append(signer, facts);
-            note(facts);
-          });
-    }
-  }
-
-  /** Remembers a refused line for the screen, until a reading or the next competitor. */
-  private void note(List<Fact> facts) {
-    for (Fact fact : facts) {
-      if (fact instanceof Fact.LineRefused line) {
-        refused = line;
-      } else if (fact instanceof Fact.ReadingTaken) {
-        refused = null;
-      }
+    if (key != null) {
+      intake.write(key);
     }
   }
 
@@ -339,51 +393,7 @@ public final class Station implements AutoCloseable {
   private SigningKey ready() throws StationException {
     SigningKey signer = onDuty();
     flush();
-    Optional<Trouble> stuck = waiting.trouble();
-    if (stuck.isPresent()) {
-      throw StationException.stuck(stuck.get());
-    }
+    intake.requireWritten();
     return signer;
-  }
-
-  private CheckView running() throws StationException {
-    return book.check()
-        .orElseThrow(
-            () ->
-                StationException.misstep(
-                    "NOBODY-AT-THE-LINE",
-                    "Nothing was done.",
-                    "No competitor is at the line.",
-                    "Call a competitor first."));
-  }
-
-  private static Fact closing(Check check) throws StationException {
-    if (check.outcome().isEmpty()) {
-      throw StationException.misstep(
-          "CHECK-RUNNING",
-          "The check of " + check.opened().bib() + " " + check.opened().name() + " goes on.",
-          "It is not decided yet.",
-          "Take the readings it lacks, or end it with a reason.");
-    }
-    return new Fact.CheckClosed(check.number(), null);
-  }
-
-  private static String reasoned(String reason) throws StationException {
-    String plain = reason.strip();
-    if (plain.isEmpty() || plain.length() > LONGEST_REASON) {
-      throw StationException.misstep(
-          "REASON-MISSING",
-          "Nothing was done.",
-          plain.isEmpty() ? "No reason was given." : "The reason is too long.",
-          "Give the reason in at most " + LONGEST_REASON + " characters: it is signed with it.");
-    }
-    if (!WrittenText.isPlain(plain)) {
-      throw StationException.misstep(
-          "REASON-UNREADABLE",
-          "Nothing was done.",
-          "The reason holds characters that cannot be seen.",
-          "Type it again in plain letters.");
-    }
-    return plain;
   }
 }

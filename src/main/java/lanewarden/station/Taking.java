@@ -9,13 +9,9 @@ import lanewarden.chronograph.Refusal;
 import lanewarden.chronograph.Signal;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
-import lanewarden.journal.Outcome;
-import lanewarden.rules.Division;
-import lanewarden.rules.Shot;
-import lanewarden.rules.Verdict;
 import org.jspecify.annotations.Nullable;
 
-/** What a signal from an instrument, or a void, means for the check at the line. */
+/** What a signal from an instrument means for the check at the line. */
 final class Taking {
 
   private Taking() {}
@@ -69,8 +65,19 @@ final class Taking {
               "repeated",
               "This check has the very same line already, with the same number of the instrument."));
     }
-    List<Fact> facts = new ArrayList<>();
-    facts.add(
+    if (!view.get().takesShots()) {
+      return List.of(
+          untimely(
+              reading,
+              check.number(),
+              "not asked for",
+              "Check "
+                  + check.number()
+                  + " waits for something else: "
+                  + view.get().words()
+                  + "."));
+    }
+    Fact.ReadingTaken taken =
         new Fact.ReadingTaken(
             check.number(),
             check.shots().size() + 1,
@@ -79,12 +86,9 @@ final class Taking {
             reading.source().word(),
             reading.instrument(),
             reading.at(),
-            reading.sequence()));
-    List<Shot> shots = new ArrayList<>(check.judged());
-    shots.add(new Shot.Read(reading.speed()));
-    List<Long> standing = new ArrayList<>(check.standing());
-    standing.add(next);
-    verdict(view.get().division(), check, shots, standing).ifPresent(facts::add);
+            reading.sequence());
+    List<Fact> facts = new ArrayList<>(List.of(taken));
+    Ruling.on(check.take(next, taken), view.get().division()).ifPresent(facts::add);
     return facts;
   }
 
@@ -98,35 +102,6 @@ final class Taking {
         && check.shots().stream()
             .map(Check.TakenShot::reading)
             .anyMatch(taken -> taken.line() != null && taken.raw().equals(raw));
-  }
-
-  /** A void, with the verdict it brings. */
-  static List<Fact> voided(CheckView view, long reading, String reason) {
-    Check check = view.check();
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact.ReadingVoided(check.number(), reading, reason));
-    List<Shot> shots =
-        check.shots().stream()
-            .<Shot>map(
-                s ->
-                    s.stands() && s.sequence() != reading
-                        ? new Shot.Read(s.reading().speed())
-                        : new Shot.Voided())
-            .toList();
-    List<Long> standing = check.standing().stream().filter(s -> s != reading).toList();
-    verdict(view.division(), check, shots, standing).ifPresent(facts::add);
-    return facts;
-  }
-
-  private static Optional<Fact> verdict(
-      Division division, Check check, List<Shot> shots, List<Long> standing) {
-    Verdict verdict = division.rule().judge(check.setUp(), check.ticked(), shots);
-    if (!verdict.ends()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Fact.VerdictGiven(
-            check.number(), check.ruleBook(), Outcome.of(verdict), verdict.reason(), standing));
   }
 
   private static Fact untimely(Reading reading, @Nullable Long check, String reason, String words) {

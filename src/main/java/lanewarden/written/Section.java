@@ -32,11 +32,11 @@ public final class Section {
 
   private final TomlPage page;
   private final TomlTable table;
-  private final String path;
+  private final TablePath path;
   private final Place start;
   private final Set<String> asked = new LinkedHashSet<>();
 
-  Section(TomlPage page, TomlTable table, String path, Place start) {
+  Section(TomlPage page, TomlTable table, TablePath path, Place start) {
     this.page = page;
     this.table = table;
     this.path = path;
@@ -58,7 +58,7 @@ public final class Section {
   public void leftOut(String key, String because) {
     Object raw = ask(key);
     if (raw != null) {
-      fault(key, "left out: " + because, describe(raw), "take the line out");
+      fault(key, "left out: " + because, describe(raw), "take it out");
     }
   }
 
@@ -169,7 +169,7 @@ public final class Section {
     }
     List<T> values = new ArrayList<>();
     for (int i = 0; i < array.size(); i++) {
-      Spot item = new Spot(key + "[" + (i + 1) + "]", page.itemFrom(array.inputPositionOf(i)));
+      Spot item = new Spot(new KeyPlace(path, key, i + 1), page.itemFrom(array.inputPositionOf(i)));
       if (array.get(i) instanceof String text && text.isBlank()) {
         fault(item, expected, describe(text), "write it out, or take it out of the list");
       } else {
@@ -192,9 +192,7 @@ public final class Section {
    */
   public <T> Optional<T> optionalValue(String key, String expected, Function<String, T> parser) {
     Object raw = ask(key);
-    return raw == null
-        ? Optional.empty()
-        : parse(new Spot(key, placeOf(key)), raw, expected, parser);
+    return raw == null ? Optional.empty() : parse(spotOf(key), raw, expected, parser);
   }
 
   private <T> Optional<T> parse(
@@ -245,12 +243,12 @@ public final class Section {
   public Optional<Section> section(String key) {
     Object raw = ask(key);
     if (raw instanceof TomlTable inner) {
-      return Optional.of(new Section(page, inner, path + key + ".", placeOf(key)));
+      return Optional.of(new Section(page, inner, TablePath.of(below(key)), placeOf(key)));
     }
     if (raw == null) {
-      fault(key, "a table", "nothing", "add a section [" + path + key + "]");
+      fault(key, "a table", "nothing", "add a section [" + below(key) + "]");
     } else {
-      fault(key, "a table", describe(raw), "write [" + path + key + "] on a line of its own");
+      fault(key, "a table", describe(raw), "write [" + below(key) + "] on a line of its own");
     }
     return Optional.empty();
   }
@@ -267,7 +265,7 @@ public final class Section {
             new Section(
                 page,
                 array.getTable(i),
-                path + key + "[" + (i + 1) + "].",
+                TablePath.nth(below(key), i + 1),
                 new Place(at.line(), at.column())));
       }
     } else if (raw != null) {
@@ -308,13 +306,13 @@ public final class Section {
 
   /** Notes a fault at a key, or at the section's start where the key is missing. */
   public void fault(String key, String expected, String found, String mend) {
-    fault(new Spot(key, placeOf(key)), expected, found, mend);
+    fault(spotOf(key), expected, found, mend);
   }
 
   private void fault(Spot spot, String expected, String found, String mend) {
-    Place at = spot.place();
-    String what = path + spot.name() + " to be " + expected;
-    page.fault(new WrittenFault(page.file(), at.line(), at.column(), what, found, mend));
+    Place at = spot.at();
+    page.fault(
+        new WrittenFault(page.file(), at.line(), at.column(), spot.place(), expected, found, mend));
   }
 
   private <T> Optional<T> required(String key, String expected, Optional<T> value) {
@@ -356,6 +354,15 @@ public final class Section {
     return raw instanceof TomlArray ? "a list" : String.valueOf(raw);
   }
 
-  /** What a fault is about: a key, or an item of its list, and where it stands. */
-  private record Spot(String name, Place place) {}
+  private Spot spotOf(String key) {
+    return new Spot(new KeyPlace(path, key, 0), placeOf(key));
+  }
+
+  /** The path of a table within this one. */
+  private String below(String key) {
+    return path.name() == null ? key : path + "." + key;
+  }
+
+  /** What a fault is about: a key, or an item of its list, and where that stands. */
+  private record Spot(KeyPlace place, Place at) {}
 }

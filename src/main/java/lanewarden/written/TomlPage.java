@@ -23,7 +23,7 @@ public final class TomlPage {
   private TomlPage(String file, String text, TomlParseResult toml) {
     this.file = file;
     this.lines = text.split("\n", -1);
-    this.root = new Section(this, toml, "", new Place(1, 1));
+    this.root = new Section(this, toml, TablePath.top(), new Place(1, 1));
   }
 
   /**
@@ -103,10 +103,15 @@ public final class TomlPage {
    */
   public void refuseIfFaulty() throws WrittenRefused {
     if (!faults.isEmpty()) {
-      faults.sort(
-          Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column));
-      throw new WrittenRefused(file, faults);
+      throw new WrittenRefused(file, faults());
     }
+  }
+
+  /** Every fault found so far, in the order of the file. */
+  public List<WrittenFault> faults() {
+    return faults.stream()
+        .sorted(Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column))
+        .toList();
   }
 
   /**

@@ -1,19 +1,24 @@
 package lanewarden.journal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.ledger.Entry;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -59,6 +64,40 @@ class FactJsonTest {
     }
   }
 
+  /** Bodies as the first version wrote them, before these kinds had more to say. */
+  static Stream<Arguments> bodiesOfOldLedgers() {
+    return Stream.of(
+        Arguments.of(
+            "rule-book-adopted",
+            "{\"file\":\"r.toml\",\"sha256\":\"00ff\",\"text\":\"format = 1\"}",
+            new Fact.RuleBookAdopted("r.toml", "00ff", "format = 1", null)),
+        Arguments.of(
+            "check-opened",
+            "{\"bib\":\"1\",\"name\":\"N\",\"division\":\"D\",\"attempt\":1,"
+                + "\"arrowMass\":\"350 gr\",\"drawWeight\":\"60 lbf\"}",
+            new Fact.CheckOpened(
+                "1", "N", "D", 1, Mass.parse("350 gr"), Force.parse("60 lbf"), null, null)),
+        Arguments.of(
+            "verdict-given",
+            "{\"check\":3,\"ruleBook\":\"00ff\",\"outcome\":\"over\",\"reason\":\"x\","
+                + "\"readings\":[4,5]}",
+            new Fact.VerdictGiven(3, "00ff", Outcome.OVER, "x", List.of(4L, 5L), null)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("bodiesOfOldLedgers")
+  void readsWhatAnOlderVersionSigned(String kind, String body, Fact fact) throws Exception {
+    try (Book book = new Book(folder)) {
+      assertEquals(Optional.of(fact), FactJson.read(book.appendRaw(kind, body)));
+    }
+  }
+
+  @Test
+  void whatNothingIsSaidAboutStandsNotInTheBody() {
+    String body = new String(FactJson.draft(Facts.opened("101", 1)).body(), StandardCharsets.UTF_8);
+    assertFalse(body.contains("certifiedDrawWeight") || body.contains("grounds"), body);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -72,6 +111,10 @@ class FactJsonTest {
             + " | the member check is missing or not what it must be",
         "verdict-given | {\"check\":3,\"ruleBook\":\"\",\"outcome\":\"fine\",\"reason\":\"\",\"readings\":[]}"
             + " | the member outcome is missing or not what it must be",
+        "phase-began | {\"phase\":\"tomorrow\"} | the member phase is missing or not what it must be",
+        "verdict-given | {\"check\":3,\"ruleBook\":\"\",\"outcome\":\"over\",\"reason\":\"\",\"readings\":[],\"follows\":\"tea\"}"
+            + " | the member follows is missing or not what it must be",
+        "condition-ticked | {\"check\":3} | the member condition is missing",
         "check-opened | {\"bib\":\"1\",\"name\":\"N\",\"division\":\"D\",\"attempt\":1,\"arrowMass\":\"350 oz\"}"
             + " | the member arrowMass is missing or not what it must be"
       })

@@ -6,6 +6,8 @@ import java.util.stream.Stream;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Consequence;
+import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenRefused;
 
@@ -71,9 +73,18 @@ final class Facts {
     return Stream.of(
         ruleBook(),
         new Fact.RosterAdopted("roster.csv", "00ff", "bib,name,division\n1,\"Ünal, Ö\",OC\n"),
+        new Fact.RuleBookAdopted("rule-book.toml", "00ff", RULES, "the limit was misprinted"),
+        new Fact.DrawMade(
+            "OC", "4 1 5 2, thrown at the gate", "50 %", List.of("1", "2"), List.of("2")),
         new Fact.StationOpened("Gate timer", "format = 1\n", "Lanewarden 0.1.0"),
         new Fact.OfficialSignedIn("Ada Holt"),
+        new Fact.PhaseBegan(Phase.DURING),
         opened("101", 1),
+        new Fact.CheckOpened(
+            "103", "Wim Ezra", "OC", 2, null, null, Force.parse("62 lbf"), "another bow"),
+        new Fact.SetUpStated(3, Mass.parse("352.5 gr"), Force.parse("61 lbf"), null),
+        new Fact.SetUpStated(3, null, null, Force.parse("270 N")),
+        new Fact.ConditionTicked(3, "full draw"),
         new Fact.CheckOpened("102", "Piet Ory", "OC", 1, null, null),
         reading(3, 1, "300.10 ft/s"),
         new Fact.ReadingTaken(
@@ -82,6 +93,8 @@ final class Facts {
         refused(null),
         new Fact.ReadingVoided(3, 4, "sun on the sensor, \"seen\" by both"),
         verdict(3, Outcome.NOT_DECIDED, List.of(4L, 5L)),
+        new Fact.VerdictGiven(
+            3, "00ff", Outcome.OVER, "highest 301", List.of(4L), Consequence.BARRED),
         new Fact.CheckClosed(3, null),
         new Fact.CheckClosed(3, "string broke"),
         new Fact.LinkChanged("lost", "The cable is out.", Book.NOON),

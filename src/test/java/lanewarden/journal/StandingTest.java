@@ -8,8 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lanewarden.ledger.Entry;
+import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Phase;
+import lanewarden.rules.SetUp;
 import lanewarden.rules.Shot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -108,6 +112,52 @@ class StandingTest {
     append(Facts.refused(check));
     assertEquals(1, standing.strayLines().size());
     assertEquals(1, standing.current().orElseThrow().refused().size());
+  }
+
+  @Test
+  void itIsBeforeTheEventUntilAnotherPhaseBegins() throws Exception {
+    assertEquals(Phase.BEFORE, standing.phase());
+    long check = open("101", 1);
+    append(new Fact.PhaseBegan(Phase.DURING));
+    assertEquals(Phase.DURING, standing.phase());
+    assertEquals(Phase.BEFORE, standing.current().orElseThrow().phase());
+    assertEquals(check, standing.current().orElseThrow().number());
+  }
+
+  @Test
+  void setUpStatedLastTakesTheVerdictBackAndStands() throws Exception {
+    long check = open("101", 1);
+    append(Facts.verdict(check, Outcome.OVER, List.of()));
+    append(new Fact.SetUpStated(check, Mass.parse("420 gr"), null, null));
+    Check now = standing.current().orElseThrow();
+    assertEquals(new SetUp(Mass.parse("420 gr"), null, null), now.setUp());
+    assertEquals(Optional.empty(), now.outcome());
+    assertTrue(now.usesRecheck(), "a fail that was taken back and did not come within");
+  }
+
+  @Test
+  void ticksAddUp() throws Exception {
+    long check = open("101", 1);
+    append(
+        new Fact.ConditionTicked(check, "full draw"),
+        new Fact.ConditionTicked(check, "4 yd from the instrument"));
+    assertEquals(
+        Set.of("full draw", "4 yd from the instrument"), standing.current().orElseThrow().ticked());
+  }
+
+  @Test
+  void aDrawStandsWithTheRuleBookItWasMadeUnderUntilTheNext() throws Exception {
+    Fact.DrawMade first = new Fact.DrawMade("OC", "1 2 3", "50 %", List.of("1", "2"), List.of("2"));
+    Fact.DrawMade second =
+        new Fact.DrawMade("OC", "4 5 6", "50 %", List.of("1", "2"), List.of("1"));
+    long entry = book.next();
+    append(first);
+    assertEquals(
+        new Standing.Draw(entry, Facts.ruleBook().sha256(), first),
+        standing.draw("OC").orElseThrow());
+    append(second);
+    assertEquals(second, standing.draw("OC").orElseThrow().fact());
+    assertEquals(Optional.empty(), standing.draw("HC"));
   }
 
   @Test

@@ -33,6 +33,19 @@ class RosterTest {
   }
 
   @Test
+  void readsTheDrawWeightOfACertificate() throws WrittenRefused {
+    assertEquals(
+        List.of(
+            new Competitor(
+                "17", "Ana Brisk", "OC", null, Force.parse("58 lbf"), Force.parse("60 lbf")),
+            new Competitor("18", "Ole Tamm", "OC", null, Force.parse("58 lbf"), null)),
+        roster(
+                "bib,name,division,draw-weight,certified-draw-weight\n"
+                    + "17,Ana Brisk,OC,58 lbf,60 lbf\n18,Ole Tamm,OC,58 lbf,\n")
+            .competitors());
+  }
+
+  @Test
   void declaredValuesMayBeLeftEmpty() throws WrittenRefused {
     Competitor competitor = roster(HEADER + "17,Ana Brisk,OC,,\n").competitors().get(0);
     assertNull(competitor.arrowMass());

@@ -43,7 +43,8 @@ class SectionTest {
     WrittenFault fault =
         onlyFault("a = 1\nday = \"2026-03-01\"\n", root -> root.optionalDate("day"));
     assertEquals(2, fault.line());
-    assertEquals("day to be a date such as 2026-03-01", fault.expected());
+    assertEquals("a date such as 2026-03-01", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), "day", 0), fault.place());
     assertEquals("\"2026-03-01\"", fault.found());
     assertEquals("write it without quotes", fault.mend());
   }
@@ -63,12 +64,19 @@ class SectionTest {
     assertEquals(
         List.of(
             new WrittenFault(
-                "book.toml", 3, 3, "words[2] to be a text", "7", "write it in double quotes"),
+                "book.toml",
+                3,
+                3,
+                new KeyPlace(TablePath.top(), "words", 2),
+                "a text",
+                "7",
+                "write it in double quotes"),
             new WrittenFault(
                 "book.toml",
                 4,
                 2,
-                "words[3] to be a text",
+                new KeyPlace(TablePath.top(), "words", 3),
+                "a text",
                 "\" \"",
                 "write it out, or take it out of the list")),
         faults);
@@ -77,7 +85,7 @@ class SectionTest {
   @Test
   void aTextInPlaceOfAListIsAFault() {
     WrittenFault fault = onlyFault("words = \"full draw\"\n", root -> root.optionalTexts("words"));
-    assertEquals("words to be a list of texts", fault.expected());
+    assertEquals("a list of texts", fault.expected());
     assertEquals("write words = [\"…\", \"…\"]", fault.mend());
   }
 
@@ -95,7 +103,8 @@ class SectionTest {
   @Test
   void anUnknownKeyIsToldAllKnownOnesWhereTheyAreFew() {
     WrittenFault fault = onlyFault("place = \"field\"\n", root -> closed(root, "name", "edition"));
-    assertEquals("place to be one of name, edition", fault.expected());
+    assertEquals("one of name, edition", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), "place", 0), fault.place());
     assertEquals("the unknown key place", fault.found());
     assertEquals("take the line out", fault.mend());
   }
@@ -112,7 +121,8 @@ class SectionTest {
   void anUnknownKeyAmongManyIsToldThoseLikeIt(String key, String mend) {
     String[] known = "a b c d e f g h i least-arrow draw-weight most-draw-weight".split(" ", -1);
     WrittenFault fault = onlyFault(key + " = 1\n", root -> closed(root, known));
-    assertEquals(key + " to be one of the 12 keys known here", fault.expected());
+    assertEquals("one of the 12 keys known here", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), key, 0), fault.place());
     assertEquals(mend, fault.mend());
   }
 

@@ -1,0 +1,63 @@
+package lanewarden.station;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.SigningKey;
+
+/**
+ * What is signed into an event's ledger while no station runs: the draw, and another rule book.
+ *
+ * @param folder the event's
+ * @param here where time comes from
+ */
+public record EventOffice(EventFolder folder, Surroundings here) {
+
+  /**
+   * Puts the rule book that now lies in the folder in force; the organizer signs it.
+   *
+   * @param keyFile where the organizer's key rests, or empty for its place in the folder
+   * @param passphrase of the organizer's key; is wiped
+   * @param reason in the organizer's words
+   * @return the hash of the rule book that is in force now, 64 hex digits
+   * @throws StationException as {@link Station#adoptRuleBook} does, and if a station runs
+   */
+  public String adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
+      throws StationException {
+    SigningKey organizer = folder.organizerKey(keyFile, passphrase);
+    try (Book book = open()) {
+      book.adoptRuleBook(organizer, folder.ruleBook(), reason);
+      return book.ruleBook().sha256();
+    }
+  }
+
+  /**
+   * Draws those of a division who are to be checked; the official signs it. A roster that was
+   * changed in the folder is taken in force first, as at every sign-in.
+   *
+   * @param passphrase of the official's key; is wiped
+   * @param seed the digits that were thrown before witnesses
+   * @return the draw as it was signed
+   * @throws StationException as {@link Station#draw} does, and if a station runs
+   */
+  public Fact.DrawMade draw(String official, char[] passphrase, String division, String seed)
+      throws StationException {
+    SigningKey key = folder.key(official, passphrase);
+    try (Book book = open()) {
+      Fact in = new Fact.OfficialSignedIn(book.nameOf(key));
+      Fact out = new Fact.OfficialSignedOut(book.nameOf(key));
+      Optional<Fact> roster = book.adoption(folder).roster();
+      if (roster.isPresent()) {
+        book.append(key, List.of(in, roster.get(), out));
+      }
+      Fact.DrawMade draw = book.draw(division, seed);
+      book.append(key, List.of(in, draw, out));
+      return draw;
+    }
+  }
+
+  private Book open() throws StationException {
+    return Book.open(folder, here.clock(), here.nanos());
+  }
+}

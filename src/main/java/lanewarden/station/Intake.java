@@ -1,0 +1,89 @@
+package lanewarden.station;
+
+import java.util.List;
+import java.util.Optional;
+import lanewarden.chronograph.Signal;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.SigningKey;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the instrument says, on its way into the ledger; under the station's lock.
+ *
+ * <p>It is written as it comes, as long as somebody signs and the disk takes it; else it waits.
+ */
+final class Intake {
+  private final Book book;
+  private final Waiting waiting = new Waiting();
+  private Signal.@Nullable LinkChanged link;
+  private Fact.@Nullable LineRefused refused;
+
+  Intake(Book book) {
+    this.book = book;
+  }
+
+  /**
+   * Takes a signal, to be written in its turn.
+   *
+   * @param onDuty whether somebody was on duty when it came
+   */
+  void hear(Signal signal, boolean onDuty) {
+    if (signal instanceof Signal.LinkChanged changed) {
+      link = changed;
+    }
+    waiting.add(signal, onDuty);
+  }
+
+  /** Writes what waits, as far as it can be written; nothing that waits is lost. */
+  void write(SigningKey signer) {
+    waiting.write(
+        signal -> write(signer, Taking.of(signal, book.check(), book.head().sequence() + 1)),
+        heardOffDuty -> write(signer, Taking.offDuty(heardOffDuty)));
+  }
+
+  private void write(SigningKey signer, List<Fact> facts) throws StationException {
+    book.append(signer, facts);
+    for (Fact fact : facts) {
+      if (fact instanceof Fact.LineRefused line) {
+        refused = line;
+      } else if (fact instanceof Fact.ReadingTaken) {
+        refused = null;
+      }
+    }
+  }
+
+  /** The line refused last, until a reading or {@link #clear}. */
+  Optional<Fact.LineRefused> refused() {
+    return Optional.ofNullable(refused);
+  }
+
+  /** Another competitor begins: what was refused before is of no more use. */
+  void clear() {
+    refused = null;
+  }
+
+  /** What was last heard of the link. */
+  Optional<Signal.LinkChanged> link() {
+    return Optional.ofNullable(link);
+  }
+
+  /** Why the first that waits could not be written, if that was tried. */
+  Optional<Trouble> trouble() {
+    return waiting.trouble();
+  }
+
+  /**
+   * @throws StationException if something waits because it could not be written
+   */
+  void requireWritten() throws StationException {
+    Optional<Trouble> stuck = waiting.trouble();
+    if (stuck.isPresent()) {
+      throw StationException.stuck(stuck.get());
+    }
+  }
+
+  /** How many signals wait. */
+  int size() {
+    return waiting.size();
+  }
+}

@@ -1,0 +1,113 @@
+package lanewarden.station;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+
+/**
+ * The check at the line and what an official can do with it: each act is the facts that it amounts
+ * to, with the verdict that it brings.
+ *
+ * @param view the check with its rule
+ */
+record OpenCheck(CheckView view) {
+
+  private Check check() {
+    return view.check();
+  }
+
+  private List<Fact> with(List<? extends Fact> acts, Check after) {
+    List<Fact> facts = new ArrayList<>(acts);
+    Ruling.on(after, view.division()).ifPresent(facts::add);
+    return facts;
+  }
+
+  /** A reading of this check is void; a verdict that rested on it falls. */
+  List<Fact> voided(long reading, String reason) throws StationException {
+    if (!check().standing().contains(reading)) {
+      throw StationException.misstep(
+          "NO-SUCH-READING",
+          "Nothing was declared void.",
+          "Reading " + reading + " is not one of this check's, or is void already.",
+          "Choose a reading of the check at the line.");
+    }
+    Fact.ReadingVoided act = new Fact.ReadingVoided(check().number(), reading, Reason.of(reason));
+    return with(List.of(act), check().declareVoid(act));
+  }
+
+  /** The last reading that stands is void. */
+  List<Fact> lastVoided(String reason) throws StationException {
+    Optional<Check.TakenShot> last = check().lastStanding();
+    if (last.isEmpty()) {
+      throw StationException.misstep(
+          "NO-READING",
+          "Nothing was declared void.",
+          "The check at the line has no reading that stands.",
+          "Wait for a reading first.");
+    }
+    return voided(last.get().sequence(), reason);
+  }
+
+  /** Bow and arrow were weighed; a verdict that rested on other figures falls. */
+  List<Fact> stated(SetUpText typed) throws StationException {
+    Fact.SetUpStated act = typed.stated(check().number(), check().setUp());
+    return with(List.of(act), check().state(act));
+  }
+
+  /** The official saw that a condition was kept. */
+  List<Fact> ticked(String condition) throws StationException {
+    if (!view.unticked().contains(condition)) {
+      throw StationException.misstep(
+          "NO-SUCH-CONDITION",
+          "Nothing was ticked.",
+          view.unticked().isEmpty()
+              ? "The rule asks for no condition here that is not ticked already."
+              : "To be ticked are: " + String.join("; ", view.unticked()) + ".",
+          "Choose one of those that the rule names and that is not ticked yet.");
+    }
+    return ticked(List.of(condition));
+  }
+
+  /** The official saw that every condition was kept. */
+  List<Fact> allTicked() throws StationException {
+    List<String> conditions = view.unticked();
+    return conditions.isEmpty() ? ticked("") : ticked(conditions);
+  }
+
+  private List<Fact> ticked(List<String> conditions) throws StationException {
+    if (view.outcome().isPresent()) {
+      throw StationException.misstep(
+          "ALREADY-DECIDED",
+          "Nothing was ticked.",
+          "The check is decided: " + view.outcome().get().word() + ".",
+          "Let the competitor go, or call the next.");
+    }
+    List<Fact.ConditionTicked> acts = new ArrayList<>();
+    Check after = check();
+    for (String condition : conditions) {
+      Fact.ConditionTicked act = new Fact.ConditionTicked(check().number(), condition);
+      acts.add(act);
+      after = after.tick(act);
+    }
+    return with(acts, after);
+  }
+
+  /** The competitor leaves the line after a verdict. */
+  Fact closed() throws StationException {
+    if (check().outcome().isEmpty()) {
+      throw StationException.misstep(
+          "CHECK-RUNNING",
+          "The check of " + check().opened().bib() + " " + check().opened().name() + " goes on.",
+          "It is not decided yet: " + view.words() + ".",
+          "Do what it lacks, or end it with a reason.");
+    }
+    return new Fact.CheckClosed(check().number(), null);
+  }
+
+  /** The check ends without a verdict. */
+  List<Fact> ended(String reason) throws StationException {
+    return List.of(new Fact.CheckClosed(check().number(), Reason.of(reason)));
+  }
+}

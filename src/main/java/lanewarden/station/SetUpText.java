@@ -1,0 +1,83 @@
+package lanewarden.station;
+
+import java.util.function.Function;
+import lanewarden.journal.Fact;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.ForceUnit;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Quantity;
+import lanewarden.quantity.QuantityException;
+import lanewarden.roster.Competitor;
+import lanewarden.rules.SetUp;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Bow and arrow as an official types them. A figure that is left blank stays as it is; one without
+ * a unit is in grains or pounds-force.
+ *
+ * @param arrowMass of the whole arrow, for example {@code 352.5} or {@code 22.8 g}
+ * @param drawWeight as the bow is set, for example {@code 60} or {@code 267 N}
+ * @param certifiedDrawWeight as a certificate of the bow states it
+ */
+public record SetUpText(String arrowMass, String drawWeight, String certifiedDrawWeight) {
+
+  /**
+   * What is to be signed.
+   *
+   * @param known what was stated before
+   * @throws StationException if nothing is written, or a figure cannot be read
+   */
+  Fact.SetUpStated stated(long check, SetUp known) throws StationException {
+    if (arrowMass.isBlank() && drawWeight.isBlank() && certifiedDrawWeight.isBlank()) {
+      throw refused("No figure was given.", "Type the arrow's mass or the bow's draw weight.");
+    }
+    return new Fact.SetUpStated(
+        check,
+        arrow(known.arrowMass()),
+        figure(drawWeight, "the draw weight", known.drawWeight(), SetUpText::force),
+        figure(
+            certifiedDrawWeight,
+            "the certified draw weight",
+            known.certifiedDrawWeight(),
+            SetUpText::force));
+  }
+
+  private @Nullable Mass arrow(@Nullable Mass known) throws StationException {
+    Mass mass =
+        figure(arrowMass, "the arrow's mass", known, text -> Mass.parse(text, MassUnit.GRAIN));
+    if (mass != null && mass.isMoreThan(Competitor.HEAVIEST_ARROW)) {
+      throw refused(
+          "No arrow has a mass of " + mass + ".",
+          "Look whether it belongs to another field or unit.");
+    }
+    return mass;
+  }
+
+  private static Force force(String text) {
+    return Force.parse(text, ForceUnit.POUND_FORCE);
+  }
+
+  private static <Q extends Quantity<?, Q>> @Nullable Q figure(
+      String typed, String what, @Nullable Q known, Function<String, Q> reader)
+      throws StationException {
+    if (typed.isBlank()) {
+      return known;
+    }
+    try {
+      Q figure = reader.apply(typed);
+      if (figure.value().signum() > 0) {
+        return figure;
+      }
+    } catch (QuantityException e) {
+      throw refused(
+          "As " + what + " was typed " + e.found() + ".", "For this figure: " + e.mend() + ".");
+    }
+    throw refused("As " + what + " was typed zero.", "Weigh it, or leave the figure out.");
+  }
+
+  private static StationException refused(String why, String remedy) {
+    return StationException.misstep(
+        "SET-UP-UNREADABLE", "Bow and arrow were not stated.", why, remedy);
+  }
+}

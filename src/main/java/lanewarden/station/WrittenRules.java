@@ -1,0 +1,59 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * A rule book as it is written in a file, in force or not.
+ *
+ * @param event the event's name
+ * @param edition as its organizer numbers it
+ * @param sha256 of the file, 64 hex digits
+ * @param divisions in the order of the file
+ */
+public record WrittenRules(String event, String edition, String sha256, List<Division> divisions) {
+
+  /**
+   * Reads one.
+   *
+   * @param fileOrFolder the file itself, or an event's folder
+   * @throws StationException if it cannot be read or is faulty, with every fault
+   */
+  public static WrittenRules read(Path fileOrFolder) throws StationException {
+    Path file =
+        Files.isDirectory(fileOrFolder)
+            ? fileOrFolder.resolve(EventFolder.RULE_BOOK)
+            : fileOrFolder;
+    try {
+      RuleBook book = RuleBook.read(file.toString(), Files.readAllBytes(file));
+      return new WrittenRules(book.event(), book.edition(), book.sha256(), book.divisions());
+    } catch (IOException | WrittenRefused e) {
+      throw StationException.of(e);
+    }
+  }
+
+  /**
+   * The division with this code.
+   *
+   * @throws StationException if there is none
+   */
+  public Division division(String code) throws StationException {
+    Optional<Division> division =
+        divisions.stream().filter(d -> d.code().equalsIgnoreCase(code.strip())).findFirst();
+    return division.orElseThrow(
+        () ->
+            StationException.misstep(
+                "NO-SUCH-DIVISION",
+                "Nothing was told.",
+                "The rule book has no division " + code.strip() + ".",
+                "Its divisions are "
+                    + String.join(", ", divisions.stream().map(Division::code).toList())
+                    + "."));
+  }
+}

@@ -1,0 +1,143 @@
+package lanewarden.station;
+
+import static lanewarden.station.PracticeLine.codeOf;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.rules.Consequence;
+import lanewarden.rules.SetUp;
+import org.junit.jupiter.api.Test;
+
+class SetUpTest extends ClausesTest {
+
+  private CheckView view() {
+    return line.station.view().check().orElseThrow();
+  }
+
+  @Test
+  void noShotIsTakenBeforeTheFiguresThatAClauseNeedsAreStated() throws Exception {
+    line.station.call("11");
+    assertFalse(view().takesShots());
+    assertEquals(List.of("arrow mass", "draw weight as set"), view().missingFigures());
+    line.shoot("290 ft/s");
+    assertEquals(List.of(), line.check().shots());
+    Fact.LineRefused line1 = line.check().refused().get(0);
+    assertEquals("not asked for", line1.reason());
+    assertTrue(line1.words().contains("to be stated first: arrow mass"), line1.words());
+  }
+
+  @Test
+  void aFigureWithoutAUnitIsInGrainsAndPoundsForce() throws Exception {
+    line.station.call("11");
+    line.station.state(new SetUpText("365.5", "60", ""));
+    assertEquals(
+        new SetUp(Mass.parse("365.5 gr"), Force.parse("60 lbf"), null), line.check().setUp());
+    assertTrue(view().takesShots());
+    line.shoot("290 ft/s");
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+  }
+
+  @Test
+  void aFigureLeftBlankStaysAsItWas() throws Exception {
+    line.station.call("12");
+    line.station.state(new SetUpText("", "267 N", ""));
+    assertEquals(new SetUp(Mass.parse("360 gr"), Force.parse("267 N"), null), line.check().setUp());
+  }
+
+  @Test
+  void aBrokenClauseEndsTheCheckWithItsOpening() throws Exception {
+    line.station.call("13");
+    assertEquals(Optional.of(Outcome.NOT_ADMITTED), line.outcome());
+    Fact.VerdictGiven verdict = line.facts(Fact.VerdictGiven.class).get(0);
+    assertEquals(line.check().number(), verdict.check());
+    assertEquals(Consequence.RECHECK, verdict.follows());
+    assertEquals(
+        Optional.of("another bow or arrow may be checked; this uses no re-check"),
+        view().follows());
+  }
+
+  @Test
+  void aHeavyArrowToWhichNoLimitAppliesIsWithinWithItsOpening() throws Exception {
+    line.station.call("22");
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    assertTrue(view().words().startsWith("no limit applies"), view().words());
+  }
+
+  @Test
+  void aVerdictAtTheOpeningNamesItsCheckAlsoWhereTheOneBeforeIsClosedByIt() throws Exception {
+    line.station.call("13");
+    line.station.call("22");
+    Fact.VerdictGiven verdict = line.facts(Fact.VerdictGiven.class).get(1);
+    assertEquals(line.check().number(), verdict.check());
+    assertEquals("22", line.check().opened().bib());
+  }
+
+  @Test
+  void statingAnotherFigureTakesTheVerdictBackAndAsksTheRuleAnew() throws Exception {
+    line.station.call("12");
+    line.shoot("290 ft/s");
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    line.station.state(new SetUpText("350", "", ""));
+    assertEquals(Optional.of(Outcome.NOT_ADMITTED), line.outcome());
+    line.station.state(new SetUpText("361", "", ""));
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    assertEquals(3, line.facts(Fact.VerdictGiven.class).size());
+  }
+
+  @Test
+  void theGreaterDrawWeightNeedsBoth() throws Exception {
+    line.station.call("14");
+    assertEquals(List.of("certified draw weight"), view().missingFigures());
+    line.station.state(new SetUpText("", "", "62"));
+    assertTrue(view().takesShots());
+    line.station.state(new SetUpText("", "", "62.1"));
+    assertEquals(Optional.of(Outcome.NOT_ADMITTED), line.outcome());
+  }
+
+  @Test
+  void whoWasNotAdmittedComesBackWithoutUsingUpARecheck() throws Exception {
+    line.station.call("13");
+    line.station.call("13");
+    assertEquals(2, line.check().opened().attempt());
+    line.station.state(new SetUpText("365", "", ""));
+    assertEquals(1, view().rechecksLeft());
+    line.shoot("301 ft/s");
+    assertEquals(Optional.of(Outcome.OVER), line.outcome());
+    assertEquals(Optional.of("a re-check: 1 is left"), view().follows());
+  }
+
+  @Test
+  void whatIsNoFigureIsRefusedAndNothingIsSigned() throws Exception {
+    line.station.call("11");
+    for (SetUpText typed :
+        List.of(
+            new SetUpText("", " ", ""),
+            new SetUpText("350 oz", "", ""),
+            new SetUpText("0", "", ""),
+            new SetUpText("", "60,5", ""),
+            new SetUpText("3090 gr", "", ""))) {
+      assertEquals("SET-UP-UNREADABLE", codeOf(() -> line.station.state(typed)), typed.toString());
+    }
+    assertEquals(List.of(), line.facts(Fact.SetUpStated.class));
+    line.station.endCheck("enough");
+    assertEquals(
+        "NOBODY-AT-THE-LINE", codeOf(() -> line.station.state(new SetUpText("350", "", ""))));
+  }
+
+  @Test
+  void aRestartComesBackToTheFiguresStated() throws Exception {
+    line.station.call("11");
+    line.station.state(new SetUpText("365.5", "60", ""));
+    line.close();
+    line = PracticeLine.open(line.folder).onDuty();
+    assertEquals(Mass.parse("365.5 gr"), line.check().setUp().arrowMass());
+    assertTrue(view().takesShots());
+  }
+}
