@@ -1,22 +1,27 @@
 package lanewarden.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.rules.Division;
+import lanewarden.rules.WorkedCase;
+import lanewarden.station.RuleCurve;
 import lanewarden.station.WrittenRules;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Says what a rule book demands. */
+/** Says what a rule book demands, and what it does to archers. */
 @Command(
     description = {
-      "Say in plain sentences what a rule book demands of each division, made from the rules"
-          + " themselves.",
+      "Say in plain sentences what a rule book demands of each division, with worked cases, made"
+          + " from the rules themselves; and how often it would fail an archer at the limit and"
+          + " pass one over it.",
       "A faulty rule book is answered with every fault, its line and column, and the mend."
     })
 final class RulesCommand implements Callable<Integer> {
@@ -36,6 +41,8 @@ final class RulesCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
+  @Mixin private Supposing supposing = new Supposing();
+
   RulesCommand(Workplace workplace) {
     this.workplace = workplace;
   }
@@ -45,37 +52,62 @@ final class RulesCommand implements Callable<Integer> {
     WrittenRules rules = WrittenRules.read(file);
     List<Division> wanted =
         code.isPresent() ? List.of(rules.division(code.get())) : rules.divisions();
+    List<Optional<RuleCurve>> curves = RuleCurve.together(wanted, supposing.supposed());
     Terminal terminal = workplace.terminal();
     if (json) {
-      terminal.result(JsonLine.of(members(rules, wanted)));
+      terminal.result(JsonLine.of(members(rules, wanted, curves)));
     } else {
       terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
-      wanted.forEach(this::tell);
+      for (int i = 0; i < wanted.size(); i++) {
+        tell(wanted.get(i), curves.get(i));
+      }
     }
     return ExitCode.FINE;
   }
 
-  private void tell(Division division) {
+  private void tell(Division division, Optional<RuleCurve> curve) {
     Terminal terminal = workplace.terminal();
     terminal.result("");
     terminal.result(division.code() + "  " + division.name());
     division.sentences().forEach(sentence -> terminal.result("  " + sentence));
+    division.workedCases().forEach(worked -> terminal.result("    " + worked.inWords()));
+    curve.ifPresent(
+        effect -> {
+          terminal.result("  Supposing " + supposing.inWords() + ":");
+          terminal.result("    " + effect.inWords());
+        });
   }
 
-  private static Map<String, Object> members(WrittenRules rules, List<Division> wanted) {
+  private static Map<String, Object> members(
+      WrittenRules rules, List<Division> wanted, List<Optional<RuleCurve>> curves) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("event", rules.event());
     members.put("edition", rules.edition());
     members.put("sha256", rules.sha256());
-    members.put("divisions", wanted.stream().map(RulesCommand::members).toList());
+    List<Map<String, Object>> divisions = new ArrayList<>();
+    for (int i = 0; i < wanted.size(); i++) {
+      divisions.add(members(wanted.get(i), curves.get(i)));
+    }
+    members.put("divisions", divisions);
     return members;
   }
 
-  private static Map<String, Object> members(Division division) {
+  private static Map<String, Object> members(Division division, Optional<RuleCurve> curve) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("code", division.code());
     members.put("name", division.name());
     members.put("demands", division.sentences());
+    members.put("cases", division.workedCases().stream().map(WorkedCase::inWords).toList());
+    curve.ifPresent(effect -> members.put("effect", members(effect)));
+    return members;
+  }
+
+  private static Map<String, Object> members(RuleCurve effect) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("words", effect.inWords());
+    members.put("failedAtLimit", effect.risks().honestFailed());
+    members.put("passedOver", effect.risks().excessPassed());
+    members.put("simulatedArchers", effect.drawn());
     return members;
   }
 }

@@ -91,12 +91,11 @@ public final class CheckSimulation {
         if (spreadLimited) {
           lowest = Math.min(lowest, reading);
           highest = Math.max(highest, reading);
-          if (highest - lowest > spread) {
-            return NOT_DECIDED;
+          boolean wide = highest - lowest > spread;
+          if (sheet.entered == sheet.readings || wide) {
+            return wide ? NOT_DECIDED : outcome;
           }
-          outcome = sheet.entered < sheet.readings ? ScoreSheet.OPEN : outcome;
-        }
-        if (outcome != ScoreSheet.OPEN) {
+        } else if (outcome != ScoreSheet.OPEN) {
           return outcome;
         }
       }

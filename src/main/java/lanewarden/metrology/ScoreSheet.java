@@ -10,7 +10,7 @@ import lanewarden.metrology.DecidingFigure.Ranked;
  * <p>A reading still to come is taken to be of any speed at all, as in the rules. Not for more than
  * one thread.
  */
-abstract sealed class ScoreSheet {
+abstract sealed class ScoreSheet permits ScoreSheet.Counted, ScoreSheet.Summed, MiddlePairSheet {
   static final int OPEN = 0;
   static final int WITHIN = 1;
   static final int OVER = 2;
@@ -19,7 +19,7 @@ abstract sealed class ScoreSheet {
   final double bar;
   int entered;
 
-  private ScoreSheet(int readings, double bar) {
+  ScoreSheet(int readings, double bar) {
     this.readings = readings;
     this.bar = bar;
   }
@@ -34,7 +34,7 @@ abstract sealed class ScoreSheet {
     if (figure instanceof Mean) {
       return new Summed(figure.readings(), bar);
     }
-    return new Sorted((MiddlePair) figure, bar);
+    return new MiddlePairSheet((MiddlePair) figure, bar);
   }
 
   /** For the next check. */
@@ -115,63 +115,6 @@ abstract sealed class ScoreSheet {
     @Override
     int fewestMore() {
       return readings - entered;
-    }
-  }
-
-  static final class Sorted extends ScoreSheet {
-    private final double[] sorted;
-    private final int half;
-
-    Sorted(MiddlePair figure, double bar) {
-      super(figure.readings(), bar);
-      this.sorted = new double[figure.readings()];
-      this.half = figure.readings() / 2;
-    }
-
-    @Override
-    int enter(double reading) {
-      int place = entered++;
-      while (place > 0 && sorted[place - 1] > reading) {
-        sorted[place] = sorted[place - 1];
-        place--;
-      }
-      sorted[place] = reading;
-      if (entered <= half) {
-        return OPEN;
-      }
-      int toCome = readings - entered;
-      if (staysWithin(0)) {
-        return WITHIN;
-      }
-      return staysOver(toCome) ? OVER : OPEN;
-    }
-
-    /** Whether the middle is within when so many to come are slower than all, the rest faster. */
-    private boolean staysWithin(int slower) {
-      // of the middle two, the lower is one of the slow ones to come: it may be as slow as it likes
-      boolean pulledDown = slower >= half;
-      return half - slower < entered && (pulledDown || middle(half - slower) <= bar);
-    }
-
-    /** Whether the middle is over when so many to come are slower than all, the rest faster. */
-    private boolean staysOver(int slower) {
-      boolean pushedUp = half - slower >= entered;
-      return half - 1 - slower >= 0 && (pushedUp || middle(half - slower) > bar);
-    }
-
-    /** The mean of the reading in this place, counted from 0, and the one before it. */
-    private double middle(int upper) {
-      return (sorted[upper - 1] + sorted[upper]) / 2;
-    }
-
-    @Override
-    int fewestMore() {
-      int toCome = readings - entered;
-      int more = 1;
-      while (!staysWithin(more) && !staysOver(toCome - more)) {
-        more++;
-      }
-      return more;
     }
   }
 }

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
+import lanewarden.written.NearMatch;
 import lanewarden.written.Section;
 
 /** What comes after a verdict, in a division's section of the file; for one thread. */
@@ -124,14 +124,19 @@ final class AftermathSection {
   }
 
   private Set<Lapse> lapses() {
-    String words = Stream.of(Lapse.values()).map(Lapse::word).collect(Collectors.joining(", "));
+    List<String> words = Stream.of(Lapse.values()).map(Lapse::word).toList();
     return new LinkedHashSet<>(
         section.optionalValues(
             "lapses",
-            "one of " + words,
+            "one of " + String.join(", ", words),
             text ->
                 Lapse.ofWord(text.strip())
-                    .orElseThrow(
-                        () -> new IllegalArgumentException("write it as it stands there"))));
+                    .orElseThrow(() -> new IllegalArgumentException(mend(text, words)))));
+  }
+
+  private static String mend(String word, List<String> words) {
+    return NearMatch.of(word, words)
+        .map(near -> "did you mean \"" + near + "\"?")
+        .orElse("take one of them");
   }
 }

@@ -41,6 +41,9 @@ public record Band(Tolerance width, Consequence consequence) {
         width.endsWith("%")
             ? new Tolerance.Share(Percent.parse(width))
             : new Tolerance.Absolute(Speed.parse(width));
+    if (reach.isNothing()) {
+      throw new IllegalArgumentException("write how far over it reaches, more than zero");
+    }
     return new Band(
         reach,
         Consequence.ofWord(written.group(2).strip())

@@ -15,6 +15,11 @@ import lanewarden.quantity.Speed;
  */
 public sealed interface Decision {
 
+  /** How the rule book writes the ways to decide. */
+  static List<String> words() {
+    return ShootingSection.ways();
+  }
+
   /**
    * The verdict on the readings that are in.
    *
@@ -109,6 +114,9 @@ public sealed interface Decision {
    * @param needed how many, one or more
    */
   record WithinCount(int needed) implements Decision {
+    /** How the rule book writes it. */
+    public static final String WORD = "k of n";
+
     /**
      * @throws IllegalArgumentException if none is needed
      */

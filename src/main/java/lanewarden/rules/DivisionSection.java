@@ -1,10 +1,12 @@
 package lanewarden.rules;
 
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
@@ -109,10 +111,17 @@ final class DivisionSection {
             "conditions",
             "a text of one line and at most " + LONGEST_CONDITION + " characters",
             DivisionSection::condition);
-    if (conditions.stream().distinct().count() < conditions.size()) {
-      section.fault(
-          "conditions", "each condition once", "one of them twice", "take the second one out");
-    }
+    Set<String> seen = new HashSet<>();
+    conditions.stream()
+        .filter(condition -> !seen.add(condition))
+        .findFirst()
+        .ifPresent(
+            twice ->
+                section.fault(
+                    "conditions",
+                    "different texts",
+                    "\"" + twice + "\" a second time",
+                    "take the second one out"));
     return conditions;
   }
 

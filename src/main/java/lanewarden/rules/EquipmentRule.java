@@ -1,10 +1,8 @@
 package lanewarden.rules;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
@@ -45,28 +43,20 @@ public record EquipmentRule(
     return leastArrow.isPresent() || leastDraw.isPresent() || mostDraw.isPresent();
   }
 
-  /**
-   * Not admitted where a clause is broken by what is known, not decided where a clause lacks a
-   * figure, and empty where every clause is kept.
-   */
-  Optional<Verdict> verdict(SetUp setUp) {
-    Optional<Verdict> broken = broken(setUp);
-    if (broken.isPresent()) {
-      return broken;
-    }
-    Set<String> missing = new LinkedHashSet<>();
+  /** The figures its clauses ask for and nobody stated. */
+  List<String> missing(SetUp setUp) {
+    List<String> missing = new ArrayList<>();
     if (leastArrow.isPresent() && setUp.arrowMass() == null) {
       missing.add(SetUp.ARROW_MASS);
     }
     if (asksAnything()) {
       missing.addAll(counts.missing(setUp));
     }
-    return missing.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Verdict.NotDecided(new Missing.SetUpFigures(List.copyOf(missing))));
+    return missing;
   }
 
-  private Optional<Verdict> broken(SetUp setUp) {
+  /** Not admitted where the known figures break a clause; else empty. */
+  Optional<Verdict> broken(SetUp setUp) {
     Optional<Force> draw = counts.of(setUp);
     if (draw.isEmpty()) {
       return Optional.empty();
@@ -92,6 +82,18 @@ public record EquipmentRule(
               + least.leastArrow(draw.get()));
     }
     return Optional.empty();
+  }
+
+  /** The figures that its clauses ask for, as far as they are known. */
+  String figures(SetUp setUp) {
+    List<String> figures = new ArrayList<>();
+    if (leastArrow.isPresent() && setUp.arrowMass() != null) {
+      figures.add(ARROW_FIGURE + " " + setUp.arrowMass());
+    }
+    if (asksAnything()) {
+      counts.of(setUp).ifPresent(draw -> figures.add(counts.phrase() + " " + draw));
+    }
+    return String.join(", ", figures);
   }
 
   private static Optional<Verdict> notAdmitted(String clause) {

@@ -1,11 +1,13 @@
 package lanewarden.rules;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.Percent;
@@ -20,7 +22,8 @@ final class LimitSection {
 
   private static final String TOLERANCE =
       "\"none\", a percentage such as \"3 %\", a speed such as \"2 ft/s\" or \"instrument accuracy\"";
-  private static final String ACCURACY = "a percentage such as \"0.5 %\" or a speed";
+  private static final String ACCURACY =
+      "a percentage of more than zero such as \"0.5 %\", or a speed";
   private static final String ROUNDING =
       "\"none\", \"down to 1 ft/s\" or \"nearest 1 ft/s\", with the step of your rule";
   private static final String INSTRUMENT = "instrument accuracy";
@@ -28,8 +31,12 @@ final class LimitSection {
   private static final List<String> LIMIT_KEYS =
       List.of("bound", "tolerance", "accuracy", "factor", "round-limit", "only-below");
 
-  private static final Map<String, Side> SIDES =
-      Map.of(Side.AT_MOST.word(), Side.AT_MOST, Side.BELOW.word(), Side.BELOW);
+  private static final Map<String, Side> SIDES = new LinkedHashMap<>();
+
+  static {
+    // in the order in which a fault lists them
+    Stream.of(Side.values()).forEach(side -> SIDES.put(side.word(), side));
+  }
 
   private final Section section;
 
@@ -50,7 +57,7 @@ final class LimitSection {
   Optional<SpeedLimit> speed() {
     if (saysNone()) {
       for (String key : LIMIT_KEYS) {
-        section.leftOut(key, "there is no limit that it could belong to");
+        section.leftOut(key, "limit = \"none\" sets no speed limit that it could belong to");
       }
       return Optional.empty();
     }
@@ -77,7 +84,7 @@ final class LimitSection {
       section.fault(
           "round-limit",
           "a step that leaves more than nothing of the limit",
-          rounding.get().written(),
+          "\"" + rounding.get().written() + "\"",
           "take a smaller step");
       return Optional.empty();
     }
@@ -119,7 +126,7 @@ final class LimitSection {
       section.leftOut("factor", "only tolerance = \"" + INSTRUMENT + "\" uses it");
       return section.value("tolerance", TOLERANCE, LimitSection::tolerance);
     }
-    Optional<Tolerance> accuracy = section.value("accuracy", ACCURACY, LimitSection::shareOrSpeed);
+    Optional<Tolerance> accuracy = section.value("accuracy", ACCURACY, LimitSection::accuracy);
     OptionalInt factor = section.whole("factor", 1, MOST_FACTOR);
     return accuracy.isEmpty() || factor.isEmpty()
         ? Optional.empty()
@@ -128,6 +135,14 @@ final class LimitSection {
 
   private static Tolerance tolerance(String text) {
     return text.strip().equals("none") ? new Tolerance.None() : shareOrSpeed(text);
+  }
+
+  private static Tolerance accuracy(String text) {
+    Tolerance stated = shareOrSpeed(text);
+    if (stated.isNothing()) {
+      throw new IllegalArgumentException("write what the instrument's maker states");
+    }
+    return stated;
   }
 
   private static Tolerance shareOrSpeed(String text) {

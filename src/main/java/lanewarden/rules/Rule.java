@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.bow.Arrow;
 import lanewarden.bow.GrainsPerPound;
@@ -62,11 +61,11 @@ public record Rule(
    * @param taken the shots in the order taken, void ones included
    */
   public Verdict judge(SetUp setUp, Set<String> ticked, List<Shot> taken) {
-    Optional<Verdict> barred = equipment.verdict(setUp);
+    Optional<Verdict> barred = equipment.broken(setUp);
     if (barred.isPresent()) {
       return barred.get();
     }
-    List<String> missing = missingForLimit(setUp);
+    List<String> missing = missing(setUp);
     if (!missing.isEmpty()) {
       return new Verdict.NotDecided(new Missing.SetUpFigures(missing));
     }
@@ -82,6 +81,13 @@ public record Rule(
     return unticked.isEmpty() || verdict instanceof Verdict.NotDecided
         ? verdict
         : new Verdict.NotDecided(new Missing.Conditions(unticked));
+  }
+
+  /** Every figure that some clause asks for and nobody stated, each once. */
+  private List<String> missing(SetUp setUp) {
+    return Stream.concat(equipment.missing(setUp).stream(), missingForLimit(setUp).stream())
+        .distinct()
+        .toList();
   }
 
   private List<String> missingForLimit(SetUp setUp) {
@@ -125,14 +131,18 @@ public record Rule(
 
   private String withoutLimit(SetUp setUp) {
     Optional<GrainsPerPound> onlyBelow = speed.flatMap(SpeedLimit::onlyBelow);
-    return onlyBelow.isEmpty()
-        ? "no limit applies"
-        : "no limit applies: the arrow of "
-            + setUp.arrowMass()
-            + " has "
-            + onlyBelow.get()
-            + " or more at "
-            + equipment.counts().of(setUp).orElseThrow();
+    if (onlyBelow.isEmpty()) {
+      String figures = equipment.figures(setUp);
+      return figures.isEmpty()
+          ? "nothing is limited"
+          : "bow and arrow are as asked (" + figures + "), and no limit applies";
+    }
+    return "no limit applies: the arrow of "
+        + setUp.arrowMass()
+        + " has "
+        + onlyBelow.get()
+        + " or more at "
+        + equipment.counts().of(setUp).orElseThrow();
   }
 
   /** The unit in which speeds are typed and shown where none is written. */
@@ -173,15 +183,7 @@ public record Rule(
 
   /** The figures of bow and arrow that some clause asks for, as the screens name them. */
   public List<String> figuresAsked() {
-    return Stream.concat(
-            equipment.verdict(SetUp.unknown()).stream()
-                .filter(Verdict.NotDecided.class::isInstance)
-                .map(v -> ((Verdict.NotDecided) v).missing())
-                .filter(Missing.SetUpFigures.class::isInstance)
-                .flatMap(m -> ((Missing.SetUpFigures) m).figures().stream()),
-            missingForLimit(SetUp.unknown()).stream())
-        .distinct()
-        .collect(Collectors.toList());
+    return missing(SetUp.unknown());
   }
 
   /** Every clause in plain sentences, made from the rule itself. */

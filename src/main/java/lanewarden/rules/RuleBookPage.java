@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import lanewarden.written.Section;
 import lanewarden.written.TomlPage;
+import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
 import lanewarden.written.WrittenText;
 
@@ -18,7 +19,13 @@ final class RuleBookPage {
   /** The only format there is so far. */
   private static final String FORMAT = "1";
 
+  /** More than any event has: a longer file is no rule book, and its faults would be no help. */
+  private static final int MOST_DIVISIONS = 500;
+
   private final Set<String> codes = new TreeSet<>();
+  private final List<Optional<Division>> divisions = new ArrayList<>();
+  private Optional<String> name = Optional.empty();
+  private Optional<String> edition = Optional.empty();
 
   private RuleBookPage() {}
 
@@ -27,26 +34,56 @@ final class RuleBookPage {
    */
   static RuleBook read(String file, byte[] utf8) throws WrittenRefused {
     TomlPage page = TomlPage.read(file, utf8);
+    RuleBookPage book = new RuleBookPage();
+    book.read(page);
+    page.refuseIfFaulty();
+    List<Division> divisions = book.divisions.stream().flatMap(Optional::stream).toList();
+    return new RuleBook(book.name.orElseThrow(), book.edition.orElseThrow(), divisions, utf8);
+  }
+
+  /**
+   * @throws WrittenRefused if it is not TOML, or of another format
+   */
+  static DraftRules draft(String file, byte[] utf8) throws WrittenRefused {
+    TomlPage page = TomlPage.read(file, utf8);
+    RuleBookPage book = new RuleBookPage();
+    book.read(page);
+    List<WrittenFault> faults = page.faults();
+    List<Optional<Division>> right = new ArrayList<>();
+    for (Optional<Division> division : book.divisions) {
+      right.add(division.filter(d -> !DraftRules.isFaulty(faults, right.size() + 1)));
+    }
+    return new DraftRules(right, faults);
+  }
+
+  private void read(TomlPage page) throws WrittenRefused {
     Section root = page.root();
-    List<Section> sections = root.sections("division");
+    List<Section> sections = root.sections(DraftRules.DIVISION);
     boolean noDivision = sections.isEmpty() && !page.faulty();
     requireFormat(page);
+    if (sections.size() > MOST_DIVISIONS) {
+      root.fault(
+          "division",
+          "at most " + MOST_DIVISIONS + " [[division]] tables",
+          String.valueOf(sections.size()),
+          "check that this is the right file, and cut it down");
+      page.refuseIfFaulty();
+    }
     if (noDivision) {
       root.fault(
-          "division", "at least one [[division]] table", "none", "add a [[division]] section");
+          DraftRules.DIVISION,
+          "at least one [[division]] table",
+          "none",
+          "add a [[division]] section");
     }
     Optional<Section> event = root.section("event");
-    Optional<String> name = event.flatMap(section -> line(section, "name"));
-    Optional<String> edition = event.flatMap(section -> line(section, "edition"));
+    name = event.flatMap(section -> line(section, "name"));
+    edition = event.flatMap(section -> line(section, "edition"));
     event.ifPresent(Section::closed);
-    RuleBookPage book = new RuleBookPage();
-    List<Division> divisions = new ArrayList<>();
     for (Section section : sections) {
-      book.division(section).ifPresent(divisions::add);
+      divisions.add(division(section));
     }
     root.closed();
-    page.refuseIfFaulty();
-    return new RuleBook(name.orElseThrow(), edition.orElseThrow(), divisions, utf8);
   }
 
   /** Another format may mean other things by the same keys: nothing else is judged then. */

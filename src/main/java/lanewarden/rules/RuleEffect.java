@@ -126,6 +126,11 @@ public final class RuleEffect {
     return characteristic.isCalculated();
   }
 
+  /** How many archers are drawn for each speed where the chances are simulated. */
+  public int drawn() {
+    return DRAWN;
+  }
+
   /** The unit of the limit, in which the speeds are to be shown. */
   public SpeedUnit unit() {
     return fastest.unit();

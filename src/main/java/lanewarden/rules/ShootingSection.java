@@ -22,7 +22,7 @@ final class ShootingSection {
     MEAN("mean", needed -> new Decision.Mean()),
     HIGHEST("highest", needed -> new Decision.Highest()),
     MEDIAN("median", needed -> new Decision.Median()),
-    WITHIN_COUNT("k of n", Decision.WithinCount::new),
+    WITHIN_COUNT(Decision.WithinCount.WORD, Decision.WithinCount::new),
     FIRST_WITHIN("first within", needed -> new Decision.FirstWithin());
 
     private final String word;
@@ -33,7 +33,7 @@ final class ShootingSection {
       this.decision = decision;
     }
 
-    static Map<String, Way> words() {
+    private static Map<String, Way> words() {
       Map<String, Way> words = new LinkedHashMap<>();
       for (Way way : values()) {
         words.put(way.word, way);
@@ -48,6 +48,11 @@ final class ShootingSection {
   ShootingSection(Section section, LimitSection limits) {
     this.section = section;
     this.limits = limits;
+  }
+
+  /** The words for the ways to decide. */
+  static List<String> ways() {
+    return List.copyOf(Way.words().keySet());
   }
 
   /** Whether anything of it is written. */
@@ -67,20 +72,30 @@ final class ShootingSection {
     Optional<ShotPlan> plan = plan(counted);
     Optional<Rounding> reading = limits.rounding("round-reading");
     Optional<Speed> spread =
-        section.optionalValue("spread", "a speed such as \"2 ft/s\"", Speed::parse);
+        section.optionalValue(
+            "spread", "a speed of more than zero such as \"2 ft/s\"", ShootingSection::spread);
     boolean faultySpread = section.has("spread") && spread.isEmpty();
     if (spread.isPresent() && counted.isPresent() && counted.getAsInt() < 2) {
       section.fault(
           "spread",
           "left out: a single reading has no spread",
           "spread together with counted = 1",
-          "take the line out or count more readings");
+          "take it out, or count more readings");
       faultySpread = true;
     }
     if (decision.isEmpty() || plan.isEmpty() || reading.isEmpty() || faultySpread) {
       return Optional.empty();
     }
     return Optional.of(new Shooting(plan.get(), decision.get(), reading.get(), spread));
+  }
+
+  private static Speed spread(String text) {
+    Speed spread = Speed.parse(text);
+    if (spread.value().signum() == 0) {
+      throw new IllegalArgumentException(
+          "write how far apart the readings may lie, or take the line out");
+    }
+    return spread;
   }
 
   private Optional<ShotPlan> plan(OptionalInt counted) {
@@ -111,7 +126,7 @@ final class ShootingSection {
           "within",
           "left out: only \"k of n\" uses it",
           "within together with decide = \"" + way.get().word + "\"",
-          "take the line out, or write decide = \"k of n\"");
+          "take it out, or decide by \"k of n\"");
       return Optional.empty();
     }
     return way.map(other -> other.decision.apply(0));

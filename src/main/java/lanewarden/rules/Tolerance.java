@@ -14,6 +14,9 @@ public sealed interface Tolerance {
   /** The limit and this tolerance in words, for example {@code 300 ft/s plus 3 %}. */
   String inWords(Speed limit);
 
+  /** Whether it adds nothing to any limit. */
+  boolean isNothing();
+
   /** The fixed speed in it, whose unit must be the limit's, where there is one. */
   default Optional<Speed> speed() {
     return Optional.empty();
@@ -21,6 +24,11 @@ public sealed interface Tolerance {
 
   /** The limit is the limit. */
   record None() implements Tolerance {
+    @Override
+    public boolean isNothing() {
+      return true;
+    }
+
     @Override
     public Speed above(Speed limit) {
       return limit;
@@ -35,6 +43,11 @@ public sealed interface Tolerance {
   /** A share of the limit. */
   record Share(Percent percent) implements Tolerance {
     @Override
+    public boolean isNothing() {
+      return percent.value().signum() == 0;
+    }
+
+    @Override
     public Speed above(Speed limit) {
       return limit.plus(percent);
     }
@@ -47,6 +60,11 @@ public sealed interface Tolerance {
 
   /** A fixed speed, in the unit of the limit. */
   record Absolute(Speed fixed) implements Tolerance {
+    @Override
+    public boolean isNothing() {
+      return fixed.value().signum() == 0;
+    }
+
     /**
      * @throws IllegalArgumentException if the limit has another unit
      */
@@ -90,6 +108,11 @@ public sealed interface Tolerance {
       return accuracy instanceof Share share
           ? limit.plus(new Percent(share.percent().value().multiply(times)))
           : limit.plus(Speed.of(fixed().value().multiply(times), fixed().unit()));
+    }
+
+    @Override
+    public boolean isNothing() {
+      return accuracy.isNothing();
     }
 
     private Speed fixed() {

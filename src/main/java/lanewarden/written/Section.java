@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanewarden.quantity.QuantityException;
 import lanewarden.written.TomlPage.Place;
 import org.jspecify.annotations.Nullable;
@@ -24,13 +26,17 @@ import org.tomlj.TomlTable;
  * dotted.
  */
 public final class Section {
+
+  /** More than a person writes in one list. */
+  private static final int MOST_ITEMS = 100;
+
   private final TomlPage page;
   private final TomlTable table;
-  private final String path;
+  private final TablePath path;
   private final Place start;
   private final Set<String> asked = new LinkedHashSet<>();
 
-  Section(TomlPage page, TomlTable table, String path, Place start) {
+  Section(TomlPage page, TomlTable table, TablePath path, Place start) {
     this.page = page;
     this.table = table;
     this.path = path;
@@ -52,7 +58,7 @@ public final class Section {
   public void leftOut(String key, String because) {
     Object raw = ask(key);
     if (raw != null) {
-      fault(key, "left out: " + because, describe(raw), "take the line out");
+      fault(key, "left out: " + because, describe(raw), "take it out");
     }
   }
 
@@ -96,7 +102,9 @@ public final class Section {
         key,
         "a whole number from " + least + " to " + most,
         describe(raw),
-        "write " + key + " = " + least + ", without quotes");
+        raw instanceof String
+            ? "write the number without quotes"
+            : "write a number such as " + key + " = " + least);
     return OptionalInt.empty();
   }
 
@@ -151,9 +159,17 @@ public final class Section {
       fault(key, "a list of texts", describe(raw), "write " + key + " = [\"…\", \"…\"]");
       return List.of();
     }
+    if (array.size() > MOST_ITEMS) {
+      fault(
+          key,
+          "a list of at most " + MOST_ITEMS + " items",
+          array.size() + " items",
+          "keep those that are needed");
+      return List.of();
+    }
     List<T> values = new ArrayList<>();
     for (int i = 0; i < array.size(); i++) {
-      Spot item = new Spot(key + "[" + (i + 1) + "]", page.itemFrom(array.inputPositionOf(i)));
+      Spot item = new Spot(new KeyPlace(path, key, i + 1), page.itemFrom(array.inputPositionOf(i)));
       if (array.get(i) instanceof String text && text.isBlank()) {
         fault(item, expected, describe(text), "write it out, or take it out of the list");
       } else {
@@ -176,9 +192,7 @@ public final class Section {
    */
   public <T> Optional<T> optionalValue(String key, String expected, Function<String, T> parser) {
     Object raw = ask(key);
-    return raw == null
-        ? Optional.empty()
-        : parse(new Spot(key, placeOf(key)), raw, expected, parser);
+    return raw == null ? Optional.empty() : parse(spotOf(key), raw, expected, parser);
   }
 
   private <T> Optional<T> parse(
@@ -229,12 +243,12 @@ public final class Section {
   public Optional<Section> section(String key) {
     Object raw = ask(key);
     if (raw instanceof TomlTable inner) {
-      return Optional.of(new Section(page, inner, path + key + ".", placeOf(key)));
+      return Optional.of(new Section(page, inner, TablePath.of(below(key)), placeOf(key)));
     }
     if (raw == null) {
-      fault(key, "a table", "nothing", "add a section [" + path + key + "]");
+      fault(key, "a table", "nothing", "add a section [" + below(key) + "]");
     } else {
-      fault(key, "a table", describe(raw), "write [" + path + key + "] on a line of its own");
+      fault(key, "a table", describe(raw), "write [" + below(key) + "] on a line of its own");
     }
     return Optional.empty();
   }
@@ -251,7 +265,7 @@ public final class Section {
             new Section(
                 page,
                 array.getTable(i),
-                path + key + "[" + (i + 1) + "].",
+                TablePath.nth(below(key), i + 1),
                 new Place(at.line(), at.column())));
       }
     } else if (raw != null) {
@@ -260,28 +274,45 @@ public final class Section {
     return sections;
   }
 
-  /** Ends this section: every key that was not asked for is a fault, with the nearest known one. */
+  /**
+   * Ends this section: every key that was not asked for is a fault, with the nearest known one or,
+   * failing that, those that share a word with it.
+   */
   public void closed() {
     for (String key : table.keySet()) {
       if (!asked.contains(key)) {
-        String mend =
-            NearMatch.of(key, asked)
-                .map(near -> "did you mean " + near + "?")
-                .orElse("take the line out");
-        fault(key, oneOf(asked), "the unknown key " + key, mend);
+        fault(key, knownKeys(), "the unknown key " + key, mendOfUnknown(key));
       }
     }
   }
 
+  /** All of them only where they can be read at a glance. */
+  private String knownKeys() {
+    return asked.size() <= 10 ? oneOf(asked) : "one of the " + asked.size() + " keys known here";
+  }
+
+  private String mendOfUnknown(String key) {
+    Optional<String> near = NearMatch.of(key, asked);
+    if (near.isPresent()) {
+      return "did you mean " + near.get() + "?";
+    }
+    List<String> words = List.of(key.split("[-_ ]", -1));
+    String alike =
+        asked.stream()
+            .filter(known -> Stream.of(known.split("-", -1)).anyMatch(words::contains))
+            .collect(Collectors.joining(", "));
+    return alike.isEmpty() ? "take the line out" : "take the line out, or write one of " + alike;
+  }
+
   /** Notes a fault at a key, or at the section's start where the key is missing. */
   public void fault(String key, String expected, String found, String mend) {
-    fault(new Spot(key, placeOf(key)), expected, found, mend);
+    fault(spotOf(key), expected, found, mend);
   }
 
   private void fault(Spot spot, String expected, String found, String mend) {
-    Place at = spot.place();
-    String what = path + spot.name() + " to be " + expected;
-    page.fault(new WrittenFault(page.file(), at.line(), at.column(), what, found, mend));
+    Place at = spot.at();
+    page.fault(
+        new WrittenFault(page.file(), at.line(), at.column(), spot.place(), expected, found, mend));
   }
 
   private <T> Optional<T> required(String key, String expected, Optional<T> value) {
@@ -323,6 +354,15 @@ public final class Section {
     return raw instanceof TomlArray ? "a list" : String.valueOf(raw);
   }
 
-  /** What a fault is about: a key, or an item of its list, and where it stands. */
-  private record Spot(String name, Place place) {}
+  private Spot spotOf(String key) {
+    return new Spot(new KeyPlace(path, key, 0), placeOf(key));
+  }
+
+  /** The path of a table within this one. */
+  private String below(String key) {
+    return path.name() == null ? key : path + "." + key;
+  }
+
+  /** What a fault is about: a key, or an item of its list, and where that stands. */
+  private record Spot(KeyPlace place, Place at) {}
 }

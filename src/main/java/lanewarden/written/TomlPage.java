@@ -23,7 +23,7 @@ public final class TomlPage {
   private TomlPage(String file, String text, TomlParseResult toml) {
     this.file = file;
     this.lines = text.split("\n", -1);
-    this.root = new Section(this, toml, "", new Place(1, 1));
+    this.root = new Section(this, toml, TablePath.top(), new Place(1, 1));
   }
 
   /**
@@ -42,7 +42,7 @@ public final class TomlPage {
    * @throws WrittenRefused if it is not TOML, with every syntax fault
    */
   static TomlParseResult parse(String file, String text) throws WrittenRefused {
-    TomlParseResult toml = Toml.parse(text);
+    TomlParseResult toml = parsed(file, text);
     if (toml.hasErrors()) {
       List<WrittenFault> faults = new ArrayList<>();
       for (TomlParseError error : toml.errors()) {
@@ -53,11 +53,27 @@ public final class TomlPage {
                 error.position().column(),
                 "TOML",
                 String.valueOf(error.getMessage()),
-                "write it as key = value; text stands in double quotes"));
+                TomlMend.of(String.valueOf(error.getMessage()))));
       }
       throw new WrittenRefused(file, faults);
     }
     return toml;
+  }
+
+  private static TomlParseResult parsed(String file, String text) throws WrittenRefused {
+    try {
+      return Toml.parse(text);
+    } catch (StackOverflowError e) {
+      // the parser descends into every list and table; its stack is all that ends
+      throw WrittenRefused.because(
+          new WrittenFault(
+              file,
+              0,
+              0,
+              "lists and tables nested a few deep",
+              "brackets nested so deep that they cannot be read",
+              "check that this is the right file; a list is written as key = [\"…\", \"…\"]"));
+    }
   }
 
   /** The file's name as given. */
@@ -87,10 +103,15 @@ public final class TomlPage {
    */
   public void refuseIfFaulty() throws WrittenRefused {
     if (!faults.isEmpty()) {
-      faults.sort(
-          Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column));
-      throw new WrittenRefused(file, faults);
+      throw new WrittenRefused(file, faults());
     }
+  }
+
+  /** Every fault found so far, in the order of the file. */
+  public List<WrittenFault> faults() {
+    return faults.stream()
+        .sorted(Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column))
+        .toList();
   }
 
   /**

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import lanewarden.station.ClausesEvent;
 import lanewarden.station.EventFolder;
@@ -15,6 +16,8 @@ import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The words and commands for what the clauses of a rule book ask. */
 class ClausesCommandTest {
@@ -181,12 +184,28 @@ class ClausesCommandTest {
         "event    Clauses, edition 1",
         "EQ  Division EQ",
         "  An arrow of less than 6 gr/lb is not admitted (draw weight as set).",
-        "  A random share of 50 % is checked.");
+        "  A random share of 50 % is checked.",
+        "    arrow too light (arrow 299 gr; draw weight 50 lbf): not admitted",
+        "    An archer whose arrows fly at exactly ");
     Typed one = new Typed().run("rules", event.path().toString(), "--division", "co", "--json");
     JsonNode json = new ObjectMapper().readTree(one.results());
     assertEquals(1, json.get("divisions").size());
     assertEquals("CO", json.get("divisions").get(0).get("code").asText());
     assertFalse(json.get("divisions").get(0).get("demands").isEmpty());
+    assertFalse(json.get("divisions").get(0).get("cases").isEmpty());
+    double failed = json.get("divisions").get(0).get("effect").get("failedAtLimit").asDouble();
+    assertTrue(failed > 0 && failed < 1, one.results());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--arrows 2", "--faster 0", "--void-shots 100", "--arrow 2ft/s"})
+  void whatIsSupposedMustBeReadable(String options) {
+    List<String> typed = new ArrayList<>(List.of("rules", event.path().toString()));
+    String[] part = options.split(" ", 2);
+    typed.addAll(List.of(part[0], part[1].equals("100") ? "100 %" : part[1]));
+    Typed refused = new Typed().run(typed.toArray(String[]::new));
+    assertEquals(2, refused.code(), refused.toString());
+    assertTrue(refused.talk().contains(part[0]), refused.talk());
   }
 
   @Test

@@ -8,12 +8,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What is expected of a folder of faulty files: {@code faults.txt} beside them, a line a fault with
  * file, line, column, expected, found and mend between bars.
  */
 public final class FaultTable {
+  private static final Pattern ABOUT_A_KEY =
+      Pattern.compile(
+          "(?:(?<table>[\\w.]+)(?:\\[(?<nth>\\d+)])?\\.)?(?<key>[\\w-]+)(?:\\[(?<item>\\d+)])?"
+              + " to be (?<expected>.*)");
+
   private final Path folder;
   private final Map<String, List<WrittenFault>> faults = new LinkedHashMap<>();
 
@@ -25,16 +32,29 @@ public final class FaultTable {
         continue;
       }
       String[] part = line.split(" \\| ", -1);
+      Matcher about = ABOUT_A_KEY.matcher(part[3]);
+      boolean key = about.matches();
       WrittenFault fault =
           new WrittenFault(
               part[0],
               Integer.parseInt(part[1]),
               Integer.parseInt(part[2]),
-              part[3],
+              key ? place(about) : null,
+              key ? about.group("expected") : part[3],
               part[4].replace("\\n", "\n").replace("\\r", "\r"),
               part[5]);
       faults.computeIfAbsent(part[0], file -> new ArrayList<>()).add(fault);
     }
+  }
+
+  private static KeyPlace place(Matcher about) {
+    String table = about.group("table");
+    String nth = about.group("nth");
+    String item = about.group("item");
+    return new KeyPlace(
+        new TablePath(table, nth == null ? 0 : Integer.parseInt(nth)),
+        about.group("key"),
+        item == null ? 0 : Integer.parseInt(item));
   }
 
   /** The names of the files that have a line in the table. */

@@ -43,7 +43,8 @@ class SectionTest {
     WrittenFault fault =
         onlyFault("a = 1\nday = \"2026-03-01\"\n", root -> root.optionalDate("day"));
     assertEquals(2, fault.line());
-    assertEquals("day to be a date such as 2026-03-01", fault.expected());
+    assertEquals("a date such as 2026-03-01", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), "day", 0), fault.place());
     assertEquals("\"2026-03-01\"", fault.found());
     assertEquals("write it without quotes", fault.mend());
   }
@@ -63,12 +64,19 @@ class SectionTest {
     assertEquals(
         List.of(
             new WrittenFault(
-                "book.toml", 3, 3, "words[2] to be a text", "7", "write it in double quotes"),
+                "book.toml",
+                3,
+                3,
+                new KeyPlace(TablePath.top(), "words", 2),
+                "a text",
+                "7",
+                "write it in double quotes"),
             new WrittenFault(
                 "book.toml",
                 4,
                 2,
-                "words[3] to be a text",
+                new KeyPlace(TablePath.top(), "words", 3),
+                "a text",
                 "\" \"",
                 "write it out, or take it out of the list")),
         faults);
@@ -77,7 +85,7 @@ class SectionTest {
   @Test
   void aTextInPlaceOfAListIsAFault() {
     WrittenFault fault = onlyFault("words = \"full draw\"\n", root -> root.optionalTexts("words"));
-    assertEquals("words to be a list of texts", fault.expected());
+    assertEquals("a list of texts", fault.expected());
     assertEquals("write words = [\"…\", \"…\"]", fault.mend());
   }
 
@@ -90,6 +98,39 @@ class SectionTest {
     assertEquals(1, refused.faults().size());
     assertEquals("use one of ft/s, m/s", refused.faults().get(0).mend());
     assertEquals(23, refused.faults().get(0).column());
+  }
+
+  @Test
+  void anUnknownKeyIsToldAllKnownOnesWhereTheyAreFew() {
+    WrittenFault fault = onlyFault("place = \"field\"\n", root -> closed(root, "name", "edition"));
+    assertEquals("one of name, edition", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), "place", 0), fault.place());
+    assertEquals("the unknown key place", fault.found());
+    assertEquals("take the line out", fault.mend());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "draw_weight | did you mean draw-weight?",
+        "arrow-mass | take the line out, or write one of least-arrow",
+        "arrow-mass-per-weight | take the line out, or write one of least-arrow, draw-weight, most-draw-weight",
+        "weather | take the line out"
+      })
+  void anUnknownKeyAmongManyIsToldThoseLikeIt(String key, String mend) {
+    String[] known = "a b c d e f g h i least-arrow draw-weight most-draw-weight".split(" ", -1);
+    WrittenFault fault = onlyFault(key + " = 1\n", root -> closed(root, known));
+    assertEquals("one of the 12 keys known here", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), key, 0), fault.place());
+    assertEquals(mend, fault.mend());
+  }
+
+  private static void closed(Section section, String... known) {
+    for (String key : known) {
+      section.has(key);
+    }
+    section.closed();
   }
 
   private static WrittenFault onlyFault(String text, Consumer<Section> reading) {

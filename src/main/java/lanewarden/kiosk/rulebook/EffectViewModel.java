@@ -1,0 +1,286 @@
+package lanewarden.kiosk.rulebook;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Percent;
+import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Speed;
+import lanewarden.rules.Division;
+import lanewarden.station.RuleCurve;
+import lanewarden.station.RuleDraft;
+import lanewarden.station.RuleKey;
+
+/**
+ * What the open rule does, under what is supposed, and beside a second rule; on the screen's
+ * thread. The curves are made off it; where they come slower than keys, only the latest is shown.
+ */
+public final class EffectViewModel {
+
+  /** What may stand beside the open rule. */
+  public sealed interface Beside {
+    /** Nothing. */
+    record Nothing() implements Beside {}
+
+    /** The same division as it was saved. */
+    record AsSaved() implements Beside {}
+
+    /**
+     * Another division.
+     *
+     * @param division counted from 1
+     */
+    record Other(int division) implements Beside {}
+  }
+
+  private final RuleBookViewModel book;
+  private final Texts texts;
+  private final Executor work;
+  private final Executor screen;
+  private final Map<Supposition, StringProperty> supposed = new EnumMap<>(Supposition.class);
+  private final Map<Supposition, StringProperty> faults = new EnumMap<>(Supposition.class);
+  private final ReadOnlyObjectWrapper<Beside> beside =
+      new ReadOnlyObjectWrapper<>(new Beside.Nothing());
+  private final ReadOnlyObjectWrapper<EffectPage> page =
+      new ReadOnlyObjectWrapper<>(new EffectPage(Optional.empty(), Optional.empty(), ""));
+  private int shownSection = -1;
+  private long asked;
+
+  /**
+   * @param work makes the curves
+   * @param screen runs tasks on the screen's thread
+   */
+  public EffectViewModel(RuleBookViewModel book, Texts texts, Executor work, Executor screen) {
+    this.book = book;
+    this.texts = texts;
+    this.work = work;
+    this.screen = screen;
+    for (Supposition one : Supposition.values()) {
+      StringProperty text = new SimpleStringProperty(one.start());
+      text.addListener((all, before, now) -> ask());
+      supposed.put(one, text);
+      faults.put(one, new SimpleStringProperty(""));
+    }
+    book.draft().addListener((all, before, now) -> ask());
+    book.section().addListener((all, before, now) -> ask());
+    ask();
+  }
+
+  /** What is typed for a supposition. */
+  public StringProperty supposed(Supposition one) {
+    return Objects.requireNonNull(supposed.get(one));
+  }
+
+  /** What is wrong with it; blank if nothing is. */
+  public StringProperty fault(Supposition one) {
+    return Objects.requireNonNull(faults.get(one));
+  }
+
+  /** Whether a clause of the rules shown asks for it. */
+  public boolean isAsked(Supposition one) {
+    return switch (one) {
+      case ARROW -> asks("arrow mass");
+      case DRAW -> asks("draw weight as set");
+      case CERTIFIED -> asks("certified draw weight");
+      default -> true;
+    };
+  }
+
+  private boolean asks(String figure) {
+    return divisions().stream().anyMatch(d -> d.rule().figuresAsked().contains(figure));
+  }
+
+  /** What stands beside the open rule. */
+  public ReadOnlyObjectProperty<Beside> beside() {
+    return beside.getReadOnlyProperty();
+  }
+
+  /** Puts something beside the open rule. */
+  public void setBeside(Beside other) {
+    beside.set(other);
+    ask();
+  }
+
+  /** What there is to put beside the open rule. */
+  public List<Beside> choices() {
+    List<Beside> choices = new ArrayList<>();
+    choices.add(new Beside.Nothing());
+    choices.add(new Beside.AsSaved());
+    for (int i = 1; i <= book.draft().get().divisions(); i++) {
+      if (i != book.section().get()) {
+        choices.add(new Beside.Other(i));
+      }
+    }
+    return choices;
+  }
+
+  /** What a choice is called. */
+  public String name(Beside choice) {
+    if (choice instanceof Beside.Other other) {
+      return code(other.division());
+    }
+    return choice instanceof Beside.AsSaved
+        ? texts.of("beside.saved", code(book.section().get()))
+        : texts.of("beside.nothing");
+  }
+
+  private String code(int division) {
+    String code = book.draft().get().text(division, RuleKey.CODE).strip();
+    return code.isEmpty() ? texts.of("division.unnamed", division) : code;
+  }
+
+  /** What is shown. */
+  public ReadOnlyObjectProperty<EffectPage> page() {
+    return page.getReadOnlyProperty();
+  }
+
+  private Optional<Division> other() {
+    RuleDraft draft = book.draft().get();
+    if (!book.isDivision()) {
+      return Optional.empty();
+    }
+    if (beside.get() instanceof Beside.AsSaved) {
+      return draft.savedDivision(book.section().get());
+    }
+    return beside.get() instanceof Beside.Other another
+            && another.division() <= draft.divisions()
+            && another.division() != book.section().get()
+        ? draft.division(another.division())
+        : Optional.empty();
+  }
+
+  private List<Division> divisions() {
+    List<Division> divisions = new ArrayList<>();
+    book.division().ifPresent(divisions::add);
+    other().ifPresent(divisions::add);
+    return divisions;
+  }
+
+  private void ask() {
+    Optional<RuleCurve.Supposed> under = supposed();
+    Optional<Division> open = book.division();
+    boolean moved = shownSection != book.section().get();
+    if (open.isEmpty() || under.isEmpty()) {
+      asked++;
+      EffectPage before = page.get();
+      Optional<EffectPage.Shown> last = moved ? Optional.empty() : before.first();
+      page.set(new EffectPage(last, moved ? Optional.empty() : before.second(), note(last)));
+      return;
+    }
+    long mine = ++asked;
+    shownSection = book.section().get();
+    String name = code(shownSection);
+    Optional<Division> other = other();
+    String otherName = name(beside.get());
+    String note =
+        other.isEmpty() && !(beside.get() instanceof Beside.Nothing)
+            ? texts.of("effect.beside.faulty", otherName)
+            : "";
+    work.execute(
+        () -> {
+          EffectPage made = made(open.get(), name, other, otherName, under.get(), note);
+          screen.execute(() -> show(mine, made));
+        });
+  }
+
+  private void show(long mine, EffectPage made) {
+    if (mine == asked) {
+      page.set(made);
+    }
+  }
+
+  private String note(Optional<EffectPage.Shown> last) {
+    if (!book.isDivision()) {
+      return texts.of("effect.none");
+    }
+    if (book.division().isPresent()) {
+      return texts.of("effect.supposed.faulty");
+    }
+    return last.isPresent() ? texts.of("effect.before") : texts.of("effect.faulty");
+  }
+
+  private static EffectPage made(
+      Division open,
+      String name,
+      Optional<Division> other,
+      String otherName,
+      RuleCurve.Supposed under,
+      String note) {
+    List<Division> both = new ArrayList<>(List.of(open));
+    other.ifPresent(both::add);
+    List<Optional<RuleCurve>> curves = RuleCurve.together(both, under);
+    return new EffectPage(
+        Optional.of(shown(open, name, curves.get(0))),
+        other.map(o -> shown(o, otherName, curves.get(1))),
+        note);
+  }
+
+  private static EffectPage.Shown shown(Division division, String name, Optional<RuleCurve> curve) {
+    return new EffectPage.Shown(name, division.sentences(), division.workedCases(), curve);
+  }
+
+  private Optional<RuleCurve.Supposed> supposed() {
+    Optional<Speed> arrows = read(Supposition.ARROWS, Speed::parse);
+    Optional<Speed> reading = read(Supposition.READING, Speed::parse);
+    Optional<Speed> calibration = read(Supposition.CALIBRATION, Speed::parse);
+    Optional<Percent> voids = read(Supposition.VOIDS, this::share);
+    Optional<Speed> excess = read(Supposition.EXCESS, this::excess);
+    Optional<Mass> arrow = read(Supposition.ARROW, Mass::parse);
+    Optional<Force> draw = read(Supposition.DRAW, Force::parse);
+    Optional<Force> certified = read(Supposition.CERTIFIED, Force::parse);
+    if (faults.values().stream().anyMatch(fault -> !fault.get().isEmpty())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new RuleCurve.Supposed(
+            arrows.orElseThrow(),
+            reading.orElseThrow(),
+            calibration.orElseThrow(),
+            voids.orElseThrow(),
+            excess.orElseThrow(),
+            arrow.orElseThrow(),
+            draw.orElseThrow(),
+            certified.orElseThrow()));
+  }
+
+  private Percent share(String text) {
+    Percent share = Percent.parse(text);
+    if (share.fraction().doubleValue() >= 1) {
+      throw new IllegalArgumentException(texts.of("suppose.voids.most"));
+    }
+    return share;
+  }
+
+  private Speed excess(String text) {
+    Speed excess = Speed.parse(text);
+    if (excess.value().signum() == 0) {
+      throw new IllegalArgumentException(texts.of("suppose.excess.least"));
+    }
+    return excess;
+  }
+
+  private <T> Optional<T> read(Supposition one, Function<String, T> parser) {
+    try {
+      T value = parser.apply(supposed(one).get());
+      fault(one).set("");
+      return Optional.of(value);
+    } catch (QuantityException e) {
+      fault(one).set(e.mend());
+    } catch (IllegalArgumentException e) {
+      fault(one).set(String.valueOf(e.getMessage()));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,76 @@
+package lanewarden.kiosk.rulebook;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Texts;
+
+/** What is supposed of archers and instrument: a small field for each. */
+final class SuppositionRow extends VBox {
+  private static final PseudoClass FAULTY = PseudoClass.getPseudoClass("faulty");
+
+  private final EffectViewModel model;
+  private final Map<Supposition, VBox> boxes = new EnumMap<>(Supposition.class);
+  private final Label fault = new Label();
+
+  SuppositionRow(EffectViewModel model, Texts texts) {
+    this.model = model;
+    FlowPane row = new FlowPane();
+    row.getStyleClass().add("suppositions");
+    for (Supposition one : Supposition.values()) {
+      TextField field = new TextField();
+      field.textProperty().bindBidirectional(model.supposed(one));
+      field.setId("suppose-" + one.name().toLowerCase(java.util.Locale.ROOT));
+      Label name = new Label(texts.of(one.words()));
+      name.setLabelFor(field);
+      model
+          .fault(one)
+          .addListener(
+              (all, before, now) -> {
+                field.pseudoClassStateChanged(FAULTY, !now.isEmpty());
+                field.setAccessibleText(name.getText() + ". " + now);
+                tell(texts);
+              });
+      field.setAccessibleText(texts.of("suppose.spoken", name.getText()));
+      VBox box = new VBox(name, field);
+      box.getStyleClass().add("supposition");
+      boxes.put(one, box);
+      row.getChildren().add(box);
+    }
+    fault.setId("suppose-fault");
+    fault.setWrapText(true);
+    fault.setMinHeight(USE_PREF_SIZE);
+    fault.getStyleClass().add("effect-note");
+    getChildren().addAll(row, fault);
+    model.page().addListener((all, before, now) -> refresh());
+    refresh();
+    tell(texts);
+  }
+
+  private void refresh() {
+    boxes.forEach(
+        (one, box) -> {
+          boolean asked = model.isAsked(one);
+          box.setVisible(asked);
+          box.setManaged(asked);
+        });
+  }
+
+  private void tell(Texts texts) {
+    StringBuilder words = new StringBuilder();
+    for (Supposition one : Supposition.values()) {
+      String wrong = model.fault(one).get();
+      if (!wrong.isEmpty()) {
+        words.append(words.isEmpty() ? "" : "\n");
+        words.append(texts.of("suppose.fault", texts.of(one.words()), wrong));
+      }
+    }
+    fault.setText(words.toString());
+    fault.setVisible(!words.isEmpty());
+    fault.setManaged(!words.isEmpty());
+  }
+}
