@@ -3,13 +3,11 @@ package lanewarden.command;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.journal.Check;
-import lanewarden.rules.Phase;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CheckView;
 import lanewarden.station.Station;
@@ -88,7 +86,7 @@ final class LineSession {
       case STATUS -> Narration.of(station.view()).forEach(ear);
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
-      case PHASE -> station.begin(phase(rest));
+      case PHASE -> station.begin(rest);
       case DRAW -> draw(rest);
       case ADOPT ->
           station.adoptRuleBook(
@@ -126,17 +124,6 @@ final class LineSession {
     int number = numbered ? Integer.parseInt(rest) : 0;
     boolean named = number >= 1 && number <= conditions.size();
     station.tick(named ? conditions.get(number - 1) : rest);
-  }
-
-  private static Phase phase(String word) throws CommandRefused {
-    return Phase.ofWord(word.toLowerCase(Locale.ROOT))
-        .orElseThrow(
-            () ->
-                CommandRefused.misstep(
-                    "PHASE-WORD",
-                    "No phase was begun.",
-                    "\"" + word + "\" is no phase of an event.",
-                    "Type phase before, phase during or phase after."));
   }
 
   private void draw(String rest) throws StationException {

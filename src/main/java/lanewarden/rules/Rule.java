@@ -95,7 +95,7 @@ public record Rule(
     boolean needsArrow = energy.isPresent() || onlyBelow.isPresent();
     List<String> missing = new ArrayList<>();
     if (needsArrow && setUp.arrowMass() == null) {
-      missing.add(EquipmentRule.ARROW_FIGURE);
+      missing.add(SetUp.ARROW_MASS);
     }
     if (onlyBelow.isPresent()) {
       missing.addAll(equipment.counts().missing(setUp));

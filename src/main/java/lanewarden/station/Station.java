@@ -15,7 +15,6 @@ import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.roster.Competitor;
-import lanewarden.rules.Phase;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -286,10 +285,13 @@ public final class Station implements AutoCloseable {
   /**
    * Begins a phase of the event. A check that is at the line keeps the phase in which it was
    * opened.
+   *
+   * @param phase its word or phrase, such as {@code during} or {@code during the event}
    */
-  public synchronized void begin(Phase phase) throws StationException {
+  public synchronized void begin(String phase) throws StationException {
     SigningKey signer = ready();
-    book.append(signer, List.of(new PhaseChange(book.standing().phase()).to(phase)));
+    PhaseChange change = new PhaseChange(book.standing().phase());
+    book.append(signer, List.of(change.to(PhaseChange.named(phase))));
     tell();
   }
 
