@@ -88,7 +88,7 @@ public record EquipmentRule(
   String figures(SetUp setUp) {
     List<String> figures = new ArrayList<>();
     if (leastArrow.isPresent() && setUp.arrowMass() != null) {
-      figures.add(ARROW_FIGURE + " " + setUp.arrowMass());
+      figures.add(SetUp.ARROW_MASS + " " + setUp.arrowMass());
     }
     if (asksAnything()) {
       counts.of(setUp).ifPresent(draw -> figures.add(counts.phrase() + " " + draw));
