@@ -12,6 +12,7 @@ import lanewarden.command.HiddenEntry;
 import lanewarden.command.NoDisplay;
 import lanewarden.command.Program;
 import lanewarden.command.Screens;
+import lanewarden.command.StudioScreen;
 import lanewarden.command.Terminal;
 import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.NoDisplayException;
@@ -33,7 +34,8 @@ public final class Main {
         new Terminal(System.in, System.out, System.err, charset(console), hidden(console));
     Surroundings here =
         new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program());
-    System.exit(new Program(terminal, here, screens(here.clock())).run(arguments));
+    Kiosk kiosk = kiosk(here.clock());
+    System.exit(new Program(terminal, here, screens(kiosk), studio(kiosk)).run(arguments));
   }
 
   private static String program() {
@@ -56,20 +58,33 @@ public final class Main {
             : Optional.ofNullable(console.readPassword("%s", prompt));
   }
 
-  private static Screens screens(Clock clock) {
+  private static Kiosk kiosk(Clock clock) {
     AuditReport report = new AuditReport(clock);
-    Kiosk kiosk =
-        new Kiosk(
-            (ledger, pdf, progress) ->
-                report.write(
-                    ledger,
-                    pdf,
-                    step ->
-                        progress.accept(
-                            new ReportMaker.Progress(step.step(), step.done(), step.total()))));
+    return new Kiosk(
+        (ledger, pdf, progress) ->
+            report.write(
+                ledger,
+                pdf,
+                step ->
+                    progress.accept(
+                        new ReportMaker.Progress(step.step(), step.done(), step.total()))),
+        clock);
+  }
+
+  private static Screens screens(Kiosk kiosk) {
     return (station, folder, hint) -> {
       try {
         kiosk.show(station, folder, hint);
+      } catch (NoDisplayException e) {
+        throw new NoDisplay(String.valueOf(e.getMessage()), e);
+      }
+    };
+  }
+
+  private static StudioScreen studio(Kiosk kiosk) {
+    return draft -> {
+      try {
+        kiosk.studio(draft);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

@@ -12,12 +12,14 @@ public final class Program {
   private final Terminal terminal;
   private final Surroundings here;
   private final Screens screens;
+  private final StudioScreen studio;
 
   /** A program that reads, writes and shows where it is told. */
-  public Program(Terminal terminal, Surroundings here, Screens screens) {
+  public Program(Terminal terminal, Surroundings here, Screens screens, StudioScreen studio) {
     this.terminal = terminal;
     this.here = here;
     this.screens = screens;
+    this.studio = studio;
   }
 
   /**
@@ -38,6 +40,7 @@ public final class Program {
     add(program, "adopt", new AdoptCommand(workplace));
     add(program, "draw", new DrawCommand(workplace));
     add(program, "kiosk", new KioskCommand(workplace));
+    add(program, "studio", new StudioCommand(terminal, studio));
     add(program, "listen", new ListenCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));
     add(program, "report", new ReportCommand(workplace));

@@ -1,8 +1,11 @@
 package lanewarden.kiosk;
 
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
@@ -22,12 +25,17 @@ import lanewarden.kiosk.line.LineViewModel;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
+import lanewarden.kiosk.rulebook.Adoption;
+import lanewarden.kiosk.rulebook.RuleBookScreen;
 import lanewarden.kiosk.signin.SignInScreen;
 import lanewarden.kiosk.signin.SignInViewModel;
 import lanewarden.kiosk.trouble.FaultPanel;
+import lanewarden.kiosk.trouble.TroublePanel;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LineView;
+import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
+import lanewarden.station.StationException;
 import lanewarden.station.Trouble;
 
 /** All screens of one station and what leads from one to the other; on the screen's thread. */
@@ -43,13 +51,15 @@ final class Front {
   }
 
   /**
-   * Where work is done.
+   * Where work is done, and when.
    *
    * @param desk one task after the other, for the station
    * @param report for the audit report
+   * @param studio one task after the other, for the rule studio
    * @param screen the screen's thread
+   * @param clock gives files that are kept their time
    */
-  record Threads(Executor desk, Executor report, Executor screen) {}
+  record Threads(Executor desk, Executor report, Executor studio, Executor screen, Clock clock) {}
 
   private final Texts texts = Texts.in(Locale.ENGLISH);
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
@@ -63,6 +73,9 @@ final class Front {
   private final Scene boardScene;
   private final ReportViewModel report;
   private SignInScreen signIn;
+  private final EventFolder folder;
+  private final Threads threads;
+  private Optional<RuleBookScreen> rules = Optional.empty();
   private Optional<String> official = Optional.empty();
   private String head = "";
 
@@ -75,6 +88,8 @@ final class Front {
       Threads threads) {
     this.windows = windows;
     this.hint = hint;
+    this.folder = folder;
+    this.threads = threads;
     desk = new Desk(station, threads.desk(), threads.screen());
     line = new LineViewModel(desk);
     lineScreen =
@@ -125,7 +140,7 @@ final class Front {
     shell.open(new FaultPanel(trouble, texts, Front::copy, shell::close));
   }
 
-  private static void copy(String details) {
+  static void copy(String details) {
     ClipboardContent content = new ClipboardContent();
     content.putString(details);
     Clipboard.getSystemClipboard().setContent(content);
@@ -162,6 +177,7 @@ final class Front {
         hint,
         themeButton(),
         reportButton(),
+        rulesButton(),
         new KeyButton(texts.of("act.leave"), KeyCode.F12, windows::leave));
   }
 
@@ -178,17 +194,81 @@ final class Front {
   }
 
   private KeyButton themeButton() {
-    KeyButton button =
-        new KeyButton(words(theme.get()), KeyCode.F7, () -> theme.set(theme.get().next()));
-    theme.addListener((all, before, now) -> button.rename(words(now)));
-    return button;
+    return ThemeButton.of(theme, texts);
   }
 
-  private String words(Theme now) {
-    return switch (now) {
-      case DAY -> texts.of("theme.day");
-      case NIGHT -> texts.of("theme.night");
-      case SUNLIGHT -> texts.of("theme.sunlight");
+  private KeyButton rulesButton() {
+    return new KeyButton(texts.of("act.rules"), KeyCode.F10, this::openRules);
+  }
+
+  /** Opens the event's rule book off the screen's thread, then the studio on it. */
+  private void openRules() {
+    threads
+        .studio()
+        .execute(
+            () -> {
+              try {
+                RuleDraft draft = RuleDraft.open(folder.ruleBookFile());
+                threads.screen().execute(() -> showRules(draft));
+              } catch (StationException | RuntimeException | Error e) {
+                Trouble trouble = Trouble.of(e);
+                threads.screen().execute(() -> refuseRules(trouble));
+              }
+            });
+  }
+
+  private void refuseRules(Trouble trouble) {
+    if (trouble.kind() == Trouble.Kind.BUG) {
+      show(trouble);
+    } else {
+      shell.open(new TroublePanel(trouble, texts, shell::close));
+    }
+  }
+
+  /** Somebody may have signed in while the file was read: then the line has the screen. */
+  private void showRules(RuleDraft draft) {
+    if (official.isPresent()) {
+      return;
+    }
+    RuleBookScreen opened =
+        Studio.over(
+            shell,
+            draft,
+            texts,
+            themeButton(),
+            Optional.of(adoption(draft.file())),
+            this::closeRules,
+            new Studio.Threads(
+                threads.clock(), threads.studio(), threads.studio(), threads.screen()));
+    rules = Optional.of(opened);
+    shell.show(opened);
+  }
+
+  private Adoption adoption(Path ruleBook) {
+    return new Adoption() {
+      @Override
+      public Path ruleBook() {
+        return ruleBook;
+      }
+
+      @Override
+      public void adopt(char[] passphrase, String reason, Runnable done, Consumer<Trouble> missed) {
+        desk.act(station -> station.adoptRuleBook(passphrase, reason), done, missed);
+      }
     };
+  }
+
+  private void closeRules() {
+    rules = Optional.empty();
+    shell.show(signIn);
+  }
+
+  /** Whether everything may be closed; if not, the official is asked. */
+  boolean mayClose() {
+    if (rules.filter(RuleBookScreen::isChanged).isEmpty()) {
+      return true;
+    }
+    rules.get().askLeave();
+    return false;
   }
 }

@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -11,17 +12,52 @@ import javafx.application.Platform;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.station.EventFolder;
+import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
 
 /** The front door of the screens. */
 public final class Kiosk {
   private final ReportMaker reports;
+  private final Clock clock;
+
+  /** What was opened. */
+  interface Opened {
+    /** Opens the window for a fault that nobody expected, from any thread. */
+    void fault(Throwable thrown);
+
+    /** Closes everything; on the screen's thread. */
+    void leave();
+  }
+
+  /** Opens windows on the screen's thread; {@code closed} runs when the last of them is closed. */
+  @FunctionalInterface
+  private interface Opening {
+    Opened open(Workers workers, Runnable closed);
+  }
+
+  /** Threads for work, one for each kind, so that none waits for another. */
+  private record Workers(ExecutorService desk, ExecutorService report, ExecutorService studio) {
+    static Workers hired() {
+      return new Workers(
+          Executors.newSingleThreadExecutor(named("kiosk-desk")),
+          Executors.newSingleThreadExecutor(named("kiosk-report")),
+          Executors.newSingleThreadExecutor(named("kiosk-studio")));
+    }
+
+    void dismiss() {
+      desk.shutdown();
+      report.shutdown();
+      studio.shutdown();
+    }
+  }
 
   /**
    * @param reports makes the audit report that the official asks for
+   * @param clock gives files that are kept their time
    */
-  public Kiosk(ReportMaker reports) {
+  public Kiosk(ReportMaker reports, Clock clock) {
     this.reports = reports;
+    this.clock = clock;
   }
 
   /**
@@ -35,25 +71,44 @@ public final class Kiosk {
    */
   public void show(Station station, EventFolder folder, Optional<String> signInHint)
       throws NoDisplayException {
+    show(
+        (workers, closed) ->
+            Windows.open(
+                station,
+                folder,
+                signInHint,
+                reports,
+                new Front.Threads(
+                    workers.desk(), workers.report(), workers.studio(), Platform::runLater, clock),
+                closed));
+  }
+
+  /**
+   * Shows the rule studio on a rule book, and returns when its window was closed.
+   *
+   * @throws NoDisplayException if no window can be opened here; then nothing was shown or started
+   */
+  public void studio(RuleDraft draft) throws NoDisplayException {
+    show(
+        (workers, closed) ->
+            StudioWindow.open(
+                draft,
+                new Studio.Threads(clock, workers.desk(), workers.studio(), Platform::runLater),
+                closed));
+  }
+
+  private void show(Opening opening) throws NoDisplayException {
     Toolkit toolkit = Toolkit.start();
-    ExecutorService desk = Executors.newSingleThreadExecutor(named("kiosk-desk"));
-    ExecutorService report = Executors.newSingleThreadExecutor(named("kiosk-report"));
+    Workers workers = Workers.hired();
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     CountDownLatch closed = new CountDownLatch(1);
-    CompletableFuture<Windows> opened = new CompletableFuture<>();
+    CompletableFuture<Opened> opened = new CompletableFuture<>();
     try {
       Platform.runLater(
           () -> {
             try {
               Typeface.load();
-              Windows windows =
-                  Windows.open(
-                      station,
-                      folder,
-                      signInHint,
-                      reports,
-                      new Front.Threads(desk, report, Platform::runLater),
-                      closed::countDown);
+              Opened windows = opening.open(workers, closed::countDown);
               Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> windows.fault(thrown));
               opened.complete(windows);
             } catch (RuntimeException | Error e) {
@@ -75,8 +130,7 @@ public final class Kiosk {
           });
     } finally {
       Thread.setDefaultUncaughtExceptionHandler(before);
-      desk.shutdown();
-      report.shutdown();
+      workers.dismiss();
       toolkit.leave();
     }
   }

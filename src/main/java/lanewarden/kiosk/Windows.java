@@ -11,7 +11,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.Station;
 
 /** The two windows: the official's, and the archers' board; on the screen's thread. */
-final class Windows implements Front.Windows {
+final class Windows implements Front.Windows, Kiosk.Opened {
   private static final double LEAST_WIDTH = 1000;
   private static final double LEAST_HEIGHT = 600;
 
@@ -48,9 +48,13 @@ final class Windows implements Front.Windows {
   private void open(Runnable closed) {
     main.setTitle(front.texts().of("window.title"));
     main.setScene(front.official());
-    main.setMinWidth(LEAST_WIDTH);
-    main.setMinHeight(LEAST_HEIGHT);
     fit(main);
+    main.setOnCloseRequest(
+        e -> {
+          if (!front.mayClose()) {
+            e.consume();
+          }
+        });
     main.setOnHidden(
         e -> {
           boardStage.hide();
@@ -64,7 +68,9 @@ final class Windows implements Front.Windows {
   }
 
   /** A display smaller than the window is filled whole, also where no window manager does it. */
-  private static void fit(Stage stage) {
+  static void fit(Stage stage) {
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     if (room.getWidth() <= stage.getScene().getWidth()
         || room.getHeight() <= stage.getScene().getHeight()) {
@@ -77,7 +83,8 @@ final class Windows implements Front.Windows {
   }
 
   /** Opens the window for a fault, from any thread. */
-  void fault(Throwable thrown) {
+  @Override
+  public void fault(Throwable thrown) {
     Platform.runLater(() -> front.fault(thrown));
   }
 

@@ -148,7 +148,8 @@ public final class RuleEffect {
 
   /** The slowest speed at which anything happens, m/s. */
   public double from() {
-    return Math.max(0.1, Math.min(limit.siDouble(), fastest.siDouble()) - width);
+    double slower = Math.min(limit.siDouble(), fastest.siDouble());
+    return Math.max(slower / 100, slower - width);
   }
 
   /** The fastest speed at which anything happens, m/s. */

@@ -22,17 +22,24 @@ public record WorkedCase(String name, SetUp setUp, List<Speed> readings, Verdict
 
   /** What is given, in words: figures of bow and arrow, and readings. */
   public String given() {
+    return Stream.of(bowAndArrow(), readingsGiven())
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining("; "));
+  }
+
+  private String bowAndArrow() {
     return Stream.of(
             setUp.arrowMass() == null ? "" : "arrow " + setUp.arrowMass(),
             setUp.drawWeight() == null ? "" : "draw weight " + setUp.drawWeight(),
-            setUp.certifiedDrawWeight() == null ? "" : "certified " + setUp.certifiedDrawWeight(),
-            readings.isEmpty()
-                ? ""
-                : readings.stream()
-                    .map(Speed::toString)
-                    .collect(Collectors.joining(", ", "readings ", "")))
+            setUp.certifiedDrawWeight() == null ? "" : "certified " + setUp.certifiedDrawWeight())
         .filter(part -> !part.isEmpty())
         .collect(Collectors.joining("; "));
+  }
+
+  private String readingsGiven() {
+    return readings.isEmpty()
+        ? ""
+        : readings.stream().map(Speed::toString).collect(Collectors.joining(", ", "readings ", ""));
   }
 
   /** What comes of it, with its reason. */
@@ -45,5 +52,12 @@ public record WorkedCase(String name, SetUp setUp, List<Speed> readings, Verdict
   /** The case in one sentence. */
   public String inWords() {
     return name + " (" + given() + "): " + outcome();
+  }
+
+  /** The same, without bow and arrow where the case told before has the same ones. */
+  public String inWordsAfter(WorkedCase before) {
+    return before.setUp.equals(setUp) && !readings.isEmpty()
+        ? name + " (" + readingsGiven() + "): " + outcome()
+        : inWords();
   }
 }

@@ -69,7 +69,9 @@ final class WorkedCases {
   private static List<Speed> readings(Shooting how, BigDecimal figure, Speed like) {
     List<BigDecimal> readings = new ArrayList<>();
     int counted = how.plan().counted();
-    boolean alike = how.spread().isPresent() || !how.reading().isNone();
+    // readings around a very slow limit would lie below zero
+    boolean slow = figure.compareTo(BigDecimal.ONE) < 0;
+    boolean alike = how.spread().isPresent() || !how.reading().isNone() || slow;
     if (how.decision() instanceof Decision.Mean || alike) {
       for (int i = 0; i < counted; i++) {
         boolean pair = !alike && i < counted - counted % 2;

@@ -40,6 +40,11 @@ public record EventFolder(Path path) {
     return path.resolve(LEDGER);
   }
 
+  /** The rule book as its organizer writes it; the ledger says which one is in force. */
+  public Path ruleBookFile() {
+    return path.resolve(RULE_BOOK);
+  }
+
   /** Where the audit report is written if nobody says otherwise. */
   public Path report() {
     return path.resolve(REPORT);

@@ -107,13 +107,9 @@ final class RuleFile {
   }
 
   /** Gives the file, if it is there, a name with the time, so that its own name is free again. */
-  RuleFile retire(Clock clock) throws StationException {
-    try {
-      if (Files.exists(path)) {
-        Files.move(path, free(STAMP.format(clock.instant())), StandardCopyOption.ATOMIC_MOVE);
-      }
-    } catch (IOException e) {
-      throw refused(e, 0);
+  RuleFile retire(Clock clock) throws IOException {
+    if (Files.exists(path)) {
+      Files.move(path, free(STAMP.format(clock.instant())), StandardCopyOption.ATOMIC_MOVE);
     }
     return new RuleFile(path, Optional.empty(), disk);
   }

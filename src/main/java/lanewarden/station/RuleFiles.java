@@ -78,7 +78,16 @@ final class RuleFiles {
   /** The draft that this one came from is not wanted under its name any more. */
   RuleFiles savedRight(byte[] bytes, Clock clock) throws StationException {
     RuleFile after = home.replace(bytes, clock);
-    return new RuleFiles(after, holdsDraft ? draft.retire(clock) : draft, false, disk);
+    return new RuleFiles(after, holdsDraft ? retired(clock) : draft, false, disk);
+  }
+
+  private RuleFile retired(Clock clock) {
+    try {
+      return draft.retire(clock);
+    } catch (IOException e) {
+      // the rule book is saved; the draft is only offered once more when it is opened again
+      return draft;
+    }
   }
 
   RuleFiles savedFaulty(byte[] bytes, Clock clock) throws StationException {

@@ -13,7 +13,8 @@ class HelpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "make", "line", "rules", "adopt", "draw", "kiosk", "listen", "verify", "report", "demo"
+        "make", "line", "rules", "studio", "adopt", "draw", "kiosk", "listen", "verify", "report",
+        "demo"
       })
   void everyCommandSaysHowItIsUsed(String command) {
     Typed typed = new Typed().run(command, "--help");

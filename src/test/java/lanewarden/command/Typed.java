@@ -21,6 +21,10 @@ final class Typed {
       (station, folder, hint) -> {
         throw new NoDisplay("there is none in a test", new IllegalStateException());
       };
+  private StudioScreen studio =
+      draft -> {
+        throw new NoDisplay("there is none in a test", new IllegalStateException());
+      };
   private int code = -1;
 
   /** What is typed, line by line. */
@@ -40,6 +44,11 @@ final class Typed {
     return this;
   }
 
+  Typed showingStudio(StudioScreen shown) {
+    studio = shown;
+    return this;
+  }
+
   Typed run(String... arguments) {
     Terminal terminal =
         new Terminal(
@@ -48,7 +57,7 @@ final class Typed {
             talk,
             UTF_8,
             prompt -> Optional.ofNullable(secrets.poll()).map(String::toCharArray));
-    code = new Program(terminal, PracticeEvent.here(), screens).run(arguments);
+    code = new Program(terminal, PracticeEvent.here(), screens, studio).run(arguments);
     return this;
   }
 

@@ -54,6 +54,7 @@ final class Booth implements AutoCloseable {
   final SimulatedInstrument instrument;
   final Front front;
   private final ExecutorService desk = Executors.newSingleThreadExecutor();
+  private final ExecutorService studio = Executors.newSingleThreadExecutor();
   private final ExecutorService reports = Executors.newSingleThreadExecutor();
   private final Stage stage;
   private final Stage board;
@@ -91,7 +92,8 @@ final class Booth implements AutoCloseable {
                     Optional.of("Demonstration: every passphrase is \"" + PASSPHRASE + "\"."),
                     maker,
                     windows,
-                    new Front.Threads(desk, reports, Platform::runLater)));
+                    new Front.Threads(
+                        desk, reports, studio, Platform::runLater, Clock.systemUTC())));
     stage = call(() -> shown(front.official(), width, height));
     board = call(() -> shown(front.board(), width, height));
     call(
@@ -198,6 +200,7 @@ final class Booth implements AutoCloseable {
       instrument.settle();
       desk.submit(() -> {}).get(20, TimeUnit.SECONDS);
       reports.submit(() -> {}).get(20, TimeUnit.SECONDS);
+      studio.submit(() -> {}).get(20, TimeUnit.SECONDS);
       call(() -> true);
     }
   }
@@ -265,6 +268,39 @@ final class Booth implements AutoCloseable {
     EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
     KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
     Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));
+  }
+
+  /** Puts the focus in a form's field and picks out what stands there, as the tabulator does. */
+  void focusField(String id) throws Exception {
+    call(
+        () -> {
+          TextInputControl input = input(id);
+          if (front.official().getFocusOwner() != input) {
+            input.requestFocus();
+            input.selectAll();
+          }
+          return true;
+        });
+  }
+
+  /** The same, also where the field has the focus already. */
+  void focusAnew(String id) throws Exception {
+    call(
+        () -> {
+          input(id).requestFocus();
+          input(id).selectAll();
+          return true;
+        });
+  }
+
+  /** What stands in a form's field. */
+  String fieldText(String id) throws Exception {
+    return call(() -> input(id).getText());
+  }
+
+  private TextInputControl input(String id) {
+    Node field = front.official().lookup("#" + id);
+    return (TextInputControl) field.lookup(".text-input");
   }
 
   void signIn() throws Exception {
@@ -343,6 +379,7 @@ final class Booth implements AutoCloseable {
       station.close();
       desk.shutdown();
       reports.shutdown();
+      studio.shutdown();
       call(
           () -> {
             stage.hide();

@@ -79,6 +79,7 @@ final class KioskPictures {
       booth.type("wrong words");
       booth.press(KeyCode.ENTER);
       take(booth, "sign-in-wrong" + size);
+      studio(booth, size);
       booth.signIn();
       take(booth, "line-clear" + size);
       booth.type("il");
@@ -131,6 +132,42 @@ final class KioskPictures {
           });
       take(booth, "fault" + size);
     }
+  }
+
+  /** The rule studio: a good rule, a fault, two rules beside each other, a simulated one, lanes. */
+  private void studio(Booth booth, String size) throws Exception {
+    booth.press(KeyCode.F10);
+    take(booth, "studio" + size);
+    booth.focusField("field-limit");
+    booth.type("305");
+    booth.focusField("field-tolerance");
+    booth.type("much");
+    take(booth, "studio-faulty" + size);
+    booth.focusField("field-limit");
+    booth.type(" ft/s");
+    booth.focusAnew("field-tolerance");
+    booth.type("1 %");
+    booth.press(KeyCode.F9);
+    take(booth, "studio-pick" + size);
+    booth.touch("pick-1");
+    take(booth, "studio-beside" + size);
+    booth.focusField("field-spread");
+    booth.type("3 ft/s");
+    booth.focusField("field-round-reading");
+    booth.type("down to 1 ft/s");
+    take(booth, "studio-simulated" + size);
+    booth.press(KeyCode.F8);
+    take(booth, "studio-lanes" + size);
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F4);
+    take(booth, "studio-remove" + size);
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F5);
+    take(booth, "studio-saved" + size);
+    booth.press(KeyCode.F10);
+    take(booth, "studio-adopt" + size);
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F12);
   }
 
   private void take(Booth booth, String name) throws Exception {

@@ -37,7 +37,8 @@ class KioskTest {
           CompletableFuture.runAsync(
               () -> {
                 try {
-                  new Kiosk((ledger, pdf, progress) -> {}).show(station, folder, Optional.empty());
+                  new Kiosk((ledger, pdf, progress) -> {}, Clock.systemUTC())
+                      .show(station, folder, Optional.empty());
                 } catch (NoDisplayException e) {
                   throw new IllegalStateException(e);
                 }

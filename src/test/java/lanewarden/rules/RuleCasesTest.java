@@ -86,7 +86,9 @@ class RuleCasesTest {
         assertThrows(WrittenRefused.class, () -> Cases.readDivision(given.toml()));
     assertEquals(
         List.of(given.line("refused").orElseThrow()),
-        refused.faults().stream().map(fault -> fault.expected()).toList());
+        refused.faults().stream()
+            .map(fault -> fault.place() + " to be " + fault.expected())
+            .toList());
   }
 
   @Test

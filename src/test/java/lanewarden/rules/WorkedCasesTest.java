@@ -50,6 +50,17 @@ class WorkedCasesTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"mean", "highest", "median", "first within"})
+  void aVerySlowLimitHasCasesToo(String decide) throws Exception {
+    Division division =
+        division(
+            "limit = \"0.01 ft/s\"\ntolerance = \"none\"\nrechecks = 0\ndecide = \""
+                + decide
+                + "\"\ncounted = 3\nshots = 3\nvoids = 0\n");
+    assertTrue(outcomes(division).startsWith("inside: within, at the edge: within"), decide);
+  }
+
   @Test
   void theEdgeOfAMeanIsExactlyTheAllowedSpeed() throws Exception {
     Division division =

@@ -91,8 +91,9 @@ final class CurvePicture extends Region {
     Optional<RuleCurve> first = page.first().flatMap(EffectPage.Shown::curve);
     Optional<RuleCurve> second = page.second().flatMap(EffectPage.Shown::curve);
     Optional<RuleCurve> axis = first.or(() -> second);
-    if (axis.isEmpty() || width < 100 || height < 60) {
-      text(g, texts.of("curve.none"), width / 2, height / 2, TextAlignment.CENTER);
+    if (axis.isEmpty()) {
+      String words = page.first().isPresent() ? texts.of("curve.none") : "";
+      text(g, words, width / 2, height / 2, TextAlignment.CENTER);
       return;
     }
     double em = inks.font().getSize();
@@ -169,7 +170,9 @@ final class CurvePicture extends Region {
     g.strokeLine(x, axes.top() - 0.2 * em, x, axes.top() + axes.height());
     if (second) {
       g.setLineDashes();
-      g.strokeOval(x - 3, axes.top() - 0.2 * em - 6, 6, 6);
+      g.setFill(inks.of(Ink.CARD));
+      g.fillOval(x - 4, axes.top() + 0.3 * em, 8, 8);
+      g.strokeOval(x - 4, axes.top() + 0.3 * em, 8, 8);
       return;
     }
     text(

@@ -15,7 +15,10 @@ import lanewarden.station.RuleKey;
 
 /** The event and its divisions, one under the other; one of them is open. */
 final class DivisionList extends ScrollPane {
-  private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+  private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
+
+  /** Characters of a name that fit on one line. */
+  private static final int ONE_LINE = 15;
 
   private final RuleBookViewModel model;
   private final Texts texts;
@@ -58,7 +61,7 @@ final class DivisionList extends ScrollPane {
       this.section = section;
       code.getStyleClass().add("division-code");
       name.setWrapText(true);
-      name.setMinHeight(USE_PREF_SIZE);
+      name.getStyleClass().add("division-name");
       faults.getStyleClass().add("division-faults");
       mark.show(Sign.OVER);
       VBox words = new VBox(code, name, faults);
@@ -81,6 +84,7 @@ final class DivisionList extends ScrollPane {
               ? texts.of("group.event")
               : said.isEmpty() ? texts.of("division.unnamed", section) : said);
       name.setText(draft.text(section, RuleKey.NAME).strip());
+      name.pseudoClassStateChanged(LONG, name.getText().length() > ONE_LINE);
       int wrong = draft.faults(section).size();
       boolean faulty = wrong > 0;
       faults.setText(faulty ? texts.of("division.faults", wrong) : "");
@@ -90,7 +94,6 @@ final class DivisionList extends ScrollPane {
       mark.setManaged(faulty);
       boolean open = model.section().get() == section;
       setSelected(open);
-      pseudoClassStateChanged(CHOSEN, open);
       setAccessibleText(
           String.join(", ", code.getText(), name.getText(), faults.getText()).strip());
     }

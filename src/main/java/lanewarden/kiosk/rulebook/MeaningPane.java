@@ -1,13 +1,16 @@
 package lanewarden.kiosk.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.journal.Outcome;
 import lanewarden.kiosk.look.Mark;
@@ -18,6 +21,11 @@ import lanewarden.station.RuleCurve;
 
 /** What the open rule means and does, redrawn at every key. */
 final class MeaningPane extends VBox {
+  private static final PseudoClass CROWDED = PseudoClass.getPseudoClass("crowded");
+
+  /** Sentences and cases that find room in the ordinary size. */
+  private static final int COMFORTABLE = 12;
+
   private final Texts texts;
   private final Label note = new Label();
   private final CurvePicture picture;
@@ -34,7 +42,8 @@ final class MeaningPane extends VBox {
     note.setMinHeight(USE_PREF_SIZE);
     note.setMaxWidth(Double.MAX_VALUE);
     VBox.setVgrow(picture, Priority.ALWAYS);
-    picture.setMinHeight(150);
+    picture.setMinHeight(140);
+    picture.setPrefHeight(140);
     numbers.getStyleClass().add("effect-numbers");
     numbers.setId("effect-numbers");
     words.setId("rule-words");
@@ -44,11 +53,28 @@ final class MeaningPane extends VBox {
     lower.getColumnConstraints().setAll(share(44), share(56));
     lower.add(titled("meaning.words", words), 0, 0);
     lower.add(titled("meaning.cases", cases), 1, 0);
-    lower.setMinHeight(Region.USE_PREF_SIZE);
-    getChildren().addAll(note, picture, numbers, new SuppositionRow(model, texts), lower);
+    ScrollPane scroll = new ScrollPane(lower);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("meaning-scroll");
+    scroll.setAccessibleText(texts.of("meaning.words"));
+    scroll.setMinHeight(0);
+    lower
+        .heightProperty()
+        .addListener((all, before, now) -> scroll.setPrefHeight(now.doubleValue()));
+    setMinHeight(0);
+    getChildren().addAll(note, picture, numbers, new SuppositionRow(model, texts), scroll);
     getStyleClass().add("meaning");
     model.page().addListener((all, before, now) -> show(now));
     show(model.page().get());
+  }
+
+  private static boolean hasCurve(Optional<EffectPage.Shown> shown) {
+    return shown.flatMap(EffectPage.Shown::curve).isPresent();
+  }
+
+  private static boolean isLong(EffectPage.Shown shown) {
+    return shown.sentences().size() + shown.cases().size() > COMFORTABLE;
   }
 
   private static ColumnConstraints share(double percent) {
@@ -60,6 +86,7 @@ final class MeaningPane extends VBox {
   private VBox titled(String key, VBox content) {
     Label title = new Label(texts.of(key));
     title.getStyleClass().add("meaning-title");
+    title.visibleProperty().bind(Bindings.isNotEmpty(content.getChildren()));
     VBox box = new VBox(title, content);
     content.getStyleClass().add("meaning-lines");
     return box;
@@ -70,6 +97,9 @@ final class MeaningPane extends VBox {
     note.setVisible(!page.note().isEmpty());
     note.setManaged(!page.note().isEmpty());
     picture.show(page);
+    boolean drawn = page.first().isEmpty() || hasCurve(page.first()) || hasCurve(page.second());
+    picture.setVisible(drawn);
+    picture.setManaged(drawn);
     numbers.getChildren().clear();
     boolean two = page.second().isPresent();
     page.first().ifPresent(shown -> numbers.add(numbersOf(shown, two, false), 0, 0));
@@ -78,12 +108,10 @@ final class MeaningPane extends VBox {
         .getColumnConstraints()
         .setAll(two ? List.of(share(50), share(50)) : List.of(share(100)));
     words.getChildren().setAll(lines(page.first()));
+    pseudoClassStateChanged(CROWDED, page.first().filter(shown -> isLong(shown)).isPresent());
     cases
         .getChildren()
-        .setAll(
-            page.first().map(EffectPage.Shown::cases).orElse(List.of()).stream()
-                .map(this::caseLine)
-                .toList());
+        .setAll(caseLines(page.first().map(EffectPage.Shown::cases).orElse(List.of())));
   }
 
   private VBox numbersOf(EffectPage.Shown shown, boolean named, boolean second) {
@@ -112,10 +140,19 @@ final class MeaningPane extends VBox {
         .toList();
   }
 
-  private HBox caseLine(WorkedCase one) {
+  private List<HBox> caseLines(List<WorkedCase> all) {
+    List<HBox> lines = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      WorkedCase one = all.get(i);
+      lines.add(caseLine(one, i == 0 ? one.inWords() : one.inWordsAfter(all.get(i - 1))));
+    }
+    return lines;
+  }
+
+  private static HBox caseLine(WorkedCase one, String words) {
     Mark mark = new Mark();
     mark.show(sign(one));
-    Label said = wrapped(one.inWords());
+    Label said = wrapped(words);
     HBox.setHgrow(said, Priority.ALWAYS);
     HBox line = new HBox(mark, said);
     line.getStyleClass().add("case-line");

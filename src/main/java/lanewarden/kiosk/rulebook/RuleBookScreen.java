@@ -3,10 +3,12 @@ package lanewarden.kiosk.rulebook;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -24,10 +26,11 @@ import lanewarden.station.RuleKey;
 public final class RuleBookScreen implements Page {
   private final RuleBookViewModel model;
   private final EffectViewModel effect;
+  private final LanesViewModel lanes;
   private final Texts texts;
   private final Panels panels;
   private final Runnable leave;
-  private final String inForce;
+  private final Optional<Adoption> adoption;
   private final BorderPane root = new BorderPane();
   private final Keys keys = new Keys();
   private final RuleForm form;
@@ -38,7 +41,7 @@ public final class RuleBookScreen implements Page {
   /**
    * @param panels where questions are asked
    * @param theme turns through the themes
-   * @param inForce what a saved rule book needs to come into force; blank where there is no event
+   * @param adoption how it comes into force, where it is an event's
    * @param leave goes back to where the studio was opened, or ends the program
    */
   public RuleBookScreen(
@@ -47,13 +50,14 @@ public final class RuleBookScreen implements Page {
       Texts texts,
       Panels panels,
       KeyButton theme,
-      String inForce,
+      Optional<Adoption> adoption,
       Runnable leave) {
     this.model = model;
     this.effect = effect;
     this.texts = texts;
+    this.lanes = new LanesViewModel(texts);
     this.panels = panels;
-    this.inForce = inForce;
+    this.adoption = adoption;
     this.leave = leave;
     form = new RuleForm(model, texts);
     TroubleCard card = new TroubleCard(texts);
@@ -73,8 +77,7 @@ public final class RuleBookScreen implements Page {
     root.setBottom(bar(theme));
     root.getStyleClass().add("studio");
     root.setId("studio");
-    root.addEventFilter(
-        javafx.scene.input.KeyEvent.KEY_PRESSED, e -> typedIn = Optional.of((Node) e.getTarget()));
+    root.addEventFilter(KeyEvent.KEY_PRESSED, e -> typedIn = Optional.of((Node) e.getTarget()));
     model.draft().addListener((all, before, now) -> say());
     model.saved().addListener((all, before, now) -> say());
     say();
@@ -91,6 +94,7 @@ public final class RuleBookScreen implements Page {
     KeyButton save = button("studio.save", KeyCode.F5, model::save);
     save.getStyleClass().add("primary");
     KeyButton other = button("studio.save-as", KeyCode.F6, this::askName);
+    KeyButton lanes = button("studio.lanes", KeyCode.F8, this::openLanes);
     KeyButton beside = button("studio.beside", KeyCode.F9, this::askBeside);
     KeyButton back = button("studio.leave", KeyCode.F12, this::askLeave);
     KeyButton draft = button("studio.draft", KeyCode.F1, model::openOtherDraft);
@@ -104,7 +108,16 @@ public final class RuleBookScreen implements Page {
                 model.draft().get().otherDraft().isPresent() && !model.draft().get().isChanged());
     model.draft().addListener((all, before, now) -> offer.run());
     offer.run();
-    HBox bar = new HBox(draft, add, copy, remove, save, other, beside, theme, back);
+    KeyButton adopt = button("studio.adopt", KeyCode.F10, this::askAdopt);
+    adopt.setVisible(adoption.isPresent());
+    adopt.setManaged(adoption.isPresent());
+    adopt
+        .disableProperty()
+        .bind(
+            Bindings.createBooleanBinding(
+                () -> !isEvents() || isChanged() || !model.draft().get().faults().isEmpty(),
+                model.draft()));
+    HBox bar = new HBox(draft, add, copy, remove, save, other, adopt, beside, lanes, theme, back);
     bar.getStyleClass().add("act-bar");
     bar.getChildren().forEach(one -> keys.add((KeyButton) one));
     return bar;
@@ -123,7 +136,10 @@ public final class RuleBookScreen implements Page {
     int faults = draft.faults().size();
     String what;
     if (model.saved().get().isPresent()) {
-      what = faults > 0 ? texts.of("studio.saved.draft") : texts.of("studio.saved") + " " + inForce;
+      what =
+          faults > 0
+              ? texts.of("studio.saved.draft")
+              : texts.of(isEvents() ? "studio.saved.event" : "studio.saved");
     } else if (faults > 0) {
       what = texts.of("studio.faulty", faults, draft.target().getFileName());
     } else {
@@ -179,6 +195,34 @@ public final class RuleBookScreen implements Page {
               effect.setBeside(choices.get(chosen));
             },
             panels::close));
+  }
+
+  /** Whether this is the file that the event's rules come from. */
+  private boolean isEvents() {
+    RuleDraft draft = model.draft().get();
+    return adoption.filter(a -> a.ruleBook().equals(draft.opened())).isPresent();
+  }
+
+  private void askAdopt() {
+    adoption.ifPresent(
+        how ->
+            panels.open(
+                new AdoptPanel(new AdoptViewModel(how, this::adopted), texts, panels::close)));
+  }
+
+  private void adopted() {
+    panels.close();
+    state.setText(texts.of("studio.adopted"));
+  }
+
+  private void openLanes() {
+    effect
+        .page()
+        .get()
+        .first()
+        .flatMap(EffectPage.Shown::curve)
+        .ifPresent(curve -> lanes.suppose(1 - curve.risks().excessPassed()));
+    panels.open(new LanesPanel(lanes, texts, panels::close));
   }
 
   /** Leaves, but asks before anything that is not saved is given up. */

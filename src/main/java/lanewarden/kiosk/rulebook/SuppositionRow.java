@@ -1,7 +1,9 @@
 package lanewarden.kiosk.rulebook;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -12,6 +14,11 @@ import lanewarden.kiosk.look.Texts;
 /** What is supposed of archers and instrument: a small field for each. */
 final class SuppositionRow extends VBox {
   private static final PseudoClass FAULTY = PseudoClass.getPseudoClass("faulty");
+
+  private static final PseudoClass MANY = PseudoClass.getPseudoClass("many");
+
+  /** So many stand beside each other in the ordinary size. */
+  private static final int FIRST_ROW = 5;
 
   private final EffectViewModel model;
   private final Map<Supposition, VBox> boxes = new EnumMap<>(Supposition.class);
@@ -24,8 +31,10 @@ final class SuppositionRow extends VBox {
     for (Supposition one : Supposition.values()) {
       TextField field = new TextField();
       field.textProperty().bindBidirectional(model.supposed(one));
-      field.setId("suppose-" + one.name().toLowerCase(java.util.Locale.ROOT));
+      field.setId("suppose-" + one.name().toLowerCase(Locale.ROOT));
       Label name = new Label(texts.of(one.words()));
+      name.setWrapText(true);
+      name.getStyleClass().add("supposition-name");
       name.setLabelFor(field);
       model
           .fault(one)
@@ -45,6 +54,7 @@ final class SuppositionRow extends VBox {
     fault.setWrapText(true);
     fault.setMinHeight(USE_PREF_SIZE);
     fault.getStyleClass().add("effect-note");
+    getStyleClass().add("supposed");
     getChildren().addAll(row, fault);
     model.page().addListener((all, before, now) -> refresh());
     refresh();
@@ -52,6 +62,8 @@ final class SuppositionRow extends VBox {
   }
 
   private void refresh() {
+    boolean many = Stream.of(Supposition.values()).filter(model::isAsked).count() > FIRST_ROW;
+    pseudoClassStateChanged(MANY, many);
     boxes.forEach(
         (one, box) -> {
           boolean asked = model.isAsked(one);

@@ -36,6 +36,7 @@ public final class SignInScreen implements Page {
    * @param hint a line under the field, where the event is a demonstration
    * @param theme turns through the themes
    * @param report opens the audit report
+   * @param rules opens the rule studio
    * @param leave ends the program
    */
   public SignInScreen(
@@ -44,6 +45,7 @@ public final class SignInScreen implements Page {
       Optional<String> hint,
       KeyButton theme,
       KeyButton report,
+      KeyButton rules,
       KeyButton leave) {
     this.model = model;
     this.texts = texts;
@@ -70,8 +72,8 @@ public final class SignInScreen implements Page {
         .busy()
         .addListener(
             (all, before, now) -> enter.rename(texts.of(now ? "sign-in.busy" : "sign-in.act")));
-    keys.add(enter, theme, report, leave);
-    HBox buttons = new HBox(enter, theme, report, leave);
+    keys.add(enter, theme, report, rules, leave);
+    HBox buttons = new HBox(enter, theme, report, rules, leave);
     buttons.getStyleClass().add("panel-buttons");
     VBox panel = new VBox(place, title, who, officials, label, passphrase);
     hint.ifPresent(words -> panel.getChildren().add(hintOf(words)));

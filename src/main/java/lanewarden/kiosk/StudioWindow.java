@@ -1,0 +1,68 @@
+package lanewarden.kiosk;
+
+import java.util.Locale;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.stage.Stage;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Theme;
+import lanewarden.kiosk.rulebook.RuleBookScreen;
+import lanewarden.kiosk.trouble.FaultPanel;
+import lanewarden.station.RuleDraft;
+import lanewarden.station.Trouble;
+
+/** The rule studio in a window of its own, without an event; on the screen's thread. */
+final class StudioWindow implements Kiosk.Opened {
+  private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
+  private final Texts texts = Texts.in(Locale.ENGLISH);
+  private final Shell shell = new Shell(theme);
+  private final Stage stage = new Stage();
+
+  private StudioWindow(RuleDraft draft, Studio.Threads threads, Runnable closed) {
+    RuleBookScreen screen =
+        Studio.over(
+            shell,
+            draft,
+            texts,
+            ThemeButton.of(theme, texts),
+            Optional.empty(),
+            stage::hide,
+            threads);
+    shell.show(screen);
+    stage.setTitle(texts.of("window.studio"));
+    stage.setScene(shell.scene());
+    Windows.fit(stage);
+    stage.setOnCloseRequest(
+        e -> {
+          if (screen.isChanged()) {
+            e.consume();
+            screen.askLeave();
+          }
+        });
+    stage.setOnHidden(e -> closed.run());
+  }
+
+  /**
+   * Opens the window.
+   *
+   * @param closed runs when it is closed
+   */
+  static StudioWindow open(RuleDraft draft, Studio.Threads threads, Runnable closed) {
+    StudioWindow window = new StudioWindow(draft, threads, closed);
+    window.stage.show();
+    return window;
+  }
+
+  @Override
+  public void fault(Throwable thrown) {
+    Platform.runLater(
+        () -> shell.open(new FaultPanel(Trouble.of(thrown), texts, Front::copy, shell::close)));
+  }
+
+  @Override
+  public void leave() {
+    stage.hide();
+  }
+}

@@ -1,0 +1,176 @@
+package lanewarden.kiosk.rulebook;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Percent;
+import lanewarden.quantity.QuantityException;
+import lanewarden.station.LaneQuestion;
+
+/** Lanes and samples for an event to come, answered at every key; on the screen's thread. */
+public final class LanesViewModel {
+  private static final double MINUTE = 60;
+  private static final char NO_BREAK_SPACE = '\u00a0';
+
+  private final Texts texts;
+  private final Map<LaneFigure, StringProperty> figures = new EnumMap<>(LaneFigure.class);
+  private final ObservableList<String> lanes = FXCollections.observableArrayList();
+  private final ObservableList<String> sample = FXCollections.observableArrayList();
+  private final StringProperty fault = new SimpleStringProperty("");
+
+  /** Begins with numbers of an ordinary event. */
+  public LanesViewModel(Texts texts) {
+    this.texts = texts;
+    for (LaneFigure figure : LaneFigure.values()) {
+      StringProperty text = new SimpleStringProperty(figure.start());
+      text.addListener((all, before, now) -> answer());
+      figures.put(figure, text);
+    }
+    answer();
+  }
+
+  /** What is typed for a number. */
+  public StringProperty figure(LaneFigure figure) {
+    return Objects.requireNonNull(figures.get(figure));
+  }
+
+  /** Whether the lanes cope, in sentences. */
+  public ObservableList<String> lanes() {
+    return lanes;
+  }
+
+  /** What those drawn find, in sentences. */
+  public ObservableList<String> sample() {
+    return sample;
+  }
+
+  /** Why there is no answer; blank if there is one. */
+  public StringProperty fault() {
+    return fault;
+  }
+
+  /** Takes over how likely a check ends over for an archer who should fail. */
+  public void suppose(double caught) {
+    figure(LaneFigure.CAUGHT).set(percent(caught));
+  }
+
+  private void answer() {
+    List<String> ofLanes = new ArrayList<>();
+    List<String> ofSample = new ArrayList<>();
+    Optional<LaneFigure> wrong = Optional.empty();
+    String found = "";
+    for (LaneFigure figure : LaneFigure.values()) {
+      try {
+        read(figure);
+      } catch (IllegalArgumentException e) {
+        wrong = wrong.or(() -> Optional.of(figure));
+        found = found.isEmpty() ? mend(e) : found;
+      }
+    }
+    if (wrong.isEmpty()) {
+      try {
+        tell(question(), ofLanes, ofSample);
+      } catch (IllegalArgumentException e) {
+        found = String.valueOf(e.getMessage());
+      }
+    } else {
+      found = texts.of("suppose.fault", texts.of(wrong.get().words()), found);
+    }
+    fault.set(found);
+    lanes.setAll(ofLanes);
+    sample.setAll(ofSample);
+  }
+
+  private static String mend(IllegalArgumentException e) {
+    return e instanceof QuantityException quantity
+        ? quantity.mend()
+        : String.valueOf(e.getMessage());
+  }
+
+  private double read(LaneFigure figure) {
+    String text = figure(figure).get().strip();
+    return switch (figure) {
+      case CAUGHT -> Percent.parse(text.replace(NO_BREAK_SPACE, ' ')).fraction().doubleValue();
+      case MINUTES, SHOTS, SECONDS_A_SHOT, SECONDS_A_CHANGE ->
+          number(text, "[0-9]{1,6}(\\.[0-9]{1,6})?", "lanes.number");
+      default -> number(text, "[0-9]{1,6}", "lanes.whole");
+    };
+  }
+
+  private double number(String text, String form, String mend) {
+    if (!text.matches(form)) {
+      throw new IllegalArgumentException(texts.of(mend));
+    }
+    return Double.parseDouble(text);
+  }
+
+  private LaneQuestion question() {
+    return new LaneQuestion(
+        (int) read(LaneFigure.COMPETITORS),
+        read(LaneFigure.MINUTES),
+        read(LaneFigure.SHOTS),
+        read(LaneFigure.SECONDS_A_SHOT),
+        read(LaneFigure.SECONDS_A_CHANGE),
+        (int) read(LaneFigure.LANES),
+        (int) read(LaneFigure.DRAWN),
+        (int) read(LaneFigure.OVER_LIMIT),
+        read(LaneFigure.CAUGHT));
+  }
+
+  private void tell(LaneQuestion asked, List<String> ofLanes, List<String> ofSample) {
+    LaneQuestion.Answer answer = asked.answer();
+    ofLanes.add(
+        texts.of("lanes.capacity", asked.lanes(), answer.capacity(), plain(asked.minutes())));
+    ofLanes.add(texts.of("lanes.busy", percent(Math.min(1, answer.busy()))));
+    ofLanes.add(
+        answer
+            .waiting()
+            .map(
+                w ->
+                    texts.of(
+                        "lanes.waiting",
+                        percent(w.probability()),
+                        duration(w.meanSeconds()),
+                        rounded(w.meanLength())))
+            .orElse(texts.of("lanes.growing", answer.lanesNeeded())));
+    ofSample.add(
+        texts.of(
+            "lanes.finds",
+            asked.drawn(),
+            asked.competitors(),
+            asked.overLimit(),
+            percent(answer.finds())));
+    String wanted = percent(LaneQuestion.WANTED);
+    ofSample.add(
+        answer.enough().isPresent()
+            ? texts.of("lanes.enough", answer.enough().getAsInt(), wanted)
+            : texts.of("lanes.never", wanted));
+  }
+
+  private String duration(double seconds) {
+    return seconds < 2 * MINUTE
+        ? texts.of("lanes.in-seconds", Math.round(seconds))
+        : texts.of("lanes.in-minutes", rounded(seconds / MINUTE));
+  }
+
+  private static String plain(double number) {
+    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+  }
+
+  private static String rounded(double number) {
+    return String.format(Locale.ROOT, "%.1f", number);
+  }
+
+  private static String percent(double share) {
+    return rounded(100 * share) + NO_BREAK_SPACE + "%";
+  }
+}

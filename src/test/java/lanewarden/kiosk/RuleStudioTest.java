@@ -1,0 +1,209 @@
+package lanewarden.kiosk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import lanewarden.station.RuleDraft;
+import lanewarden.station.RuleKey;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The rule studio as opened from the kiosk, worked by keys. */
+class RuleStudioTest {
+  @TempDir Path temp;
+  private Booth booth;
+  private Path file;
+
+  @BeforeEach
+  void open() throws Exception {
+    booth = new Booth(temp);
+    file = booth.folder.ruleBookFile();
+    booth.press(KeyCode.F10);
+  }
+
+  @AfterEach
+  void close() {
+    booth.close();
+  }
+
+  private void typeInto(String field, String text) throws Exception {
+    booth.focusField(field);
+    booth.type(text);
+  }
+
+  private Node node(String id) throws Exception {
+    return Booth.call(() -> booth.front.official().lookup("#" + id));
+  }
+
+  @Test
+  void theDoorAtSignInOpensTheEventsRuleBook() throws Exception {
+    assertTrue(booth.shows("studio"));
+    assertEquals("rule-book.toml", booth.text("studio-file"));
+    assertEquals("Nothing changed", booth.text("studio-state"));
+    assertTrue(booth.text("curve").startsWith("An archer whose arrows fly at exactly"));
+    booth.press(KeyCode.F12);
+    assertTrue(booth.shows("sign-in-screen"));
+    assertFalse(booth.left);
+  }
+
+  @Test
+  void typingShowsTheFaultBesideItsFieldAndTakesItAwayAgain() throws Exception {
+    typeInto("field-limit", "3");
+    assertTrue(booth.text("fault-limit").startsWith("Expected a speed such as"));
+    assertTrue(booth.text("studio-state").contains("rule-book.draft.toml"));
+    assertTrue(booth.shows("effect-note"));
+    typeInto("field-limit", "05 ft/s");
+    assertFalse(booth.shows("fault-limit"));
+    assertFalse(booth.shows("effect-note"));
+    assertEquals("Changed, not saved", booth.text("studio-state"));
+  }
+
+  @Test
+  void savedRulesAreNotInForceUntilTheOrganizerSignsThem() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    booth.press(KeyCode.F5);
+    assertEquals("305 ft/s", RuleDraft.open(file).text(1, RuleKey.LIMIT));
+    assertTrue(booth.text("studio-state").startsWith("Saved, but not in force yet"));
+    long before = booth.station.view().head().sequence();
+
+    booth.press(KeyCode.F10);
+    booth.type("The limit was a slip");
+    booth.press(KeyCode.ENTER);
+    booth.type("wrong words");
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.text("adopt-trouble").contains("KEY-PASSPHRASE"));
+    assertEquals(before, booth.station.view().head().sequence());
+    booth.type("a very long oak");
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.text("studio-state").startsWith("In force"), booth.text("studio-state"));
+    assertEquals(before + 1, booth.station.view().head().sequence());
+  }
+
+  @Test
+  void whatIsNotSavedCannotBePutInForce() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    booth.press(KeyCode.F10);
+    assertFalse(booth.shows("adopt-panel"));
+  }
+
+  @Test
+  void leavingAsksBeforeAnythingTypedIsGivenUp() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    booth.press(KeyCode.F12);
+    assertTrue(booth.shows("ask-panel"));
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(booth.shows("studio"));
+    assertEquals("305 ft/s", booth.fieldText("field-limit"));
+    booth.press(KeyCode.F12);
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.shows("sign-in-screen"));
+  }
+
+  @Test
+  void removingAsksFirst() throws Exception {
+    booth.press(KeyCode.F4);
+    booth.press(KeyCode.ESCAPE);
+    assertEquals("Nothing changed", booth.text("studio-state"));
+    booth.press(KeyCode.F4);
+    booth.press(KeyCode.ENTER);
+    assertEquals("Changed, not saved", booth.text("studio-state"));
+  }
+
+  @Test
+  void aSecondRuleStandsBesideWithItsNumbers() throws Exception {
+    booth.press(KeyCode.F9);
+    booth.touch("pick-2");
+    assertTrue(booth.shows("numbers-second"));
+    booth.press(KeyCode.F9);
+    booth.touch("pick-0");
+    assertFalse(booth.shows("numbers-second"));
+  }
+
+  @Test
+  void theFileChangedBySomebodyElseIsToldAndSavedUnderAnotherName() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    Files.writeString(file, Files.readString(file) + "# theirs\n");
+    booth.press(KeyCode.F5);
+    assertTrue(booth.text("studio-trouble").contains("RULES-CHANGED"));
+    booth.press(KeyCode.F6);
+    Booth.call(
+        () -> {
+          ((TextInputControl) booth.front.official().lookup("#ask-field")).setText("mine.toml");
+          return true;
+        });
+    booth.press(KeyCode.ENTER);
+    assertTrue(Files.exists(booth.folder.path().resolve("mine.toml")));
+    assertEquals("mine.toml", booth.text("studio-file"));
+  }
+
+  @Test
+  void lanesAndSamplesOpenOverTheForm() throws Exception {
+    booth.press(KeyCode.F8);
+    assertTrue(booth.shows("lanes-panel"));
+    assertTrue(booth.text("lanes-answer").contains("side by side"));
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(booth.shows("studio"));
+  }
+
+  @Test
+  void everythingThatTakesKeysSaysItsNameAndIsLargeEnoughToTouch() throws Exception {
+    List<String> wrong = new ArrayList<>();
+    Booth.call(
+        () -> {
+          examine((Parent) booth.front.official().lookup("#studio"), wrong);
+          return true;
+        });
+    assertEquals(List.of(), wrong);
+  }
+
+  private static void examine(Parent parent, List<String> wrong) {
+    for (Node node : parent.getChildrenUnmodifiable()) {
+      if (!node.isVisible() || !node.isManaged()) {
+        continue;
+      }
+      if (node instanceof ButtonBase || node instanceof TextInputControl) {
+        boolean scrolls = node.getStyleClass().contains("increment-button");
+        String name = node.getAccessibleText();
+        if (!scrolls && (name == null || name.isBlank())) {
+          wrong.add("no name: " + node);
+        }
+        if (!scrolls && (node.getLayoutBounds().getHeight() < 48 || width(node) < 48)) {
+          wrong.add("too small: " + node);
+        }
+      } else if (node instanceof Parent inner) {
+        examine(inner, wrong);
+      }
+    }
+  }
+
+  private static double width(Node node) {
+    return node.getLayoutBounds().getWidth();
+  }
+
+  @Test
+  void whatChangesWhileTypingIsSeenWithoutScrolling() throws Exception {
+    for (String id : List.of("curve", "effect-numbers", "rule-words", "rule-cases")) {
+      Node shown = node(id);
+      double bottom = Booth.call(() -> shown.localToScene(shown.getLayoutBounds()).getMaxY());
+      double bar =
+          Booth.call(
+              () -> {
+                Node save = booth.front.official().lookup("#studio-save");
+                return save.localToScene(save.getLayoutBounds()).getMinY();
+              });
+      assertTrue(bottom <= bar, id + " ends at " + bottom + ", the buttons begin at " + bar);
+    }
+  }
+}
