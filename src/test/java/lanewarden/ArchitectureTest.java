@@ -45,7 +45,7 @@ class ArchitectureTest {
     table.put("ledger", Set.of());
     table.put("chronograph", Set.of("quantity", "written", "metrology"));
     table.put("roster", Set.of("quantity", "written"));
-    table.put("journal", Set.of("quantity", "written", "rules", "ledger"));
+    table.put("journal", Set.of("quantity", "written", "rules", "ledger", "roster"));
     table.put("station", Set.copyOf(table.keySet()));
     table.put("audit", Set.of("quantity", "metrology", "bow", "rules", "ledger", "journal"));
     table.put("kiosk", Set.of("station", "audit", "quantity"));

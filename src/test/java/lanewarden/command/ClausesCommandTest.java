@@ -34,6 +34,7 @@ class ClausesCommandTest {
     Files.writeString(
         event.path().resolve("rehearsal.capture"),
         "@ 11\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n"
+            + "@ 81\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n"
             + "@ 31\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
   }
 
@@ -114,12 +115,12 @@ class ClausesCommandTest {
 
   @Test
   void thePhaseIsToldAndChanged() {
-    Typed typed = line("phase later", "phase during", "81", "typed 301");
+    Typed typed = line("phase later", "phase during", "81", "wait");
     assertSays(typed, "phase    before the event", "phase    during the event");
     assertTrue(typed.talk().contains("PHASE-WORD"), typed.toString());
     assertSays(
         typed,
-        "outcome  OVER: reading 301 ft/s, limit 300 ft/s. What follows: the scores shot with this"
+        "outcome  OVER: reading 341.0 ft/s, limit 300 ft/s. What follows: the scores shot with this"
             + " set-up are struck out.");
   }
 
