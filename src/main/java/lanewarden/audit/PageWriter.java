@@ -16,6 +16,7 @@ import lanewarden.ledger.Head;
 import lanewarden.ledger.Verification;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
+import lanewarden.rules.WorkedCase;
 
 /** Words the evidence, page by page. */
 final class PageWriter {
@@ -137,7 +138,13 @@ final class PageWriter {
     for (RuleBook book : books) {
       List<ReportPage.Book.Rule> rules =
           book.divisions().stream()
-              .map(d -> new ReportPage.Book.Rule(d.code(), d.name(), d.sentences()))
+              .map(
+                  d ->
+                      new ReportPage.Book.Rule(
+                          d.code(),
+                          d.name(),
+                          d.sentences(),
+                          d.workedCases().stream().map(WorkedCase::inWords).toList()))
               .toList();
       pages.add(
           new ReportPage.Book(

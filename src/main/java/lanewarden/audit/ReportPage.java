@@ -47,7 +47,7 @@ record ReportPage(
   record Book(
       String event, String edition, String sha256, List<Rule> rules, String text, String anchor) {
     /** What a division demands, a sentence each. */
-    record Rule(String code, String name, List<String> sentences) {}
+    record Rule(String code, String name, List<String> sentences, List<String> cases) {}
   }
 
   /** A draw of those who are to be checked. */
