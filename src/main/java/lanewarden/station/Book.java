@@ -159,7 +159,7 @@ final class Book implements AutoCloseable {
                 EventFolder.RULE_BOOK + " was changed after the event was made.",
                 "The rule book that was adopted goes on governing. Put its text back, or have the"
                     + " organizer put this one in force with a reason: the command is adopt.",
-                "RULE-BOOK-CHANGED",
+                RuleBookChange.SEEN,
                 Trouble.Kind.USAGE);
       }
     } catch (StationException e) {

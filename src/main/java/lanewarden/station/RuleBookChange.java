@@ -18,6 +18,9 @@ import lanewarden.written.WrittenRefused;
  */
 record RuleBookChange(RuleBook inForce, Roster roster) {
 
+  /** The code of the notice that the file in the folder is not the one in force. */
+  static final String SEEN = "RULE-BOOK-CHANGED";
+
   /**
    * What the organizer is to sign.
    *

@@ -326,7 +326,9 @@ public final class Station implements AutoCloseable {
       duty.flush();
       intake.requireWritten();
       book.adoptRuleBook(organizer, folder.ruleBook(), reason);
-      notice = null;
+      if (notice != null && notice.code().equals(RuleBookChange.SEEN)) {
+        notice = null;
+      }
       tell();
     }
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import lanewarden.journal.Fact;
+import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
@@ -42,6 +43,7 @@ final class DemoSizeLedger {
     double level = random.nextInt(8) == 0 ? 1.035 : 0.93 + 0.06 * random.nextDouble();
     for (int attempt = 0; attempt <= division.rule().aftermath().rechecks(); attempt++) {
       ledger.call(bib, name, division.code(), mass);
+      prepare(ledger, division, mass);
       boolean trouble = random.nextInt(9) == 0;
       while (ledger.now().outcome().isEmpty()) {
         double speed = limit * (level + 0.008 * random.nextGaussian());
@@ -63,6 +65,20 @@ final class DemoSizeLedger {
         return;
       }
       level = random.nextInt(3) == 0 ? 1.04 : 0.97;
+    }
+  }
+
+  /** Without figures and ticks that the rule asks for, no check would end. */
+  private static void prepare(ScriptedLedger ledger, Division division, Mass mass)
+      throws Exception {
+    long check = ledger.now().number();
+    if (!division.rule().figuresAsked().isEmpty()) {
+      ledger.say(
+          new Fact.SetUpStated(
+              check, mass == null ? Mass.parse("30 g") : mass, Force.parse("38 lbf"), null));
+    }
+    for (String condition : division.rule().conditions()) {
+      ledger.say(new Fact.ConditionTicked(check, condition));
     }
   }
 

@@ -68,6 +68,17 @@ class ClausesScreenTest {
   }
 
   @Test
+  void noReadingCanBeTypedBeforeTheFiguresAreStatedButTheCheckCanBeEnded() throws Exception {
+    booth.scan("101");
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F2);
+    assertFalse(booth.shows("entry-panel"));
+    booth.press(KeyCode.F4);
+
+    assertTrue(booth.shows("entry-panel"));
+  }
+
+  @Test
   void figureThatIsNoneIsRefusedInThePanel() throws Exception {
     booth.scan("501");
     booth.press(KeyCode.F10);

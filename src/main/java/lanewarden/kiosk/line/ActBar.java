@@ -62,7 +62,7 @@ final class ActBar extends HBox {
     next.setDisable(!model.mayGoOn());
     type.setDisable(!model.mayType());
     voidLast.setDisable(!model.mayVoid());
-    end.setDisable(!model.mayType());
+    end.setDisable(!model.mayEnd());
     recheck.setDisable(model.recheckable().isEmpty());
   }
 }

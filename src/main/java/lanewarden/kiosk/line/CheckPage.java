@@ -27,6 +27,7 @@ import lanewarden.station.CheckView;
  * @param word the outcome in a word
  * @param words why, or what is missing
  * @param outcome the signed outcome
+ * @param shooting whether the rule asks for a shot now
  * @param follows what follows the outcome, in a sentence; blank where nothing does
  * @param mayBeRechecked whether the competitor may be called once more
  * @param grounds why the competitor was called although the rule did not call for it
@@ -47,6 +48,7 @@ public record CheckPage(
     String word,
     String words,
     Optional<Outcome> outcome,
+    boolean shooting,
     String follows,
     boolean mayBeRechecked,
     Optional<String> grounds,
@@ -71,6 +73,7 @@ public record CheckPage(
         Wording.outcome(view, texts),
         Wording.sentence(view.words()),
         view.outcome(),
+        view.takesShots(),
         view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""),
         view.mayComeBack(),
         Optional.ofNullable(opened.grounds()),

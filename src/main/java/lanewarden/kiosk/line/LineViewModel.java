@@ -161,8 +161,7 @@ public final class LineViewModel {
 
   /** Asks whether there are grounds on which whoever was refused could be called. */
   private void askForGrounds(String bibOrName) {
-    // Whom no call can mean has no grounds either: the trouble of the call says so already
-    desk.ask(station -> station.grounds(bibOrName), grounds::set, again -> {});
+    desk.ask(station -> station.grounds(bibOrName), grounds::set, this::missed);
   }
 
   /** Calls a competitor on grounds; the answer goes to the panel that asked. */
@@ -255,6 +254,11 @@ public final class LineViewModel {
 
   /** Whether a reading may be typed. */
   public boolean mayType() {
+    return check().map(CheckPage::shooting).orElse(false);
+  }
+
+  /** Whether the check may be ended without a verdict. */
+  public boolean mayEnd() {
     return check().map(c -> !c.decided()).orElse(false);
   }
 
