@@ -45,7 +45,7 @@ class ArchitectureTest {
     table.put("ledger", Set.of());
     table.put("chronograph", Set.of("quantity", "written", "metrology"));
     table.put("roster", Set.of("quantity", "written"));
-    table.put("journal", Set.of("quantity", "written", "rules", "ledger"));
+    table.put("journal", Set.of("quantity", "written", "rules", "ledger", "roster"));
     table.put("station", Set.copyOf(table.keySet()));
     table.put("audit", Set.of("quantity", "metrology", "bow", "rules", "ledger", "journal"));
     table.put("kiosk", Set.of("station", "audit", "quantity"));
@@ -62,6 +62,7 @@ class ArchitectureTest {
           "lanewarden.journal.Fact",
           "lanewarden.journal.Fact$CheckOpened",
           "lanewarden.journal.Fact$CheckClosed",
+          "lanewarden.journal.Fact$DrawMade",
           "lanewarden.journal.Fact$LineRefused",
           "lanewarden.journal.Fact$ReadingTaken",
           "lanewarden.journal.Fact$ReadingVoided",
@@ -73,10 +74,12 @@ class ArchitectureTest {
           "lanewarden.metrology.CurvePoint",
           "lanewarden.metrology.OperatingCharacteristic$Risks",
           "lanewarden.rules.Division",
-          "lanewarden.rules.Verdict",
-          "lanewarden.rules.WorkedCase",
+          "lanewarden.rules.Phase",
           "lanewarden.rules.Aftermath",
-          "lanewarden.rules.Rule");
+          "lanewarden.rules.Rule",
+          "lanewarden.rules.SetUp",
+          "lanewarden.rules.Verdict",
+          "lanewarden.rules.WorkedCase");
 
   /** The rooms that look at what others hand out. */
   private static final Set<String> WINDOWS = Set.of("kiosk", "command");

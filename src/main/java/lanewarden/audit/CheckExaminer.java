@@ -1,6 +1,5 @@
 package lanewarden.audit;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,11 +9,10 @@ import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
-import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;
 import lanewarden.rules.Division;
-import lanewarden.rules.Rule;
 import lanewarden.rules.Shot;
+import lanewarden.rules.Verdict;
 
 /**
  * Looks at every step of every check, as it is folded, with the rule beside it.
@@ -25,6 +23,8 @@ final class CheckExaminer {
   private final Standing standing;
   private final List<Finding> findings;
   private final VerdictExaminer verdicts;
+  private final AdmissionExaminer admissions;
+  private final PreparationExaminer preparation;
   private final Map<Long, String> bibs = new HashMap<>();
   private final Set<Long> open = new HashSet<>();
   private final Set<Long> voided = new HashSet<>();
@@ -33,14 +33,25 @@ final class CheckExaminer {
     this.standing = standing;
     this.findings = findings;
     this.verdicts = new VerdictExaminer(standing, findings);
+    this.admissions = new AdmissionExaminer(standing, findings);
+    this.preparation = new PreparationExaminer(findings);
   }
 
   /** Looks at a fact that was just folded into the standing. */
   void examine(long entry, Fact fact) {
     if (fact instanceof Fact.CheckOpened opened) {
       bibs.put(entry, opened.bib());
+      preparation.opened(entry, opened);
       opened(entry, opened);
       open.add(entry);
+    } else if (fact instanceof Fact.SetUpStated stated) {
+      refuseIfClosed(entry, stated.check(), "Bow and arrow were stated");
+      preparation.stated(entry, check(stated.check()));
+      verdicts.fell(entry, check(stated.check()), "bow and arrow were stated anew");
+    } else if (fact instanceof Fact.ConditionTicked ticked) {
+      refuseIfClosed(entry, ticked.check(), "A condition was ticked");
+      preparation.ticked(
+          entry, ticked.condition(), check(ticked.check()), division(check(ticked.check())));
     } else if (fact instanceof Fact.ReadingTaken taken) {
       refuseIfClosed(entry, taken.check(), "A reading was taken");
       taken(entry, taken);
@@ -91,7 +102,7 @@ final class CheckExaminer {
               + ", so no rule governs it.",
           entry);
     } else {
-      admitted(now, all.subList(0, all.size() - 1), division.get().rule());
+      admissions.opened(now, all.subList(0, all.size() - 1), division.get());
     }
   }
 
@@ -120,36 +131,6 @@ final class CheckExaminer {
     }
   }
 
-  private void admitted(Check now, List<Check> earlier, Rule rule) {
-    List<Long> fails = earlier.stream().filter(Check::usesRecheck).map(Check::number).toList();
-    if (fails.size() > rule.aftermath().rechecks()) {
-      List<Long> entries = new ArrayList<>(List.of(now.number()));
-      entries.addAll(fails);
-      findings.add(
-          new Finding(
-              Kind.ADMISSION,
-              entries,
-              Wording.check(now)
-                  + " was opened after "
-                  + Wording.count(fails.size(), "fail")
-                  + "; the rule allows "
-                  + Wording.count(rule.aftermath().rechecks(), "re-check")
-                  + "."));
-    }
-    for (Check within : earlier) {
-      if (within.outcome().equals(Optional.of(Outcome.WITHIN))) {
-        add(
-            Kind.ADMISSION,
-            Wording.check(now)
-                + " was opened although check "
-                + within.number()
-                + " had ended within.",
-            now.number(),
-            within.number());
-      }
-    }
-  }
-
   private void taken(long entry, Fact.ReadingTaken taken) {
     Check check = check(taken.check());
     List<Shot> judged = check.judged();
@@ -167,21 +148,26 @@ final class CheckExaminer {
           entry);
     }
     List<Shot> before = judged.subList(0, judged.size() - 1);
-    boolean decided =
-        check.outcome().isPresent()
-            || division(check)
-                .filter(d -> !d.rule().judge(check.setUp(), check.ticked(), before).takesShots())
-                .isPresent();
-    if (decided) {
-      add(
-          Kind.ORDER,
-          Wording.check(check) + ": shot " + judged.size() + " was taken after the rule decided.",
-          entry);
-    }
+    asked(entry, check, judged.size(), before);
     if (taken.source().equals(ReadingMark.TYPED)) {
       add(
           Kind.TYPED,
           Wording.check(check) + ", shot " + judged.size() + ": " + taken.speed() + ".",
+          entry);
+    }
+  }
+
+  /** A shot is taken only while the rule asks for one. */
+  private void asked(long entry, Check check, int shot, List<Shot> before) {
+    String taken = Wording.check(check) + ": shot " + shot + " was taken ";
+    Optional<Verdict> verdict =
+        division(check).map(d -> d.rule().judge(check.setUp(), check.ticked(), before));
+    if (check.outcome().isPresent() || verdict.filter(Verdict::ends).isPresent()) {
+      add(Kind.ORDER, taken + "after the rule decided.", entry);
+    } else if (verdict.filter(v -> !v.takesShots()).isPresent()) {
+      add(
+          Kind.ORDER,
+          taken + "while the rule asked for something else: " + verdict.get().reason() + ".",
           entry);
     }
   }
@@ -212,7 +198,7 @@ final class CheckExaminer {
             entry);
       }
     }
-    verdicts.rested(entry, check);
+    verdicts.fell(entry, check, "a reading was declared void");
   }
 
   private void closed(long entry, Fact.CheckClosed closed) {

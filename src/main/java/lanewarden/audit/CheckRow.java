@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lanewarden.bow.Arrow;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
@@ -14,6 +15,9 @@ import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Consequence;
+import lanewarden.rules.Phase;
+import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +28,9 @@ import org.jspecify.annotations.Nullable;
  * @param readings every reading in the order taken
  * @param notes what the eye must not miss: voids, typed readings, faulty entries
  * @param reason the signed reason, or why the check ended without a verdict
- * @param arrow the mass as weighed, or that it was not
+ * @param follows what was signed to follow it, or nothing
+ * @param arrow the mass as stated last, or that it was not
+ * @param bow the draw weights as stated last, or nothing
  * @param energy what it carried at the fastest reading that stands, or nothing
  * @param official who signed the verdict, or the opening where there is none
  */
@@ -41,7 +47,9 @@ record CheckRow(
     List<String> notes,
     OutcomeMark outcome,
     String reason,
+    String follows,
     String arrow,
+    String bow,
     String energy,
     String official) {
 
@@ -69,8 +77,10 @@ record CheckRow(
         notes(check, faulty),
         OutcomeMark.of(check),
         reason(check),
-        opened.arrowMass() == null ? "not weighed" : opened.arrowMass().toString(),
-        energy(check, opened.arrowMass()),
+        follows(check),
+        check.setUp().arrowMass() == null ? "not weighed" : check.setUp().arrowMass().toString(),
+        bow(check.setUp()),
+        energy(check, check.setUp().arrowMass()),
         names.getOrDefault(signer, "unknown key " + Wording.shortHash(signer)));
   }
 
@@ -88,6 +98,16 @@ record CheckRow(
 
   private static List<String> notes(Check check, Set<Long> faulty) {
     List<String> notes = new ArrayList<>();
+    if (check.phase() != Phase.BEFORE) {
+      notes.add("Opened " + check.phase().phrase());
+    }
+    String grounds = check.opened().grounds();
+    if (grounds != null) {
+      notes.add("Called on the grounds: " + grounds);
+    }
+    if (!check.ticked().isEmpty()) {
+      notes.add("Ticked: " + check.ticked().stream().sorted().collect(Collectors.joining("; ")));
+    }
     for (int i = 0; i < check.shots().size(); i++) {
       Fact.@Nullable ReadingVoided voided = check.shots().get(i).voided();
       if (voided != null) {
@@ -118,6 +138,26 @@ record CheckRow(
         .closed()
         .map(closed -> Objects.requireNonNullElse(closed.reason(), "no reason given"))
         .orElse("no verdict yet");
+  }
+
+  /** What was signed to follow the verdict that stands; blank where nothing was. */
+  static String follows(Check check) {
+    return check
+        .verdict()
+        .flatMap(given -> Optional.ofNullable(given.fact().follows()))
+        .map(Consequence::phrase)
+        .orElse("");
+  }
+
+  private static String bow(SetUp setUp) {
+    List<String> words = new ArrayList<>();
+    if (setUp.drawWeight() != null) {
+      words.add(setUp.drawWeight() + " as set");
+    }
+    if (setUp.certifiedDrawWeight() != null) {
+      words.add(setUp.certifiedDrawWeight() + " certified");
+    }
+    return String.join(", ", words);
   }
 
   private static String energy(Check check, @Nullable Mass mass) {

@@ -22,8 +22,9 @@ record FailLine(
    * One check of the competitor.
    *
    * @param check the entry that opened it
+   * @param follows what was signed to follow it, or nothing
    */
-  record Attempt(int number, long check, OutcomeMark outcome, String reason) {}
+  record Attempt(int number, long check, OutcomeMark outcome, String reason, String follows) {}
 
   /** Everyone with a check that did not end within, in the order first called. */
   static List<FailLine> of(List<Check> checks) {
@@ -66,6 +67,10 @@ record FailLine(
 
   private static Attempt attempt(Check check) {
     return new Attempt(
-        check.opened().attempt(), check.number(), OutcomeMark.of(check), CheckRow.reason(check));
+        check.opened().attempt(),
+        check.number(),
+        OutcomeMark.of(check),
+        CheckRow.reason(check),
+        CheckRow.follows(check));
   }
 }

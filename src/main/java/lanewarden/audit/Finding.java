@@ -30,6 +30,10 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     VERDICT_MISSING(true, "Decided by the rule, but without a signed verdict"),
     /** The rule book that should govern is another one, or has no rule for the check. */
     RULE(true, "Checks and rule books that do not fit together"),
+    /** What was signed to follow a verdict is not what the rule says. */
+    FOLLOWS(true, "Verdicts that another consequence was signed for than the rule has"),
+    /** A draw that the published recipe does not give from the seed and the roster. */
+    DRAW(true, "Draws that do not follow from their seed"),
     /** A verdict that lists other readings than those that stood. */
     READINGS(true, "Verdicts that list other readings than stood"),
     /** A check that the rule does not allow. */
@@ -38,6 +42,16 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     ORDER(true, "Things out of order"),
     /** A sign-in under another name than the key was enrolled for. */
     NAME(true, "Signed with the key of another name"),
+    /** A check that the rule does not call for by itself. */
+    GROUNDS(false, "Checks called on grounds of their own"),
+    /** Bow or arrow stated otherwise than before. */
+    SET_UP(false, "Bow and arrow stated anew"),
+    /** A fail of which was not signed what follows it, as older versions did. */
+    FOLLOWS_UNSAID(false, "Fails without what follows them"),
+    /** Another draw of a division that had one. */
+    DRAWN_ANEW(false, "Divisions drawn anew"),
+    /** Another phase of the event began. */
+    PHASE(false, "Phases of the event"),
     /** A verdict that a void or a later verdict replaced. */
     TAKEN_BACK(false, "Verdicts taken back"),
     /** A verdict whose signed reason is worded otherwise than the rule words it. */

@@ -32,6 +32,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final Standing standing = new Standing();
   private final List<Finding> findings = new ArrayList<>();
   private final CheckExaminer checks = new CheckExaminer(standing, findings);
+  private final DrawExaminer draws = new DrawExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(findings);
   private final Map<String, Integer> signed = new HashMap<>();
   private final Set<Long> faulty = new HashSet<>();
@@ -69,6 +70,9 @@ final class LedgerFold implements Consumer<Examined> {
       if (fact.isPresent()) {
         station.examine(entry, fact.get());
         checks.examine(entry.sequence(), fact.get());
+        if (fact.get() instanceof Fact.DrawMade draw) {
+          draws.examine(entry.sequence(), draw);
+        }
       } else {
         station.examineOther(entry);
       }
@@ -86,7 +90,7 @@ final class LedgerFold implements Consumer<Examined> {
   /** What it all amounts to, once the last entry is verified. */
   Evidence finish(Verification verification) {
     checks.finish();
-    station.finish(verification.officials());
+    station.finish(verification.officials(), verification.organizer());
     verification.faults().forEach(f -> faulty.add(f.sequence()));
     findings.sort(Comparator.comparing(Finding::kind));
     return new Evidence(

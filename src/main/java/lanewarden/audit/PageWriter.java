@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.Standing;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.Verification;
@@ -66,6 +68,7 @@ final class PageWriter {
         findings(Finding.Kind::isContradiction),
         findings(k -> !k.isContradiction()),
         bookPages(),
+        evidence.standing().draws().stream().map(PageWriter::draw).toList(),
         officials(),
         divisions(),
         FailLine.of(checks),
@@ -134,7 +137,7 @@ final class PageWriter {
     for (RuleBook book : books) {
       List<ReportPage.Book.Rule> rules =
           book.divisions().stream()
-              .map(d -> new ReportPage.Book.Rule(d.code(), d.name(), d.inWords()))
+              .map(d -> new ReportPage.Book.Rule(d.code(), d.name(), d.sentences()))
               .toList();
       pages.add(
           new ReportPage.Book(
@@ -146,6 +149,17 @@ final class PageWriter {
               "rule-book-" + (pages.size() + 1)));
     }
     return pages;
+  }
+
+  private static ReportPage.Draw draw(Standing.Draw draw) {
+    Fact.DrawMade fact = draw.fact();
+    return new ReportPage.Draw(
+        String.valueOf(draw.sequence()),
+        fact.division(),
+        fact.share(),
+        Wording.number(fact.pool().size()),
+        fact.seed(),
+        String.join(", ", fact.drawn()));
   }
 
   private List<ReportPage.Official> officials() {

@@ -25,6 +25,7 @@ record ReportPage(
     List<Findings> contradictions,
     List<Findings> lookAt,
     List<Book> books,
+    List<Draw> draws,
     List<Official> officials,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
@@ -45,9 +46,13 @@ record ReportPage(
   /** A rule book. */
   record Book(
       String event, String edition, String sha256, List<Rule> rules, String text, String anchor) {
-    /** A division's rule in words. */
-    record Rule(String code, String name, String words) {}
+    /** What a division demands, a sentence each. */
+    record Rule(String code, String name, List<String> sentences) {}
   }
+
+  /** A draw of those who are to be checked. */
+  record Draw(
+      String entry, String division, String share, String pool, String seed, String drawn) {}
 
   /** An official's key. */
   record Official(String name, String thumbprint, String enrolled, String signed) {}

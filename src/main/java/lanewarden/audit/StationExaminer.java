@@ -6,6 +6,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
@@ -27,6 +28,7 @@ final class StationExaminer {
   private final List<Finding> findings;
   private final Map<String, List<Long>> notMeasured = new LinkedHashMap<>();
   private final Map<Long, SignIn> signIns = new LinkedHashMap<>();
+  private final Map<Long, String> ruleBookSigners = new LinkedHashMap<>();
   private @Nullable Instant latest;
   private boolean ruleBookSeen;
   private boolean rosterSeen;
@@ -79,23 +81,41 @@ final class StationExaminer {
       }
     } else if (fact instanceof Fact.OfficialSignedIn in) {
       signIns.put(number, new SignIn(entry.signer(), in.name()));
+    } else if (fact instanceof Fact.PhaseBegan began) {
+      add(Kind.PHASE, "From here on it is " + began.phase().phrase() + ".", number);
     } else if (fact instanceof Fact.RuleBookAdopted adopted) {
-      if (ruleBookSeen) {
-        exchanged(number, "rule book", adopted.file(), adopted.sha256());
-      }
-      ruleBookSeen = true;
+      adopted(number, entry.signer(), adopted);
     } else if (fact instanceof Fact.RosterAdopted adopted) {
       if (rosterSeen) {
-        exchanged(number, "roster", adopted.file(), adopted.sha256());
+        exchanged(number, "roster", adopted.file(), adopted.sha256(), "");
       }
       rosterSeen = true;
     }
   }
 
-  private void exchanged(long number, String what, String file, String hash) {
+  private void adopted(long number, String signer, Fact.RuleBookAdopted adopted) {
+    if (ruleBookSeen) {
+      String reason =
+          adopted.reason() == null
+              ? " No reason was signed."
+              : " The reason: " + Wording.quoted(adopted.reason()) + ".";
+      exchanged(number, "rule book", adopted.file(), adopted.sha256(), reason);
+    }
+    ruleBookSeen = true;
+    ruleBookSigners.put(number, signer);
+  }
+
+  private void exchanged(long number, String what, String file, String hash, String reason) {
     add(
         Kind.EXCHANGED,
-        "From here on another " + what + " is in force: " + file + ", " + Wording.shortHash(hash),
+        "From here on another "
+            + what
+            + " is in force: "
+            + file
+            + ", "
+            + Wording.shortHash(hash)
+            + "."
+            + reason,
         number);
   }
 
@@ -123,8 +143,21 @@ final class StationExaminer {
     }
   }
 
-  /** Looks at what can be told only when the last entry is folded and all officials are known. */
-  void finish(List<Enrolled> officials) {
+  /**
+   * Looks at what can be told only when the last entry is folded and all keys are known.
+   *
+   * @param organizer thumbprint of the organizer's key, if it is known
+   */
+  void finish(List<Enrolled> officials, Optional<String> organizer) {
+    ruleBookSigners.forEach(
+        (number, signer) -> {
+          if (!organizer.equals(Optional.of(signer))) {
+            add(
+                Kind.RULE,
+                "A rule book was put in force by another key than the organizer's.",
+                number);
+          }
+        });
     notMeasured.forEach(
         (source, entries) ->
             findings.add(

@@ -8,13 +8,14 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Standing;
+import lanewarden.rules.Consequence;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Verdict;
 
 /**
  * Recomputes every verdict from the check's shots as they stood when it was given, by the rule book
- * that it names.
+ * that it names; and what follows it.
  *
  * <p>Owned by one thread.
  */
@@ -84,7 +85,42 @@ final class VerdictExaminer {
           entry);
       return;
     }
-    compare(entry, given, check, check.judgedBy(division.get().rule()));
+    Verdict recomputed = check.judgedBy(division.get().rule());
+    compare(entry, given, check, recomputed);
+    if (recomputed.word().equals(given.outcome().word())) {
+      follows(
+          entry,
+          given,
+          check,
+          division.get().rule().aftermath().follows(recomputed, check.phase()));
+    }
+  }
+
+  private void follows(
+      long entry, Fact.VerdictGiven given, Check check, Optional<Consequence> recomputed) {
+    Optional<Consequence> signed = Optional.ofNullable(given.follows());
+    if (signed.equals(recomputed)) {
+      return;
+    }
+    String rule = recomputed.map(Consequence::phrase).orElse("nothing");
+    if (signed.isEmpty()) {
+      add(
+          Kind.FOLLOWS_UNSAID,
+          Wording.check(check) + ": nothing was signed; by the rule follows: " + rule + ".",
+          entry);
+    } else {
+      add(
+          Kind.FOLLOWS,
+          Wording.check(check)
+              + " "
+              + check.phase().phrase()
+              + " was signed with what follows as "
+              + Wording.quoted(signed.get().phrase())
+              + ", but by the rule follows: "
+              + rule
+              + ".",
+          entry);
+    }
   }
 
   private void compare(long entry, Fact.VerdictGiven given, Check check, Verdict recomputed) {
@@ -121,11 +157,15 @@ final class VerdictExaminer {
     }
   }
 
-  /** A reading of this check was just declared void: a verdict that rested on it falls. */
-  void rested(long entry, Check check) {
+  /**
+   * What a verdict rested on was just changed: it falls.
+   *
+   * @param how for example {@code a reading was declared void}
+   */
+  void fell(long entry, Check check, String how) {
     Given fallen = last.remove(check.number());
     if (fallen != null) {
-      takenBack(fallen, check, "taken back when a reading was declared void", entry);
+      takenBack(fallen, check, "taken back when " + how, entry);
     }
   }
 

@@ -1,8 +1,6 @@
 package lanewarden.command;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
@@ -26,19 +24,7 @@ final class LineCommand implements Callable<Integer> {
 
   @Mixin private InstrumentOptions instrument = new InstrumentOptions();
 
-  @Option(
-      names = "--official",
-      paramLabel = "NAME",
-      description = "Who signs; needed where there are several officials.")
-  private Optional<String> official = Optional.empty();
-
-  @Option(
-      names = "--passphrase-file",
-      paramLabel = "FILE",
-      description =
-          "Read the official's passphrase from the first line of a file or of a descriptor, such as"
-              + " /dev/fd/3, instead of asking for it unseen.")
-  private Optional<Path> passphraseFile = Optional.empty();
+  @Mixin private Signer signer = new Signer();
 
   @Option(names = "--json", description = "Tell everything as JSON, an object a line.")
   private boolean json;
@@ -51,8 +37,8 @@ final class LineCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
     EventFolder event = new EventFolder(folder);
-    String name = official(event);
-    char[] passphrase = new Passphrases(terminal).of(name, passphraseFile);
+    String name = signer.name(event);
+    char[] passphrase = new Passphrases(terminal).of(name, signer.passphraseFile());
     CheckInLine line =
         CheckInLine.open(event, instrument.port(), instrument.pace(), workplace.here());
     LineSession session =
@@ -65,20 +51,5 @@ final class LineCommand implements Callable<Integer> {
               session.obey(terminal::line);
               return ExitCode.FINE;
             });
-  }
-
-  private String official(EventFolder event) throws Exception {
-    if (official.isPresent()) {
-      return official.get();
-    }
-    List<String> all = event.officials();
-    if (all.size() != 1) {
-      throw CommandRefused.misstep(
-          "WHICH-OFFICIAL",
-          "The line was not opened.",
-          "It is not clear who signs. The officials are " + String.join(", ", all) + ".",
-          "Say who with --official NAME.");
-    }
-    return all.get(0);
   }
 }

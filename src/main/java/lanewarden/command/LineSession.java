@@ -26,6 +26,9 @@ final class LineSession {
 
   private static final Pattern SHOT = Pattern.compile("#([0-9]{1,3})\\s+(.*)");
 
+  private static final Pattern BECAUSE =
+      Pattern.compile("(.+?)\\s+because\\s+(.+)", Pattern.CASE_INSENSITIVE);
+
   private final CheckInLine line;
   private final Station station;
   private final Terminal terminal;
@@ -55,7 +58,7 @@ final class LineSession {
   }
 
   /** Obeys a line; false if it leaves the line. */
-  private boolean obey(String typed) throws InterruptedException {
+  private boolean obey(String typed) throws InterruptedException, IOException {
     if (typed.isEmpty() || typed.startsWith("#")) {
       return true;
     }
@@ -64,13 +67,18 @@ final class LineSession {
       return word.isPresent() ? obey(word.get(), word.get().rest(typed)) : call(typed);
     } catch (StationException e) {
       terminal.say(e.trouble().toString());
-      return true;
+    } catch (CommandRefused e) {
+      terminal.say(e.trouble().toString());
     }
+    return true;
   }
 
-  private boolean obey(LineWord word, String rest) throws StationException, InterruptedException {
+  private boolean obey(LineWord word, String rest)
+      throws StationException, CommandRefused, InterruptedException, IOException {
     switch (word) {
-      case CALL -> station.call(rest);
+      case CALL -> call(rest);
+      case SETUP -> station.state(SetUpWords.read(rest));
+      case TICK -> tick(rest);
       case TYPED -> station.type(rest);
       case VOID -> declareVoid(rest);
       case NEXT -> station.next();
@@ -78,6 +86,11 @@ final class LineSession {
       case STATUS -> Narration.of(station.view()).forEach(ear);
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
+      case PHASE -> station.begin(rest);
+      case DRAW -> draw(rest);
+      case ADOPT ->
+          station.adoptRuleBook(
+              new Passphrases(terminal).of("the organizer", Optional.empty()), rest);
       case HELP -> terminal.say(LineWord.list());
       case OUT -> {
         return false;
@@ -91,8 +104,31 @@ final class LineSession {
   }
 
   private boolean call(String typed) throws StationException {
-    station.call(typed);
+    Matcher because = BECAUSE.matcher(typed);
+    if (because.matches()) {
+      station.call(because.group(1), because.group(2));
+    } else {
+      station.call(typed);
+    }
     return true;
+  }
+
+  private void tick(String rest) throws StationException {
+    if (rest.isEmpty()) {
+      station.tickAll();
+      return;
+    }
+    List<String> conditions =
+        station.view().check().map(c -> c.division().rule().conditions()).orElse(List.of());
+    boolean numbered = rest.matches("[0-9]{1,2}");
+    int number = numbered ? Integer.parseInt(rest) : 0;
+    boolean named = number >= 1 && number <= conditions.size();
+    station.tick(named ? conditions.get(number - 1) : rest);
+  }
+
+  private void draw(String rest) throws StationException {
+    String[] words = rest.split("\\s+", 2);
+    ear.accept(Narration.draw(station.draw(words[0], words.length > 1 ? words[1] : "")));
   }
 
   private void declareVoid(String rest) throws StationException {

@@ -8,7 +8,11 @@ import java.util.stream.Collectors;
 /** The words that an official types at the line. */
 enum LineWord {
   /** Calls a competitor whose name begins with one of these words. */
-  CALL("BIB-OR-NAME", "call a competitor; a bare bib or name does the same"),
+  CALL("BIB-OR-NAME [because WHY]", "call somebody; a bare bib does too: 101 because another bow"),
+  /** States bow and arrow. */
+  SETUP("FIGURES", "state bow and arrow: setup arrow 352.5, draw 60, certified 62"),
+  /** Ticks conditions. */
+  TICK("[NUMBER]", "tick every condition of the rule, or the one with this number"),
   /** Takes a reading from the instrument's display. */
   TYPED("SPEED", "take a reading that you type, such as: typed 301.2 or typed 88.4 m/s"),
   /** Declares a reading void. */
@@ -27,10 +31,16 @@ enum LineWord {
   OUT("", "sign out and leave; a running check stays at the line"),
   /** The line closes. */
   CLOSE("", "close the line for today, sign out and leave"),
+  /** Another phase of the event begins. */
+  PHASE("WORD", "begin a phase of the event: before, during or after"),
+  /** Draws who is to be checked. */
+  DRAW("DIVISION SEED", "draw a division's random share from digits thrown before witnesses"),
+  /** Puts the changed rule book in force. */
+  ADOPT("REASON", "put the folder's changed rule book in force, as the organizer"),
   /** Lists the words. */
   HELP("", "list these words");
 
-  private static final int COLUMN = 22;
+  private static final int COLUMN = 31;
 
   private final String after;
   private final String meaning;

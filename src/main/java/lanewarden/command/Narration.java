@@ -24,6 +24,7 @@ final class Narration {
     List<Notice> told = new ArrayList<>();
     told.add(Notice.of("event", now.event() + ", station " + now.station()));
     told.add(progress(now));
+    told.add(phase(now));
     told.add(link(now));
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
@@ -42,6 +43,9 @@ final class Narration {
     }
     if (!now.official().equals(before.official())) {
       told.add(now.official().map(Narration::onDuty).orElse(Notice.of("official", "signed out")));
+    }
+    if (now.phase() != before.phase()) {
+      told.add(phase(now));
     }
     Optional<CheckView> same = before.check().filter(b -> isSame(b, now.check()));
     if (before.check().isPresent() && same.isEmpty()) {
@@ -87,6 +91,7 @@ final class Narration {
       told.add(called(now));
       told.add(Notice.of("rule", now.division().inWords()));
     }
+    told.addAll(Preparation.between(before, now));
     List<Check.TakenShot> known = before.map(b -> b.check().shots()).orElse(List.of());
     for (int i = 0; i < check.shots().size(); i++) {
       Check.TakenShot shot = check.shots().get(i);
@@ -101,6 +106,7 @@ final class Narration {
     int refusedBefore = before.map(b -> b.check().refused().size()).orElse(0);
     check.refused().stream().skip(refusedBefore).forEach(line -> told.add(refused(line)));
     told.addAll(outcome(before, now));
+    told.addAll(Preparation.waits(before, now));
     return told;
   }
 
@@ -111,21 +117,17 @@ final class Narration {
     }
     Optional<Outcome> outcome = now.outcome();
     if (outcome.isEmpty()) {
-      return List.of(Notice.of("outcome", "taken back; " + now.words() + " needed"));
+      return List.of(
+          Notice.of("outcome", "taken back; " + now.words() + (now.takesShots() ? " needed" : "")));
     }
     String word = outcome.get().word().toUpperCase(Locale.ROOT);
-    return List.of(
-        Notice.of("outcome", word + ": " + now.words() + after(outcome.get(), now.rechecksLeft()))
+    String follows = now.follows().map(next -> ". What follows: " + next + ".").orElse("");
+    Notice told =
+        Notice.of("outcome", word + ": " + now.words() + follows)
             .with("check", now.check().number())
             .with("bib", now.check().opened().bib())
-            .with("outcome", outcome.get().word()));
-  }
-
-  private static String after(Outcome outcome, int rechecksLeft) {
-    if (outcome != Outcome.OVER) {
-      return "";
-    }
-    return rechecksLeft == 0 ? ". No re-check is left." : ". Re-checks left: " + rechecksLeft + ".";
+            .with("outcome", outcome.get().word());
+    return List.of(now.follows().isEmpty() ? told : told.with("follows", now.follows().get()));
   }
 
   private static Notice called(CheckView view) {
@@ -184,6 +186,30 @@ final class Narration {
 
   private static Notice onDuty(String name) {
     return Notice.of("official", name + " on duty").with("official", name);
+  }
+
+  private static Notice phase(LineView now) {
+    return Notice.of("phase", now.phase().phrase()).with("phase", now.phase().word());
+  }
+
+  /** Who was drawn. */
+  static Notice draw(Fact.DrawMade draw) {
+    return Notice.of(
+            "draw",
+            draw.division()
+                + ": "
+                + String.join(", ", draw.drawn())
+                + "; "
+                + draw.drawn().size()
+                + " of "
+                + draw.pool().size()
+                + " drawn, "
+                + draw.share())
+        .with("division", draw.division())
+        .with("seed", draw.seed())
+        .with("share", draw.share())
+        .with("pool", draw.pool())
+        .with("drawn", draw.drawn());
   }
 
   /** How the link stands. */

@@ -36,6 +36,10 @@ public final class Program {
     CommandLine line = new CommandLine(new LineCommand(workplace));
     line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
     program.addSubcommand("line", line);
+    add(program, "rules", new RulesCommand(workplace));
+    add(program, "plan", new PlanCommand(workplace));
+    add(program, "adopt", new AdoptCommand(workplace));
+    add(program, "draw", new DrawCommand(workplace));
     add(program, "kiosk", new KioskCommand(workplace));
     add(program, "studio", new StudioCommand(terminal, studio));
     add(program, "listen", new ListenCommand(workplace));

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanewarden.ledger.Entry;
+import lanewarden.roster.Competitor;
+import lanewarden.roster.Roster;
 import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenRefused;
@@ -33,7 +35,7 @@ public final class Standing {
   private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
   private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
-  private final Map<String, Draw> draws = new LinkedHashMap<>();
+  private final List<Draw> draws = new ArrayList<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
   private Phase phase = Phase.BEFORE;
   private @Nullable RuleBook ruleBook;
@@ -80,7 +82,7 @@ public final class Standing {
     } else if (fact instanceof Fact.PhaseBegan began) {
       phase = began.phase();
     } else if (fact instanceof Fact.DrawMade draw) {
-      draws.put(draw.division(), new Draw(sequence, inForce(), draw));
+      draws.add(new Draw(sequence, inForce(), draw));
     } else {
       foldCheck(sequence, at, signer, fact);
     }
@@ -182,7 +184,36 @@ public final class Standing {
 
   /** The draw of a division that was made last, if one was. */
   public Optional<Draw> draw(String division) {
-    return Optional.ofNullable(draws.get(division));
+    return draws.stream()
+        .filter(draw -> draw.fact().division().equals(division))
+        .reduce((earlier, later) -> later);
+  }
+
+  /** Every draw that was made, in order. */
+  public List<Draw> draws() {
+    return List.copyOf(draws);
+  }
+
+  /**
+   * The bibs of a division in the order of the roster in force: whom a draw is made from. Empty
+   * where no roster is in force that can be read.
+   */
+  public Optional<List<String>> pool(String division) {
+    Fact.RosterAdopted adopted = roster;
+    if (adopted == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          Roster.read(adopted.file(), adopted.text().getBytes(StandardCharsets.UTF_8))
+              .competitors()
+              .stream()
+              .filter(competitor -> competitor.division().equals(division))
+              .map(Competitor::bib)
+              .toList());
+    } catch (WrittenRefused unreadable) {
+      return Optional.empty();
+    }
   }
 
   /** The competitors, as adopted last. */

@@ -3,7 +3,7 @@
  * folded from them.
  *
  * <p>Front door: {@link lanewarden.journal.Standing}. Words it owns: fact, standing, check,
- * attempt, obstacle. May import: quantity, written, rules, ledger.
+ * attempt, obstacle. May import: quantity, written, rules, ledger, roster.
  */
 @NullMarked
 package lanewarden.journal;

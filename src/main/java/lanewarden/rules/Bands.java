@@ -1,5 +1,7 @@
 package lanewarden.rules;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.quantity.MeanSpeed;
@@ -28,5 +30,20 @@ record Bands(List<Band> ascending) {
       return true;
     }
     return figure.most().map(most -> of(most, allowed).equals(least)).orElse(false);
+  }
+
+  /**
+   * Speeds of readings of which some settles whatever can be settled: a very slow one, the upper
+   * edge of each band, and a very fast one.
+   */
+  List<Speed> telling(Rounding reading, Speed allowed) {
+    List<Speed> telling = new ArrayList<>();
+    telling.add(Speed.of(BigDecimal.ZERO, allowed.unit()));
+    for (Band band : ascending) {
+      telling.add(reading.readable(band.edge(allowed)));
+    }
+    Speed last = ascending.get(ascending.size() - 1).edge(allowed);
+    telling.add(reading.readable(last.plus(last)));
+    return telling;
   }
 }

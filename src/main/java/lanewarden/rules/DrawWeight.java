@@ -14,9 +14,6 @@ public enum DrawWeight {
   /** Whichever of both is more. */
   GREATER("greater", "the greater of the draw weights as set and certified");
 
-  static final String SET_FIGURE = "draw weight as set";
-  static final String CERTIFIED_FIGURE = "certified draw weight";
-
   private final String word;
   private final String phrase;
 
@@ -59,11 +56,11 @@ public enum DrawWeight {
     boolean needsSet = this != CERTIFIED && setUp.drawWeight() == null;
     boolean needsCertified = this != AS_SET && setUp.certifiedDrawWeight() == null;
     if (needsSet && needsCertified) {
-      return List.of(SET_FIGURE, CERTIFIED_FIGURE);
+      return List.of(SetUp.DRAW_WEIGHT, SetUp.CERTIFIED_DRAW_WEIGHT);
     }
     if (needsSet) {
-      return List.of(SET_FIGURE);
+      return List.of(SetUp.DRAW_WEIGHT);
     }
-    return needsCertified ? List.of(CERTIFIED_FIGURE) : List.of();
+    return needsCertified ? List.of(SetUp.CERTIFIED_DRAW_WEIGHT) : List.of();
   }
 }

@@ -21,8 +21,6 @@ public record EquipmentRule(
     Optional<Force> mostDraw,
     DrawWeight counts) {
 
-  static final String ARROW_FIGURE = "arrow mass";
-
   /**
    * @throws IllegalArgumentException if no bow could keep it
    */
@@ -49,7 +47,7 @@ public record EquipmentRule(
   List<String> missing(SetUp setUp) {
     List<String> missing = new ArrayList<>();
     if (leastArrow.isPresent() && setUp.arrowMass() == null) {
-      missing.add(ARROW_FIGURE);
+      missing.add(SetUp.ARROW_MASS);
     }
     if (asksAnything()) {
       missing.addAll(counts.missing(setUp));
@@ -86,8 +84,28 @@ public record EquipmentRule(
     return Optional.empty();
   }
 
+  /** The figures that its clauses ask for, as far as they are known. */
+  String figures(SetUp setUp) {
+    List<String> figures = new ArrayList<>();
+    if (leastArrow.isPresent() && setUp.arrowMass() != null) {
+      figures.add(SetUp.ARROW_MASS + " " + setUp.arrowMass());
+    }
+    if (asksAnything()) {
+      counts.of(setUp).ifPresent(draw -> figures.add(counts.phrase() + " " + draw));
+    }
+    return String.join(", ", figures);
+  }
+
   private static Optional<Verdict> notAdmitted(String clause) {
     return Optional.of(new Verdict.NotAdmitted(clause));
+  }
+
+  /**
+   * The least arrow that is admitted with the draw weight of this set-up, rounded up for display;
+   * empty where no clause asks for one or the draw weight is not known.
+   */
+  public Optional<Mass> leastArrow(SetUp setUp) {
+    return leastArrow.flatMap(least -> counts.of(setUp).map(least::leastArrow));
   }
 
   /** A sentence for each clause. */

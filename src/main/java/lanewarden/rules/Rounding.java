@@ -13,6 +13,11 @@ public sealed interface Rounding {
   /** The speed rounded. */
   Speed of(Speed speed);
 
+  /** The fastest speed up to this one that a rounded reading can have. */
+  default Speed readable(Speed most) {
+    return step().map(step -> new Down(step).of(most)).orElse(most);
+  }
+
   /** The step, where there is one. */
   Optional<Speed> step();
 

@@ -95,7 +95,7 @@ public record Rule(
     boolean needsArrow = energy.isPresent() || onlyBelow.isPresent();
     List<String> missing = new ArrayList<>();
     if (needsArrow && setUp.arrowMass() == null) {
-      missing.add(EquipmentRule.ARROW_FIGURE);
+      missing.add(SetUp.ARROW_MASS);
     }
     if (onlyBelow.isPresent()) {
       missing.addAll(equipment.counts().missing(setUp));
@@ -131,14 +131,18 @@ public record Rule(
 
   private String withoutLimit(SetUp setUp) {
     Optional<GrainsPerPound> onlyBelow = speed.flatMap(SpeedLimit::onlyBelow);
-    return onlyBelow.isEmpty()
-        ? "no limit applies"
-        : "no limit applies: the arrow of "
-            + setUp.arrowMass()
-            + " has "
-            + onlyBelow.get()
-            + " or more at "
-            + equipment.counts().of(setUp).orElseThrow();
+    if (onlyBelow.isEmpty()) {
+      String figures = equipment.figures(setUp);
+      return figures.isEmpty()
+          ? "nothing is limited"
+          : "bow and arrow are as asked (" + figures + "), and no limit applies";
+    }
+    return "no limit applies: the arrow of "
+        + setUp.arrowMass()
+        + " has "
+        + onlyBelow.get()
+        + " or more at "
+        + equipment.counts().of(setUp).orElseThrow();
   }
 
   /** The unit in which speeds are typed and shown where none is written. */

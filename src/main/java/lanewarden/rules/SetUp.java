@@ -14,6 +14,15 @@ import org.jspecify.annotations.Nullable;
 public record SetUp(
     @Nullable Mass arrowMass, @Nullable Force drawWeight, @Nullable Force certifiedDrawWeight) {
 
+  /** How every sentence names the first figure. */
+  public static final String ARROW_MASS = "arrow mass";
+
+  /** How every sentence names the second figure. */
+  public static final String DRAW_WEIGHT = "draw weight as set";
+
+  /** How every sentence names the third figure. */
+  public static final String CERTIFIED_DRAW_WEIGHT = "certified draw weight";
+
   /** Nothing is known. */
   public static SetUp unknown() {
     return new SetUp(null, null, null);

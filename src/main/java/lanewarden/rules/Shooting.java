@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.quantity.Speed;
@@ -69,20 +70,51 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
       return verdict;
     }
     Optional<Verdict> spent = spent(readings.size(), used, atLeast);
-    if (spent.isEmpty()) {
-      return Counting.moreReadings(atLeast);
+    if (spent.isPresent()) {
+      // who is over already does not get off by voids: only the band stays the least it can be
+      return verdict instanceof Verdict.Over ? verdict : spent.get();
     }
-    // who is over already does not get off by voids: only the band stays the least it can be
-    return verdict instanceof Verdict.Over ? verdict : spent.get();
+    int fewest = bands.any() ? fewest(atLeast, readings, bound, bands) : atLeast;
+    return Counting.moreReadings(Math.min(fewest, plan.allowed() - used));
   }
 
-  /** The fewest further readings that can decide; 0 where nothing is open. */
+  /** The least number of further readings that can change anything; 0 where nothing is open. */
   private static int missing(Verdict verdict, boolean settled) {
     if (verdict instanceof Verdict.NotDecided open
         && open.missing() instanceof Missing.MoreReadings more) {
       return more.atLeast();
     }
     return settled ? 0 : 1;
+  }
+
+  /**
+   * The fewest further readings that can decide with their band. If so many of any speeds can, so
+   * many of one speed can, since only the place among those taken matters.
+   */
+  private int fewest(int atLeast, List<Speed> readings, Bound bound, Bands bands) {
+    List<Speed> tried = new ArrayList<>(readings);
+    tried.addAll(bands.telling(reading, bound.fastest()));
+    int more = atLeast;
+    while (more < plan.counted() - readings.size()
+        && !anySettles(tried, more, readings, bound, bands)) {
+      more++;
+    }
+    return more;
+  }
+
+  private boolean anySettles(
+      List<Speed> tried, int more, List<Speed> readings, Bound bound, Bands bands) {
+    for (Speed speed : tried) {
+      List<Speed> longer = new ArrayList<>(readings);
+      longer.addAll(Collections.nCopies(more, speed));
+      Verdict verdict = decide(longer, bound);
+      if (verdict instanceof Verdict.Within
+          || (verdict instanceof Verdict.Over
+              && bands.isSettled(decision.figure(longer, plan.counted()), bound.fastest()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<Verdict> spent(int readings, int used, int atLeast) {
@@ -109,12 +141,32 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
   }
 
   private Verdict decide(List<Speed> readings, Bound bound) {
-    if (spread.isPresent()) {
-      Optional<Verdict> open = spreadVerdict(readings, spread.get());
-      if (open.isPresent()) {
-        return open.get();
-      }
+    Verdict verdict =
+        spread
+            .flatMap(most -> spreadVerdict(readings, most))
+            .orElseGet(() -> limitVerdict(readings, bound));
+    return reading.isNone() ? verdict : withRounding(verdict);
+  }
+
+  /** The reason shows rounded readings: it must say so, or they seem to be none of those taken. */
+  private Verdict withRounding(Verdict verdict) {
+    String note = "; each reading first " + readingInWords();
+    if (verdict instanceof Verdict.Within within) {
+      return new Verdict.Within(within.reason() + note);
     }
+    return verdict instanceof Verdict.Over over
+        ? new Verdict.Over(over.reason() + note, over.band())
+        : verdict;
+  }
+
+  private String readingInWords() {
+    Speed step = reading.step().orElseThrow();
+    return reading instanceof Rounding.Down
+        ? "rounded down to whole steps of " + step
+        : "rounded to the nearest step of " + step + ", halves up";
+  }
+
+  private Verdict limitVerdict(List<Speed> readings, Bound bound) {
     if (plan.counted() > 1 || readings.isEmpty()) {
       return decision.on(readings, plan.counted(), bound);
     }
@@ -151,14 +203,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     List<String> sentences = new ArrayList<>();
     sentences.add(plan.counted() == 1 ? "One reading decides." : decision.inWords(plan.counted()));
     if (!reading.isNone()) {
-      sentences.add(
-          reading instanceof Rounding.Down
-              ? "Each reading is first rounded down to whole steps of "
-                  + reading.step().orElseThrow()
-                  + "."
-              : "Each reading is first rounded to the nearest step of "
-                  + reading.step().orElseThrow()
-                  + ", halves up.");
+      sentences.add("Each reading is first " + readingInWords() + ".");
     }
     spread.ifPresent(
         most ->

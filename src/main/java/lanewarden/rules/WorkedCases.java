@@ -170,12 +170,12 @@ final class WorkedCases {
   /** Only figures that some clause asks for. */
   private SetUp setUp(Mass arrow, Force draw) {
     List<String> asked = rule.figuresAsked();
-    boolean set = asked.contains(DrawWeight.SET_FIGURE);
-    boolean certified = asked.contains(DrawWeight.CERTIFIED_FIGURE);
+    boolean set = asked.contains(SetUp.DRAW_WEIGHT);
+    boolean certified = asked.contains(SetUp.CERTIFIED_DRAW_WEIGHT);
     // where the greater counts, the certified one is made the lesser, to show it
     Force certificate = set ? Force.of(draw.value().subtract(TENTH), draw.unit()) : draw;
     return new SetUp(
-        asked.contains(EquipmentRule.ARROW_FIGURE) ? arrow : null,
+        asked.contains(SetUp.ARROW_MASS) ? arrow : null,
         set ? draw : null,
         certified ? certificate : null);
   }

@@ -210,7 +210,7 @@ final class Book implements AutoCloseable {
 
   /** The draw of a division, as it is to be signed. */
   Fact.DrawMade draw(String division, String seed) throws StationException {
-    return new Drawing(admission().division(division), roster)
+    return new Drawing(admission().division(division), standing.pool(division).orElseGet(List::of))
         .made(standing.draw(division), ruleBook().sha256(), seed);
   }
 

@@ -4,11 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.PastChecks;
+import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Division;
 import lanewarden.rules.Missing;
+import lanewarden.rules.Side;
 import lanewarden.rules.SpeedLimit;
 import lanewarden.rules.Verdict;
 
@@ -86,7 +89,7 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
 
   private String follows(Consequence consequence) {
     if (outcome().equals(Optional.of(Outcome.NOT_ADMITTED)) && consequence == Consequence.RECHECK) {
-      return "another bow or arrow may be checked; this uses no re-check";
+      return "another bow or arrow may be checked";
     }
     if (consequence != Consequence.RECHECK) {
       return consequence.phrase();
@@ -96,6 +99,36 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
       case 1 -> "a re-check: 1 is left";
       default -> "a re-check: " + rechecksLeft + " are left";
     };
+  }
+
+  /**
+   * Whether the competitor may be called once more after this outcome, as far as this check says.
+   */
+  public boolean mayComeBack() {
+    boolean fails = outcome().filter(o -> o != Outcome.WITHIN).isPresent();
+    return fails
+        && new PastChecks(List.of(check)).consequence().isEmpty()
+        && (!check.usesRecheck() || rechecksLeft > 0);
+  }
+
+  /** The limit that governs this set-up in words; empty where none applies or one is unknown. */
+  public Optional<String> limitInWords() {
+    return division.rule().limitInWords(check.setUp());
+  }
+
+  /** Whether a speed equal to the limit exceeds it. */
+  public boolean isBelow() {
+    return division.rule().speed().filter(clause -> clause.side() == Side.BELOW).isPresent();
+  }
+
+  /** Whether the rule has a limit of any kind, be it for some set-ups only. */
+  public boolean isLimited() {
+    return division.rule().speed().isPresent() || division.rule().energy().isPresent();
+  }
+
+  /** The least arrow that is admitted with the draw weight stated, where a clause asks for one. */
+  public Optional<Mass> leastArrow() {
+    return division.rule().equipment().leastArrow(check.setUp());
   }
 
   /** What the rule says of the check as it stands. */

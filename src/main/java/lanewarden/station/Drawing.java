@@ -6,8 +6,6 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.Standing;
 import lanewarden.metrology.PublicDraw;
 import lanewarden.quantity.Percent;
-import lanewarden.roster.Competitor;
-import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
 
 /**
@@ -18,9 +16,9 @@ import lanewarden.rules.Division;
  * made.
  *
  * @param division of the rule book in force
- * @param roster the competitors
+ * @param pool the bibs of the division, as the roster in force has them
  */
-record Drawing(Division division, Roster roster) {
+record Drawing(Division division, List<String> pool) {
 
   /**
    * The draw as it is to be signed.
@@ -47,11 +45,6 @@ record Drawing(Division division, Roster roster) {
           "A division is drawn once under a rule book. Whoever else must be checked is called with"
               + " a judge's grounds.");
     }
-    List<String> pool =
-        roster.competitors().stream()
-            .filter(competitor -> competitor.division().equals(division.code()))
-            .map(Competitor::bib)
-            .toList();
     String thrown = Reason.of(seed);
     try {
       List<String> drawn = PublicDraw.of(thrown, share, pool).drawn();

@@ -1,5 +1,7 @@
 package lanewarden.station;
 
+import java.util.Locale;
+import java.util.stream.Stream;
 import lanewarden.journal.Fact;
 import lanewarden.rules.Phase;
 
@@ -9,6 +11,24 @@ import lanewarden.rules.Phase;
  * @param now the phase it is in
  */
 record PhaseChange(Phase now) {
+
+  /**
+   * The phase that is meant by its word or its phrase, such as {@code during} or {@code during the
+   * event}.
+   */
+  static Phase named(String typed) throws StationException {
+    String word = typed.strip().toLowerCase(Locale.ROOT);
+    return Stream.of(Phase.values())
+        .filter(phase -> phase.word().equals(word) || phase.phrase().equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                StationException.misstep(
+                    "PHASE-WORD",
+                    "No phase was begun.",
+                    "\"" + typed.strip() + "\" is no phase of an event.",
+                    "The phases are before, during and after the event."));
+  }
 
   /** What is to be signed. */
   Fact to(Phase next) throws StationException {

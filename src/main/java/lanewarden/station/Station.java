@@ -15,7 +15,6 @@ import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.roster.Competitor;
-import lanewarden.rules.Phase;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,8 +38,8 @@ public final class Station implements AutoCloseable {
   private final String program;
   private final TypedEntry typedEntry;
   private final Intake intake;
+  private final Duty duty;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
-  private @Nullable SigningKey key;
   private @Nullable Trouble notice;
 
   private Station(
@@ -56,6 +55,7 @@ public final class Station implements AutoCloseable {
     this.instrument = instrument;
     this.program = program;
     this.intake = new Intake(book);
+    this.duty = new Duty(intake);
     this.typedEntry = new TypedEntry(profile.plausible(), clock);
   }
 
@@ -96,7 +96,7 @@ public final class Station implements AutoCloseable {
     return new LineView(
         book.event(),
         book.station(),
-        key == null ? Optional.empty() : book.standing().official(),
+        duty.isOn() ? book.standing().official() : Optional.empty(),
         instrument.name(),
         intake.link().map(link -> LineView.Link.of(link.state())).orElse(LineView.Link.LOST),
         intake
@@ -132,7 +132,7 @@ public final class Station implements AutoCloseable {
   public void signIn(String name, char[] passphrase) throws StationException {
     SigningKey opened = folder.key(name, passphrase);
     synchronized (this) {
-      if (key != null) {
+      if (duty.isOn()) {
         signOut();
       }
       Book.Adoption adoption = book.adoption(folder);
@@ -146,18 +146,18 @@ public final class Station implements AutoCloseable {
       }
       adoption.roster().ifPresent(facts::add);
       book.append(opened, facts);
-      key = opened;
-      flush();
+      duty.begin(opened);
+      duty.flush();
       tell();
     }
   }
 
   /** The official leaves; a check that runs stays where it is. */
   public synchronized void signOut() throws StationException {
-    SigningKey leaving = ready();
+    SigningKey leaving = duty.ready();
     book.append(
         leaving, List.of(new Fact.OfficialSignedOut(book.standing().official().orElse(""))));
-    key = null;
+    duty.end();
     tell();
   }
 
@@ -180,7 +180,7 @@ public final class Station implements AutoCloseable {
    * @throws StationException as the plain call does, and if the grounds are not what it takes
    */
   public synchronized void call(String bibOrName, String grounds) throws StationException {
-    SigningKey signer = ready();
+    SigningKey signer = duty.ready();
     Admission admission = book.admission();
     Competitor competitor = admission.find(bibOrName);
     List<Fact> facts = new ArrayList<>();
@@ -218,7 +218,7 @@ public final class Station implements AutoCloseable {
    * @param text a speed; without a unit it is in the division's
    */
   public synchronized void type(String text) throws StationException {
-    ready();
+    duty.ready();
     SpeedUnit unit = book.atLine().division().rule().unit();
     hear(typedEntry.read(text, unit));
   }
@@ -278,7 +278,7 @@ public final class Station implements AutoCloseable {
   }
 
   private synchronized void act(Act act) throws StationException {
-    SigningKey signer = ready();
+    SigningKey signer = duty.ready();
     book.append(signer, act.facts(new OpenCheck(book.atLine())));
     tell();
   }
@@ -286,10 +286,13 @@ public final class Station implements AutoCloseable {
   /**
    * Begins a phase of the event. A check that is at the line keeps the phase in which it was
    * opened.
+   *
+   * @param phase its word or phrase, such as {@code during} or {@code during the event}
    */
-  public synchronized void begin(Phase phase) throws StationException {
-    SigningKey signer = ready();
-    book.append(signer, List.of(new PhaseChange(book.standing().phase()).to(phase)));
+  public synchronized void begin(String phase) throws StationException {
+    SigningKey signer = duty.ready();
+    PhaseChange change = new PhaseChange(book.standing().phase());
+    book.append(signer, List.of(change.to(PhaseChange.named(phase))));
     tell();
   }
 
@@ -300,7 +303,7 @@ public final class Station implements AutoCloseable {
    * @return the draw as it was signed
    */
   public synchronized Fact.DrawMade draw(String division, String seed) throws StationException {
-    SigningKey signer = ready();
+    SigningKey signer = duty.ready();
     Fact.DrawMade draw = book.draw(division, seed);
     book.append(signer, List.of(draw));
     tell();
@@ -320,7 +323,7 @@ public final class Station implements AutoCloseable {
   public void adoptRuleBook(char[] passphrase, String reason) throws StationException {
     SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase);
     synchronized (this) {
-      flush();
+      duty.flush();
       intake.requireWritten();
       book.adoptRuleBook(organizer, folder.ruleBook(), reason);
       notice = null;
@@ -330,7 +333,7 @@ public final class Station implements AutoCloseable {
 
   /** Closes the line and signs the official out. */
   public synchronized void closeLine() throws StationException {
-    SigningKey signer = ready();
+    SigningKey signer = duty.ready();
     List<Fact> facts = new ArrayList<>();
     Optional<CheckView> atLine = book.check();
     if (atLine.isPresent()) {
@@ -339,14 +342,14 @@ public final class Station implements AutoCloseable {
     facts.add(new Fact.OfficialSignedOut(book.standing().official().orElse("")));
     facts.add(new Fact.StationClosed());
     book.append(signer, facts);
-    key = null;
+    duty.end();
     tell();
   }
 
   /** Tries again to write what waits, after a full disk was cleared. */
   public synchronized void retry() {
     book.settleDoubt();
-    flush();
+    duty.flush();
     tell();
   }
 
@@ -360,15 +363,9 @@ public final class Station implements AutoCloseable {
   }
 
   private synchronized void hear(Signal signal) {
-    intake.hear(signal, key != null);
-    flush();
+    intake.hear(signal, duty.isOn());
+    duty.flush();
     tell();
-  }
-
-  private void flush() {
-    if (key != null) {
-      intake.write(key);
-    }
   }
 
   private void tell() {
@@ -376,24 +373,5 @@ public final class Station implements AutoCloseable {
       LineView view = view();
       listeners.forEach(l -> l.accept(view));
     }
-  }
-
-  private SigningKey onDuty() throws StationException {
-    if (key == null) {
-      throw StationException.misstep(
-          "NOBODY-ON-DUTY",
-          "Nothing was done.",
-          "No official is signed in, so nobody could sign it.",
-          "Sign in first.");
-    }
-    return key;
-  }
-
-  /** On duty, and with everything written that was heard. */
-  private SigningKey ready() throws StationException {
-    SigningKey signer = onDuty();
-    flush();
-    intake.requireWritten();
-    return signer;
   }
 }

@@ -123,12 +123,12 @@ final class TomlLayout {
   }
 
   /**
-   * After the last line that is surely the table's own: its last key with its comments, and the
-   * comment lines directly below unless they lead over to the next table.
+   * After the last line that is surely a {@code [[table]]}'s own: its last key with its comments,
+   * and the comment lines directly below unless they lead over to the next table.
    */
   int ownEnd(Block block) {
     int last = entries(block).reduce((one, other) -> other).orElse(block.head());
-    int end = last < 0 ? 0 : afterItsComments(last);
+    int end = afterItsComments(last);
     int comments = end;
     while (kind(comments) == Kind.COMMENT) {
       comments++;

@@ -127,7 +127,7 @@ public final class WrittenToml {
     }
     if (toml.contains(List.of(name))) {
       throw refusal(
-          name,
+          keyOf(TablePath.of(name)),
           "[[" + name + "]] on a line of its own",
           "it written in another way",
           placeOf(toml, name));
@@ -205,7 +205,7 @@ public final class WrittenToml {
               .orElseThrow(
                   () ->
                       refusal(
-                          key,
+                          new KeyPlace(table, key, 0),
                           "a list with one item a line",
                           "comments between items that share a line",
                           layout.place(entry.start())));
@@ -245,7 +245,7 @@ public final class WrittenToml {
     TomlTable tree = tree(table);
     if (tree.contains(List.of(key))) {
       throw refusal(
-          table + (table.name() == null ? "" : ".") + key,
+          new KeyPlace(table, key, 0),
           key + " = … on a line of its own",
           "it written with dots or as a table",
           placeOf(tree, key));
@@ -258,13 +258,13 @@ public final class WrittenToml {
     if (index < blocks.size()) {
       return blocks.get(index);
     }
-    String name = Objects.requireNonNull(table.name(), "the top level is always there");
+    String name = nameOf(table);
     boolean there = toml.contains(List.of(name));
     if (table.nth() > 0 && (!there || !blocks.isEmpty())) {
       throw new IndexOutOfBoundsException(file + " has no " + table);
     }
     throw refusal(
-        table.toString(),
+        keyOf(table),
         table.nth() > 0 ? "[[" + name + "]] on a line of its own" : "[" + name + "]",
         there ? "it written in another way" : "nothing",
         placeOf(toml, name));
@@ -279,7 +279,7 @@ public final class WrittenToml {
     if (!within.isEmpty()) {
       Piece first = within.get(0);
       String found = "the table " + String.join(".", first.name());
-      throw refusal(nth.toString(), "without tables within it", found, layout.place(first.start()));
+      throw refusal(keyOf(nth), "a table that holds no others", found, layout.place(first.start()));
     }
     return block;
   }
@@ -300,11 +300,10 @@ public final class WrittenToml {
     return at == null ? new Place(1, 1) : new Place(at.line(), at.column());
   }
 
-  private WrittenRefused refusal(String what, String expected, String found, Place at) {
+  private WrittenRefused refusal(KeyPlace place, String expected, String found, Place at) {
     String mend = "change it with a text editor; nothing was changed";
-    String wanted = what + " to be written as " + expected;
     return WrittenRefused.because(
-        new WrittenFault(file, at.line(), at.column(), wanted, found, mend));
+        new WrittenFault(file, at.line(), at.column(), place, expected, found, mend));
   }
 
   /** A table behind a blank line. */
@@ -326,6 +325,15 @@ public final class WrittenToml {
   private WrittenToml spliced(int from, int to, String by) throws WrittenRefused {
     String changed = mark + text.substring(0, from) + by + text.substring(to);
     return read(file, changed.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The key by which the top level holds the table. */
+  private static KeyPlace keyOf(TablePath table) {
+    return new KeyPlace(TablePath.top(), nameOf(table), table.nth());
+  }
+
+  private static String nameOf(TablePath table) {
+    return Objects.requireNonNull(table.name(), "the top level is always there");
   }
 
   private static String named(String key) {

@@ -25,6 +25,8 @@ import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Consequence;
+import lanewarden.rules.Rule;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Verdict;
 
@@ -93,10 +95,14 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   void adopt(String rules) throws Exception {
+    adopt(rules, null);
+  }
+
+  /** The organizer puts a rule book in force. */
+  void adopt(String rules, String reason) throws Exception {
     byte[] utf8 = rules.getBytes(StandardCharsets.UTF_8);
-    say(
-        new Fact.RuleBookAdopted(
-            "rule-book.toml", RuleBook.read("rule-book.toml", utf8).sha256(), rules));
+    String hash = RuleBook.read("rule-book.toml", utf8).sha256();
+    sign(organizer, List.of(new Fact.RuleBookAdopted("rule-book.toml", hash, rules, reason)));
   }
 
   /** Signs a fact and folds it. */
@@ -106,8 +112,12 @@ final class ScriptedLedger implements AutoCloseable {
 
   /** Signs facts in one transaction and folds them. */
   List<Long> sign(List<Fact> facts) throws Exception {
+    return sign(official, facts);
+  }
+
+  private List<Long> sign(SigningKey key, List<Fact> facts) throws Exception {
     List<Long> numbers = new ArrayList<>();
-    for (Entry entry : ledger.append(official, facts.stream().map(FactJson::draft).toList())) {
+    for (Entry entry : ledger.append(key, facts.stream().map(FactJson::draft).toList())) {
       standing.apply(entry);
       numbers.add(entry.sequence());
     }
@@ -129,7 +139,12 @@ final class ScriptedLedger implements AutoCloseable {
 
   long call(String bib, String name, String division, Mass arrow) throws Exception {
     int attempt = standing.checksOf(bib).size() + 1;
-    check = say(new Fact.CheckOpened(bib, name, division, attempt, arrow, null));
+    return open(new Fact.CheckOpened(bib, name, division, attempt, arrow, null));
+  }
+
+  /** Opens a check of the test's own making. */
+  long open(Fact.CheckOpened opening) throws Exception {
+    check = say(opening);
     return check;
   }
 
@@ -157,23 +172,32 @@ final class ScriptedLedger implements AutoCloseable {
 
   /** Signs what the rule gives, if it decides. */
   void verdict() throws Exception {
-    Check now = now();
-    Verdict verdict =
-        standing
-            .ruleBook(now.ruleBook())
-            .orElseThrow()
-            .division(now.opened().division())
-            .orElseThrow()
-            .rule()
-            .judge(now.setUp(), now.ticked(), now.judged());
+    Verdict verdict = now().judgedBy(rule());
     if (verdict.ends()) {
-      verdict(Outcome.of(verdict), verdict.reason());
+      verdict(
+          Outcome.of(verdict),
+          verdict.reason(),
+          rule().aftermath().follows(verdict, now().phase()).orElse(null));
     }
   }
 
-  /** Signs a verdict of the test's own making. */
+  private Rule rule() {
+    return standing
+        .ruleBook(now().ruleBook())
+        .orElseThrow()
+        .division(now().opened().division())
+        .orElseThrow()
+        .rule();
+  }
+
+  /** Signs a verdict of the test's own making that nothing follows. */
   long verdict(Outcome outcome, String reason) throws Exception {
-    return say(new Fact.VerdictGiven(check, now().ruleBook(), outcome, reason, now().standing()));
+    return verdict(outcome, reason, null);
+  }
+
+  long verdict(Outcome outcome, String reason, Consequence follows) throws Exception {
+    return say(
+        new Fact.VerdictGiven(check, now().ruleBook(), outcome, reason, now().standing(), follows));
   }
 
   void close(String reason) throws Exception {

@@ -61,7 +61,7 @@ class SentenceProfileTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "format = 1 | format = 2 | format = 2 | without quotes",
+        "format = 1 | format = 2 | format = 2 | format = 1",
         "baud = 9600 | baud = \"fast\" | baud = \"fast\" | without quotes",
         "data_bits = 8 | data_bits = 9 | data_bits = 9 | data_bits",
         "parity = \"none\" | parity = \"od\" | parity = \"od\" | did you mean \"odd\"?",

@@ -11,7 +11,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"make", "line", "kiosk", "studio", "listen", "verify", "report", "demo"})
+  @ValueSource(
+      strings = {
+        "make", "line", "rules", "studio", "plan", "adopt", "draw", "kiosk", "listen",
+        "verify", "report", "demo"
+      })
   void everyCommandSaysHowItIsUsed(String command) {
     Typed typed = new Typed().run(command, "--help");
     assertEquals(0, typed.code(), typed.toString());

@@ -54,7 +54,7 @@ class LineCommandTest extends PracticeRun {
             + "\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
     Typed typed = line("2", "wait", "void #1 glare in the gate", "wait", "typed 270.2");
     assertSays(typed, "outcome  OVER: reading 1 is 341.0 ft/s");
-    assertSays(typed, "Re-checks left: 1.");
+    assertSays(typed, "What follows: a re-check: 1 is left.");
     assertSays(typed, "void     reading 1: glare in the gate");
     assertSays(typed, "outcome  taken back");
     assertSays(typed, "reading  3: 270.2 ft/s, typed");

@@ -44,7 +44,10 @@ final class Booth implements AutoCloseable {
   static final String OFFICIAL = "Wanda Okafor-Lind";
 
   /** Sealing keys is slow on purpose, so one event is made and every booth works on a copy. */
-  private static final EventFolder EVENT = madeOnce();
+  private static final EventFolder EVENT = madeOnce("rule-book.toml", "roster.csv");
+
+  /** The same for an event whose rules ask for more than arrow speed. */
+  private static final EventFolder CLAUSES = madeOnce("clauses.toml", "clauses.csv");
 
   final EventFolder folder;
   final Station station;
@@ -59,7 +62,12 @@ final class Booth implements AutoCloseable {
   boolean left;
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
-    folder = new EventFolder(copied(EVENT.path(), temp.resolve("event")));
+    this(EVENT, temp, width, height, maker);
+  }
+
+  private Booth(EventFolder event, Path temp, double width, double height, ReportMaker maker)
+      throws Exception {
+    folder = new EventFolder(copied(event.path(), temp.resolve("event")));
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     station = open(folder, instrument);
     startToolkit();
@@ -100,6 +108,11 @@ final class Booth implements AutoCloseable {
     this(temp, 1280, 800, (ledger, pdf, progress) -> Files.writeString(pdf, "made"));
   }
 
+  /** On the event whose rules ask for more than arrow speed. */
+  static Booth ofClauses(Path temp, double width, double height) throws Exception {
+    return new Booth(CLAUSES, temp, width, height, (ledger, pdf, progress) -> {});
+  }
+
   private static Stage shown(Scene scene, double width, double height) {
     Stage stage = new Stage();
     stage.setScene(scene);
@@ -109,11 +122,11 @@ final class Booth implements AutoCloseable {
     return stage;
   }
 
-  private static EventFolder madeOnce() {
+  private static EventFolder madeOnce(String rules, String roster) {
     try {
       Path temp = Files.createTempDirectory("booth");
       temp.toFile().deleteOnExit();
-      return event(temp.resolve("event"));
+      return event(temp.resolve("event"), rules, roster);
     } catch (Exception e) {
       throw new IllegalStateException("the event of the tests could not be made", e);
     }
@@ -129,9 +142,13 @@ final class Booth implements AutoCloseable {
   }
 
   static EventFolder event(Path path) throws Exception {
+    return event(path, "rule-book.toml", "roster.csv");
+  }
+
+  private static EventFolder event(Path path, String rules, String roster) throws Exception {
     return new NewEvent(
-            source("rule-book.toml", "/lanewarden/kiosk/rule-book.toml"),
-            source("roster.csv", "/lanewarden/kiosk/roster.csv"),
+            source("rule-book.toml", "/lanewarden/kiosk/" + rules),
+            source("roster.csv", "/lanewarden/kiosk/" + roster),
             source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
             "Station 1",
             StationSettings.Kind.SIMULATOR,

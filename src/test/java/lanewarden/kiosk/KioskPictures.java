@@ -24,6 +24,43 @@ final class KioskPictures {
     KioskPictures pictures = new KioskPictures(folder);
     pictures.play(1280, 800);
     pictures.play(1920, 1080);
+    pictures.playClauses(1280, 800);
+    pictures.playClauses(1920, 1080);
+  }
+
+  /** What rules show that ask for more than arrow speed. */
+  private void playClauses(int width, int height) throws Exception {
+    try (Booth booth = Booth.ofClauses(Files.createTempDirectory("pictures"), width, height)) {
+      String size = "-" + width + "x" + height;
+      booth.signIn();
+      booth.scan("101");
+      booth.type("372");
+      booth.press(KeyCode.ENTER);
+      take(booth, "set-up" + size);
+      booth.press(KeyCode.ESCAPE);
+      take(booth, "line-missing" + size);
+      booth.station.endCheck("bow too light");
+      booth.settle();
+      booth.scan("102");
+      booth.shoot("305.0 ft/s", "306.1 ft/s", "306.3 ft/s");
+      take(booth, "line-unticked" + size);
+      booth.press(KeyCode.F11);
+      take(booth, "line-follows" + size);
+      booth.scan("103");
+      take(booth, "line-not-admitted" + size);
+      booth.press(KeyCode.F10);
+      take(booth, "set-up-known" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.scan("202");
+      take(booth, "line-no-limit" + size);
+      booth.scan("401");
+      take(booth, "line-grounds" + size);
+      booth.press(KeyCode.INSERT);
+      take(booth, "grounds" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.HOME);
+      take(booth, "phase" + size);
+    }
   }
 
   private void play(int width, int height) throws Exception {

@@ -25,6 +25,35 @@ final class Cases {
         decide.startsWith("k of n ")
             ? "decide = \"k of n\"\nwithin = " + decide.substring("k of n ".length())
             : "decide = \"" + decide + "\"";
+    return division(
+            """
+            limit = "%s"
+            tolerance = "%s"
+            %s
+            counted = %d
+            shots = %d
+            voids = %d
+            rechecks = 1
+            """
+                .formatted(limit, tolerance, decision, counted, shots, voids))
+        .rule();
+  }
+
+  /** A division of these lines, which must be right. */
+  static Division division(String lines) {
+    try {
+      return readDivision(lines);
+    } catch (WrittenRefused e) {
+      throw new IllegalArgumentException(lines, e);
+    }
+  }
+
+  /**
+   * A division of these lines.
+   *
+   * @throws WrittenRefused if they are wrong
+   */
+  static Division readDivision(String lines) throws WrittenRefused {
     String toml =
         """
         format = 1
@@ -34,20 +63,9 @@ final class Cases {
         [[division]]
         code = "T"
         name = "Test"
-        limit = "%s"
-        tolerance = "%s"
-        %s
-        counted = %d
-        shots = %d
-        voids = %d
-        rechecks = 1
         """
-            .formatted(limit, tolerance, decision, counted, shots, voids);
-    try {
-      return RuleBook.read("test", toml.getBytes(StandardCharsets.UTF_8)).divisions().get(0).rule();
-    } catch (WrittenRefused e) {
-      throw new IllegalArgumentException(e);
-    }
+            + lines;
+    return RuleBook.read("test", toml.getBytes(StandardCharsets.UTF_8)).divisions().get(0);
   }
 
   /** A rule of a speed limit alone. */

@@ -84,7 +84,8 @@ class ExampleBooksTest {
     assertEquals(List.of(), faults(book), book);
   }
 
-  private static Set<String> keysToCopy() throws IOException {
+  /** Every key of a division, once; the event has no others. */
+  static Set<String> keysToCopy() throws IOException {
     Set<String> keys = new TreeSet<>();
     for (String line : Files.readAllLines(TO_COPY)) {
       key(line).ifPresent(keys::add);

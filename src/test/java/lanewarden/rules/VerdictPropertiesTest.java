@@ -2,43 +2,74 @@ package lanewarden.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.LongStream;
-import lanewarden.quantity.Percent;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What holds for every rule and every row of shots, tried on seeded random ones. */
+/** What holds for every rule, set-up and row of shots, tried on seeded random ones. */
 class VerdictPropertiesTest {
-  private static final int SHOTS_TRIED = 300;
+  private static final int TRIED = 250;
 
   static LongStream seeds() {
     return LongStream.rangeClosed(1, 40);
+  }
+
+  /** A rule, what is known, what is ticked and what is shot. */
+  private record Trial(
+      RandomRule written, Rule rule, SetUp setUp, Set<String> ticks, List<Shot> shots) {
+
+    static Trial of(Random random) {
+      RandomRule written = new RandomRule(random);
+      Rule rule = written.rule();
+      return new Trial(written, rule, written.setUp(), written.ticks(rule), written.shots(rule));
+    }
+
+    Verdict judge() {
+      return rule.judge(setUp, ticks, shots);
+    }
+
+    Verdict judge(List<Shot> others) {
+      return rule.judge(setUp, ticks, others);
+    }
+
+    Verdict judge(Rule other) {
+      return other.judge(setUp, ticks, shots);
+    }
+
+    Verdict judge(Mass arrow) {
+      return rule.judge(
+          new SetUp(arrow, setUp.drawWeight(), setUp.certifiedDrawWeight()), ticks, shots);
+    }
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void fasterArrowNeverTurnsOverIntoWithin(long seed) {
     Random random = new Random(seed);
-    for (int i = 0; i < SHOTS_TRIED; i++) {
-      Rule rule = rule(random);
-      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
-      List<Shot> faster = new ArrayList<>(shots);
-      int which = random.nextInt(shots.size());
-      if (shots.get(which) instanceof Shot.Read read) {
-        faster.set(which, new Shot.Read(read.speed().plus(speed(random, 0, 20))));
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      List<Shot> faster = new ArrayList<>(trial.shots());
+      int which = random.nextInt(faster.size());
+      if (faster.get(which) instanceof Shot.Read read) {
+        faster.set(which, new Shot.Read(read.speed().plus(trial.written().speed(0, 200))));
       }
-      if (Cases.judge(rule, shots) instanceof Verdict.Over) {
-        assertFalse(
-            Cases.judge(rule, faster) instanceof Verdict.Within,
-            () -> rule + " " + shots + " " + faster);
+      if (trial.judge() instanceof Verdict.Over) {
+        assertFalse(trial.judge(faster) instanceof Verdict.Within, () -> trial + " " + faster);
       }
     }
   }
@@ -47,71 +78,165 @@ class VerdictPropertiesTest {
   @MethodSource("seeds")
   void addingToleranceNeverTurnsWithinIntoOver(long seed) {
     Random random = new Random(seed);
-    for (int i = 0; i < SHOTS_TRIED; i++) {
-      Rule rule = rule(random);
-      Tolerance more =
-          random.nextBoolean()
-              ? new Tolerance.Absolute(speed(random, 0, 20))
-              : new Tolerance.Share(new Percent(BigDecimal.valueOf(random.nextInt(60), 1)));
-      Rule milder =
-          Cases.rule(
-              Cases.limit(rule).limit(),
-              more,
-              Cases.plan(rule),
-              rule.shooting().orElseThrow().decision(),
-              rule.aftermath().rechecks());
-      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
-      if (Cases.judge(rule, shots) instanceof Verdict.Within) {
-        assertFalse(Cases.judge(milder, shots) instanceof Verdict.Over, () -> milder + " " + shots);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      String percent = random.nextInt(5) + "." + random.nextInt(10) + " %";
+      for (String more : List.of(percent, trial.written().speed(0, 200).toString())) {
+        Rule none = trial.written().withTolerance("none");
+        Rule milder = trial.written().withTolerance(more);
+        if (trial.judge(none) instanceof Verdict.Within) {
+          assertFalse(trial.judge(milder) instanceof Verdict.Over, () -> trial + " " + more);
+        }
+      }
+    }
+  }
+
+  /** Not so with an energy limit: there a heavier arrow carries more. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void heavierArrowNeverTurnsWithinIntoAnythingWorseWhereNoEnergyIsLimited(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Mass arrow = trial.setUp().arrowMass();
+      if (arrow != null && !trial.written().has("energy")) {
+        if (trial.judge() instanceof Verdict.Within) {
+          Verdict heavier = trial.judge(heavier(arrow, random));
+          assertEquals("within", heavier.word(), trial::toString);
+        }
+      }
+    }
+  }
+
+  /** Not so where only light arrows have a speed limit: a heavier one may escape it. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void heavierArrowNeverTurnsOverIntoWithinWhereAllArrowsAreLimited(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Mass arrow = trial.setUp().arrowMass();
+      if (arrow != null && !trial.written().has("only-below")) {
+        if (trial.judge() instanceof Verdict.Over) {
+          Verdict heavier = trial.judge(heavier(arrow, random));
+          assertNotEquals("within", heavier.word(), trial::toString);
+        }
+      }
+    }
+  }
+
+  private static Mass heavier(Mass arrow, Random random) {
+    return Mass.of(arrow.value().add(BigDecimal.valueOf(random.nextInt(1500), 1)), MassUnit.GRAIN);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void sameSpeedsInMetresGiveTheSameOutcomeAndBand(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      List<Shot> inMetres = new ArrayList<>();
+      for (Shot shot : trial.shots()) {
+        inMetres.add(
+            shot instanceof Shot.Read read
+                ? new Shot.Read(Speed.of(read.speed().si(), SpeedUnit.METRES_PER_SECOND))
+                : shot);
+      }
+      assertEquals(outcome(trial.judge()), outcome(trial.judge(inMetres)), trial::toString);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void sameArrowInGramsGivesTheSameOutcomeAndBand(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Mass arrow = trial.setUp().arrowMass();
+      if (arrow != null) {
+        Mass inGrams = Mass.of(arrow.si().movePointRight(3), MassUnit.GRAM);
+        assertEquals(outcome(trial.judge()), outcome(trial.judge(inGrams)), trial::toString);
       }
     }
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void sameSpeedsInMetresGiveTheSameOutcome(long seed) {
+  void twoLimitsTogetherAreKeptWhereEachAloneIs(long seed) {
     Random random = new Random(seed);
-    for (int i = 0; i < SHOTS_TRIED; i++) {
-      Rule rule = rule(random);
-      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
-      List<Shot> inMetres =
-          shots.stream()
-              .map(
-                  shot ->
-                      shot instanceof Shot.Read read
-                          ? new Shot.Read(Speed.of(read.speed().si(), SpeedUnit.METRES_PER_SECOND))
-                          : shot)
-              .toList();
-      assertEquals(
-          Cases.judge(rule, shots).word(),
-          Cases.judge(rule, inMetres).word(),
-          () -> rule + " " + shots);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Rule rule = trial.rule();
+      if (rule.speed().isPresent() && rule.energy().isPresent()) {
+        Rule slow = limitedBy(rule, rule.speed(), Optional.empty());
+        Rule light = limitedBy(rule, Optional.empty(), rule.energy());
+        List<String> alone = List.of(trial.judge(slow).word(), trial.judge(light).word());
+        Verdict both = trial.judge();
+        if (both instanceof Verdict.Within) {
+          assertEquals(List.of("within", "within"), alone, trial::toString);
+        } else if (both instanceof Verdict.Over) {
+          assertTrue(alone.contains("over"), trial::toString);
+        }
+      }
     }
   }
 
+  private static Rule limitedBy(
+      Rule rule, Optional<SpeedLimit> speed, Optional<EnergyLimit> energy) {
+    return new Rule(
+        speed, energy, rule.equipment(), rule.shooting(), rule.aftermath(), rule.conditions());
+  }
+
+  /** Of first within and of early decisions, order changes the moment and the reason, no more. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void orderOfTheCountedReadingsDoesNotMatter(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      List<Shot> counted =
+          new ArrayList<>(trial.shots().stream().filter(Shot.Read.class::isInstance).toList());
+      if (counted.size() >= Cases.plan(trial.rule()).counted()) {
+        counted = counted.subList(0, Cases.plan(trial.rule()).counted());
+        List<Shot> shuffled = new ArrayList<>(counted);
+        Collections.shuffle(shuffled, random);
+        assertEquals(
+            outcome(trial.judge(counted)), outcome(trial.judge(shuffled)), trial::toString);
+      }
+    }
+  }
+
+  /** With bands, voids may use up the shots that a band would still need: over it stays. */
   @ParameterizedTest
   @MethodSource("seeds")
   void forgivenVoidsChangeNoOutcome(long seed) {
     Random random = new Random(seed);
-    for (int i = 0; i < SHOTS_TRIED; i++) {
-      Rule rule = rule(random);
-      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
-      List<Shot> withoutVoids = shots.stream().filter(Shot.Read.class::isInstance).toList();
-      Verdict verdict = Cases.judge(rule, shots);
-      if (verdict instanceof Verdict.Within || verdict instanceof Verdict.Over) {
-        assertEquals(verdict, Cases.judge(rule, withoutVoids), () -> rule + " " + shots);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      List<Shot> withoutVoids = trial.shots().stream().filter(Shot.Read.class::isInstance).toList();
+      Verdict verdict = trial.judge();
+      Verdict without = trial.judge(withoutVoids);
+      boolean decided = verdict instanceof Verdict.Within || verdict instanceof Verdict.Over;
+      boolean waitsForBand = trial.written().has("bands") && without.takesShots();
+      if (decided && !waitsForBand) {
+        assertEquals(verdict, without, trial::toString);
       }
     }
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void everyCheckEndsWithItsLastShotAtTheLatest(long seed) {
+  void everyCheckEndsWithItsLastShotOrWaitsForFiguresOrTicks(long seed) {
     Random random = new Random(seed);
-    for (int i = 0; i < SHOTS_TRIED; i++) {
-      Rule rule = rule(random);
-      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
-      assertTrue(Cases.judge(rule, shots).ends(), () -> rule + " " + shots);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Verdict verdict = trial.judge();
+      assertFalse(verdict.takesShots(), trial::toString);
+      boolean waits =
+          verdict instanceof Verdict.NotDecided open
+              && (open.missing() instanceof Missing.SetUpFigures
+                  || open.missing() instanceof Missing.Conditions);
+      assertEquals(!waits, verdict.ends(), trial::toString);
     }
   }
 
@@ -119,51 +244,60 @@ class VerdictPropertiesTest {
   @MethodSource("seeds")
   void endedCheckStaysAsItEnded(long seed) {
     Random random = new Random(seed);
-    for (int i = 0; i < SHOTS_TRIED; i++) {
-      Rule rule = rule(random);
-      List<Shot> shots = shots(random, Cases.plan(rule).allowed());
-      int first = 0;
-      while (!Cases.judge(rule, shots.subList(0, first)).ends()) {
-        first++;
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Optional<Verdict> ended = Optional.empty();
+      for (int shots = 0; shots <= trial.shots().size(); shots++) {
+        Verdict verdict = trial.judge(trial.shots().subList(0, shots));
+        ended.ifPresent(first -> assertEquals(first, verdict, trial::toString));
+        if (!verdict.takesShots()) {
+          ended = Optional.of(verdict);
+        }
       }
-      Verdict ended = Cases.judge(rule, shots.subList(0, first));
-      for (int more = first; more <= shots.size(); more++) {
-        assertEquals(ended, Cases.judge(rule, shots.subList(0, more)), () -> rule + " " + shots);
+      assertTrue(ended.isPresent(), trial::toString);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void tickingAConditionChangesNothingButTheWaitForIt(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Set<String> all = new HashSet<>(trial.rule().conditions());
+      Verdict ticked = trial.rule().judge(trial.setUp(), all, trial.shots());
+      Verdict verdict = trial.judge();
+      boolean waits =
+          verdict instanceof Verdict.NotDecided open
+              && open.missing() instanceof Missing.Conditions;
+      if (waits) {
+        assertTrue(ticked.ends() && !(ticked instanceof Verdict.NotDecided), trial::toString);
+      } else {
+        assertEquals(ticked, verdict, trial::toString);
       }
     }
   }
 
-  private static Rule rule(Random random) {
-    int counted = 1 + random.nextInt(5);
-    int allowed = counted + random.nextInt(3);
-    Decision decision =
-        switch (random.nextInt(5)) {
-          case 0 -> new Decision.Mean();
-          case 1 -> new Decision.Highest();
-          case 2 -> new Decision.Median();
-          case 3 -> new Decision.FirstWithin();
-          default -> new Decision.WithinCount(1 + random.nextInt(counted));
-        };
-    return Cases.rule(
-        speed(random, 295, 305),
-        new Tolerance.None(),
-        new ShotPlan(counted, allowed, random.nextInt(3)),
-        decision,
-        0);
-  }
-
-  private static List<Shot> shots(Random random, int count) {
-    List<Shot> shots = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      shots.add(
-          random.nextInt(6) == 0 ? new Shot.Voided() : new Shot.Read(speed(random, 292, 308)));
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void sameCheckIsJudgedTheSameByTheSameRuleReadAgain(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < TRIED; i++) {
+      Trial trial = Trial.of(random);
+      Rule again = trial.written().rule();
+      assertEquals(trial.rule(), again);
+      assertEquals(trial.judge(), trial.judge(again), trial::toString);
+      assertEquals(trial.rule().inWords(), again.inWords());
     }
-    return shots;
   }
 
-  /** In ft/s with one decimal, from {@code least} to {@code most}. */
-  private static Speed speed(Random random, int least, int most) {
-    int tenths = least * 10 + random.nextInt((most - least) * 10 + 1);
-    return Speed.of(BigDecimal.valueOf(tenths, 1), SpeedUnit.FEET_PER_SECOND);
+  /** What must not depend on units or order: the word, the band, and what is missing. */
+  private static String outcome(Verdict verdict) {
+    if (verdict instanceof Verdict.Over over) {
+      return "over " + over.band().map(Band::written).orElse("");
+    }
+    return verdict instanceof Verdict.NotDecided open
+        ? "not decided " + open.missing().getClass().getSimpleName()
+        : verdict.word();
   }
 }

@@ -169,11 +169,12 @@ class AdmissionTest extends ClausesTest {
   @Test
   void thePhaseInWhichACheckWasOpenedDecidesWhatFollows() throws Exception {
     assertEquals(Phase.BEFORE, line.station.view().phase());
-    line.station.begin(Phase.DURING);
+    line.station.begin("during");
     assertEquals(Phase.DURING, line.station.view().phase());
-    assertEquals("SAME-PHASE", codeOf(() -> line.station.begin(Phase.DURING)));
+    assertEquals("SAME-PHASE", codeOf(() -> line.station.begin("during")));
+    assertEquals("PHASE-WORD", codeOf(() -> line.station.begin("tomorrow")));
     line.station.call("81");
-    line.station.begin(Phase.BEFORE);
+    line.station.begin("before");
     line.shoot("301 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
     assertEquals(Consequence.STRUCK, line.facts(Fact.VerdictGiven.class).get(0).follows());

@@ -62,6 +62,8 @@ class MorningTest {
           case "wait" -> line.awaitArrows(Duration.ZERO);
           case "void" -> station.declareLastVoid(words[1]);
           case "typed" -> station.type(words[1]);
+          case "tick" -> station.tickAll();
+          case "setup" -> station.state(new SetUpText("", words[1].replace("draw ", ""), ""));
           case "end" -> station.endCheck(words[1]);
           case "next" -> station.next();
           case "close" -> station.closeLine();

@@ -58,9 +58,7 @@ class SetUpTest extends ClausesTest {
     Fact.VerdictGiven verdict = line.facts(Fact.VerdictGiven.class).get(0);
     assertEquals(line.check().number(), verdict.check());
     assertEquals(Consequence.RECHECK, verdict.follows());
-    assertEquals(
-        Optional.of("another bow or arrow may be checked; this uses no re-check"),
-        view().follows());
+    assertEquals(Optional.of("another bow or arrow may be checked"), view().follows());
   }
 
   @Test

@@ -103,7 +103,8 @@ class SectionTest {
   @Test
   void anUnknownKeyIsToldAllKnownOnesWhereTheyAreFew() {
     WrittenFault fault = onlyFault("place = \"field\"\n", root -> closed(root, "name", "edition"));
-    assertEquals("place to be one of name, edition", fault.expected());
+    assertEquals("one of name, edition", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), "place", 0), fault.place());
     assertEquals("the unknown key place", fault.found());
     assertEquals("take the line out", fault.mend());
   }
@@ -120,7 +121,8 @@ class SectionTest {
   void anUnknownKeyAmongManyIsToldThoseLikeIt(String key, String mend) {
     String[] known = "a b c d e f g h i least-arrow draw-weight most-draw-weight".split(" ", -1);
     WrittenFault fault = onlyFault(key + " = 1\n", root -> closed(root, known));
-    assertEquals(key + " to be one of the 12 keys known here", fault.expected());
+    assertEquals("one of the 12 keys known here", fault.expected());
+    assertEquals(new KeyPlace(TablePath.top(), key, 0), fault.place());
     assertEquals(mend, fault.mend());
   }
 

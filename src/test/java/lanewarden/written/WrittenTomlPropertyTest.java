@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,7 @@ class WrittenTomlPropertyTest {
           "x".repeat(60));
 
   static LongStream seeds() {
-    return LongStream.range(0, 60);
+    return LongStream.range(0, 40);
   }
 
   @ParameterizedTest
@@ -43,7 +44,7 @@ class WrittenTomlPropertyTest {
     RandomBook book = new RandomBook(seed);
     Random random = new Random(~seed);
     for (TablePath table : tables(book)) {
-      for (String key : RandomBook.KEYS) {
+      for (String key : twoKeys(random)) {
         Literal literal = literal(random);
         List<String> order = random.nextBoolean() ? RandomBook.KEYS : List.of();
         WrittenToml changed;
@@ -74,8 +75,9 @@ class WrittenTomlPropertyTest {
   @MethodSource("seeds")
   void aKeyThatIsRemovedIsGoneAndEveryOtherLineStays(long seed) throws WrittenRefused {
     RandomBook book = new RandomBook(seed);
+    Random random = new Random(~seed);
     for (TablePath table : tables(book)) {
-      for (String key : RandomBook.KEYS) {
+      for (String key : twoKeys(random)) {
         WrittenToml changed = read(book).remove(table, key);
         Map<String, Object> expected = tree(book.text());
         table(expected, table).remove(key);
@@ -176,6 +178,12 @@ class WrittenTomlPropertyTest {
         && isWithin(was, is)
         && before.contains("\r\n") == after.contains("\r\n")
         && before.endsWith("\n") == after.endsWith("\n");
+  }
+
+  private static List<String> twoKeys(Random random) {
+    List<String> keys = new ArrayList<>(RandomBook.KEYS);
+    Collections.shuffle(keys, random);
+    return keys.subList(0, 2);
   }
 
   private static Literal literal(Random random) {

@@ -1,6 +1,5 @@
 package lanewarden.kiosk.board;
 
-import java.util.Locale;
 import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.kiosk.look.Figure;
@@ -19,7 +18,8 @@ import lanewarden.station.CheckView;
  * @param limit limit and what is allowed
  * @param sign shape of the outcome
  * @param word the outcome in a word
- * @param deciding the figure that decided, in a sentence; empty until then
+ * @param deciding why it ended, or what it waits for; blank while shots are taken
+ * @param follows what follows the outcome, in a sentence; blank where nothing does
  */
 public record BoardPage(
     String bib,
@@ -29,11 +29,8 @@ public record BoardPage(
     String limit,
     Sign sign,
     String word,
-    String deciding) {
-
-  private static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-  }
+    String deciding,
+    String follows) {
 
   /** The page of a check. */
   public static BoardPage of(CheckView view, Texts texts) {
@@ -45,7 +42,8 @@ public record BoardPage(
         Figure.last(view),
         Wording.limit(view, texts),
         Sign.of(view.outcome()),
-        Wording.outcome(view.outcome(), texts),
-        view.outcome().isPresent() ? sentence(view.words()) : "");
+        Wording.outcome(view, texts),
+        view.takesShots() ? "" : Wording.sentence(view.words()),
+        view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""));
   }
 }

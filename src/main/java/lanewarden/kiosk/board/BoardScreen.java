@@ -15,6 +15,7 @@ import lanewarden.kiosk.look.Texts;
 
 /** The archer-facing board: one reading, one limit, one word, to be read at three metres. */
 public final class BoardScreen {
+  private static final PseudoClass FOLLOWED = PseudoClass.getPseudoClass("followed");
   private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
 
   private final Texts texts;
@@ -29,7 +30,9 @@ public final class BoardScreen {
   private final Label deciding = label("board-deciding");
   private final Mark mark = new Mark();
   private final Label word = label("board-word");
-  private final HBox outcome = new HBox(mark, word);
+  private final Label follows = label("board-follows");
+  private final VBox said = new VBox(word, follows);
+  private final HBox outcome = new HBox(mark, said);
   private final VBox check;
   private final VBox idle;
 
@@ -44,7 +47,15 @@ public final class BoardScreen {
     reading.getStyleClass().add("board-reading");
     VBox.setVgrow(reading, Priority.ALWAYS);
     outcome.getStyleClass().addAll("outcome", "board-outcome");
+    follows.setWrapText(true);
+    follows.setMinHeight(Region.USE_PREF_SIZE);
+    follows.managedProperty().bind(follows.textProperty().isNotEmpty());
+    said.getStyleClass().add("board-said");
+    word.setMinWidth(Region.USE_PREF_SIZE);
     deciding.setWrapText(true);
+    deciding.setMinHeight(Region.USE_PREF_SIZE);
+    limit.setWrapText(true);
+    limit.setMinHeight(Region.USE_PREF_SIZE);
     deciding.managedProperty().bind(deciding.textProperty().isNotEmpty());
     check = new VBox(who, division, reading, limit, deciding, outcome);
     check.getStyleClass().add("board-check");
@@ -96,6 +107,8 @@ public final class BoardScreen {
     Mark.show(outcome, page.sign());
     word.setText(page.word());
     deciding.setText(page.deciding());
+    follows.setText(page.follows());
+    outcome.pseudoClassStateChanged(FOLLOWED, !page.follows().isEmpty());
   }
 
   /** What it shows. */

@@ -23,9 +23,14 @@ final class CheckCard extends VBox {
   private final Label word = new Label();
   private final Label words = new Label();
   private final HBox outcome;
+  private final Label follows = new Label();
   private final ShotRow shots;
+  private final PreparationStrip preparation;
+  private final Texts texts;
 
-  CheckCard(Texts texts, Consumer<ShotLine> declareVoid) {
+  CheckCard(Texts texts, Consumer<ShotLine> declareVoid, PreparationStrip preparation) {
+    this.texts = texts;
+    this.preparation = preparation;
     reading = new ReadingFigure(texts);
     shots = new ShotRow(texts, declareVoid);
     bib.getStyleClass().add("bib");
@@ -45,12 +50,21 @@ final class CheckCard extends VBox {
     word.setId("outcome");
     word.setMinWidth(USE_PREF_SIZE);
     words.setWrapText(true);
+    words.setMinHeight(USE_PREF_SIZE);
     words.setId("outcome-words");
     words.getStyleClass().add("outcome-words");
     division.setMinWidth(USE_PREF_SIZE);
     attempt.getStyleClass().add("attempt");
-    HBox.setHgrow(words, Priority.ALWAYS);
-    outcome = new HBox(mark, word, words);
+    follows.setWrapText(true);
+    follows.setMinHeight(USE_PREF_SIZE);
+    follows.setId("outcome-follows");
+    follows.getStyleClass().add("outcome-follows");
+    follows.managedProperty().bind(follows.textProperty().isNotEmpty());
+    VBox why = new VBox(words, follows);
+    why.getStyleClass().add("outcome-why");
+    HBox.setHgrow(why, Priority.ALWAYS);
+    outcome = new HBox(mark, word, why);
+    outcome.setMinHeight(USE_PREF_SIZE);
     outcome.getStyleClass().add("outcome");
     outcome.setAccessibleRole(AccessibleRole.TEXT);
     HBox who = new HBox(bib, name, gap(), new VBox(division, attempt));
@@ -58,7 +72,7 @@ final class CheckCard extends VBox {
     HBox figures = new HBox(reading, gap(), limit);
     figures.getStyleClass().add("figures");
     VBox.setVgrow(figures, Priority.ALWAYS);
-    getChildren().addAll(who, rule, figures, outcome, shots);
+    getChildren().addAll(who, rule, preparation, figures, outcome, shots);
     getStyleClass().add("check-card");
   }
 
@@ -72,15 +86,21 @@ final class CheckCard extends VBox {
     bib.setText(check.bib());
     name.setText(check.name());
     division.setText(check.division());
-    attempt.setText(check.attempt());
+    attempt.setText(
+        check
+            .grounds()
+            .map(grounds -> texts.of("line.attempt.grounds", check.attempt(), grounds))
+            .orElse(check.attempt()));
     rule.setText(check.rule());
     limit.setText(check.limit());
+    preparation.show(check);
     reading.show(check.figure());
     mark.show(check.sign());
     Mark.show(outcome, check.sign());
     word.setText(check.word());
     words.setText(check.words());
-    outcome.setAccessibleText(check.word() + ". " + check.words());
+    follows.setText(check.follows());
+    outcome.setAccessibleText(check.word() + ". " + check.words() + ". " + check.follows());
     shots.show(check);
   }
 }

@@ -27,7 +27,10 @@ import lanewarden.station.CheckView;
  * @param word the outcome in a word
  * @param words why, or what is missing
  * @param outcome the signed outcome
- * @param rechecks how many re-checks the rule allows after a fail
+ * @param follows what follows the outcome, in a sentence; blank where nothing does
+ * @param mayBeRechecked whether the competitor may be called once more
+ * @param grounds why the competitor was called although the rule did not call for it
+ * @param preparation what is to be stated and ticked
  */
 public record CheckPage(
     long number,
@@ -44,7 +47,10 @@ public record CheckPage(
     String word,
     String words,
     Optional<Outcome> outcome,
-    int rechecks) {
+    String follows,
+    boolean mayBeRechecked,
+    Optional<String> grounds,
+    Preparation preparation) {
 
   static CheckPage of(CheckView view, Texts texts) {
     Fact.CheckOpened opened = view.check().opened();
@@ -62,23 +68,18 @@ public record CheckPage(
         ShotLine.of(view),
         view.shotsAllowed(),
         Sign.of(view.outcome()),
-        Wording.outcome(view.outcome(), texts),
+        Wording.outcome(view, texts),
         Wording.sentence(view.words()),
         view.outcome(),
-        view.division().rule().aftermath().rechecks());
+        view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""),
+        view.mayComeBack(),
+        Optional.ofNullable(opened.grounds()),
+        Preparation.of(view, texts));
   }
 
   /** Whether the rule has decided. */
   public boolean decided() {
     return outcome.isPresent();
-  }
-
-  /**
-   * Whether the competitor may be called once more; whether the rule still lets, the station says.
-   */
-  public boolean mayBeRechecked() {
-    return (outcome.equals(Optional.of(Outcome.OVER)) && rechecks > 0)
-        || outcome.equals(Optional.of(Outcome.NOT_DECIDED));
   }
 
   /** Whether a reading stands that could be declared void. */

@@ -64,7 +64,13 @@ final class ClearLine extends VBox {
           Mark.show(last, sign);
           lastWords.setText(
               check.decided()
-                  ? texts.of("clear.last", check.bib(), check.name(), check.word(), check.words())
+                  ? texts.of(
+                      "clear.last",
+                      check.bib(),
+                      check.name(),
+                      check.word(),
+                      check.words(),
+                      check.follows())
                   : texts.of("clear.last.ended", check.bib(), check.name()));
         });
   }

@@ -1,8 +1,11 @@
 package lanewarden.kiosk.line;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.rules.Phase;
 import lanewarden.station.LineView;
 import lanewarden.station.Trouble;
 
@@ -16,6 +19,7 @@ import lanewarden.station.Trouble;
  * @param linkSign shape of the link's state
  * @param link the link's state in words
  * @param linkWords the same in a sentence
+ * @param phase of the event, in a word
  * @param check the check at the line
  * @param refused the line refused last
  * @param progress how far the roster is, in two short lines
@@ -30,12 +34,18 @@ public record LinePage(
     Sign linkSign,
     String link,
     String linkWords,
+    String phase,
     Optional<CheckPage> check,
     Optional<RefusedLine> refused,
     String progress,
     double share,
     Optional<Trouble> trouble,
     int unwritten) {
+
+  /** The phases of an event, in words. */
+  static List<String> phases() {
+    return Stream.of(Phase.values()).map(Phase::phrase).toList();
+  }
 
   /** The page of a line. */
   public static LinePage of(LineView view, Texts texts) {
@@ -52,6 +62,7 @@ public record LinePage(
           case CLOSED -> texts.of("link.closed");
         },
         view.linkWords(),
+        view.phase().word(),
         view.check().map(check -> CheckPage.of(check, texts)),
         view.refused().map(RefusedLine::of),
         texts.of("line.progress", done, progress.competitors(), progress.within(), progress.over()),

@@ -3,6 +3,7 @@ package lanewarden.kiosk.line;
 import java.util.List;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.station.Grounds;
 
 /** The panels that open over the line. */
 final class LinePanels {
@@ -59,6 +60,49 @@ final class LinePanels {
             texts.of("end.words"),
             texts.of("reason.field"),
             texts.of("end.act")));
+  }
+
+  void setUp() {
+    model
+        .check()
+        .filter(check -> !check.preparation().asked().isEmpty())
+        .ifPresent(
+            check ->
+                panels.open(
+                    new SetUpPanel(
+                        new SetUpViewModel(
+                            check.preparation().asked(), model::state, panels::close),
+                        check,
+                        texts,
+                        panels::close)));
+  }
+
+  void phase() {
+    LinePage page = model.page().get();
+    open(
+        LinePage.phases(),
+        model::begin,
+        new EntryPanel.Wording(
+            texts.of("phase.title"),
+            texts.of("phase.words", page == null ? "" : page.phase()),
+            texts.of("phase.field"),
+            texts.of("phase.act")));
+  }
+
+  void callAllTheSame() {
+    model.grounds().get().ifPresent(this::callAllTheSame);
+  }
+
+  private void callAllTheSame(Grounds needed) {
+    boolean lapses = !needed.lapses().isEmpty();
+    open(
+        lapses ? needed.lapses() : List.of(texts.of("grounds.judge")),
+        (grounds, done, missed) -> model.call(needed.bib(), grounds, done, missed),
+        new EntryPanel.Wording(
+            texts.of("grounds.title", needed.bib(), needed.name()),
+            texts.of(lapses ? "grounds.lapse" : "grounds.words"),
+            texts.of(lapses ? "grounds.number" : "reason.field"),
+            texts.of("grounds.act")));
   }
 
   void signOut() {

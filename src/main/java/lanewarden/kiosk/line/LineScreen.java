@@ -23,6 +23,7 @@ public final class LineScreen implements Page {
   public record Doors(KeyButton board, KeyButton theme, KeyButton report) {}
 
   private static final PseudoClass CROWDED = PseudoClass.getPseudoClass("crowded");
+  private static final PseudoClass PACKED = PseudoClass.getPseudoClass("packed");
 
   private final LineViewModel model;
   private final BorderPane root = new BorderPane();
@@ -32,17 +33,22 @@ public final class LineScreen implements Page {
   private final KeyButton retry;
   private final HBox stuck;
   private final TroubleCard notice;
+  private final KeyButton callAllTheSame;
+  private final PreparationStrip preparation;
+  private final Runnable figuresPanel;
   private final RefusedStrip refused;
   private final CallColumn column;
   private final CheckCard card;
   private final ClearLine clear;
   private final ActBar acts;
+  private long askedFor;
 
   /** Shows nothing until the first page comes. */
   public LineScreen(LineViewModel model, Texts texts, Panels panels, Doors doors) {
     this.model = model;
     LinePanels own = new LinePanels(model, texts, panels);
-    status = new StatusBar(texts);
+    figuresPanel = own::setUp;
+    status = new StatusBar(texts, own::phase);
     standing = new TroubleCard(texts);
     standing.setId("standing-trouble");
     retry = new KeyButton(texts.of("line.retry"), KeyCode.F1, model::retry);
@@ -51,14 +57,23 @@ public final class LineScreen implements Page {
     HBox.setHgrow(standing, Priority.ALWAYS);
     notice = new TroubleCard(texts);
     notice.setId("notice");
+    callAllTheSame =
+        new KeyButton(texts.of("act.all-the-same"), KeyCode.INSERT, own::callAllTheSame);
+    callAllTheSame.setId("all-the-same");
+    HBox told = new HBox(notice, callAllTheSame);
+    told.getStyleClass().add("stuck");
+    HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
     column = new CallColumn(model, texts);
-    card = new CheckCard(texts, own::declareVoid);
+    preparation = new PreparationStrip(model, texts, own::setUp);
+    card = new CheckCard(texts, own::declareVoid, preparation);
     clear = new ClearLine(texts);
     acts = new ActBar(model, texts, own, doors);
-    keys.add(retry);
+    keys.add(retry, callAllTheSame);
+    status.addTo(keys);
+    preparation.addTo(keys);
     acts.addTo(keys);
-    VBox middle = new VBox(stuck, notice, refused, new StackPane(card, clear));
+    VBox middle = new VBox(stuck, told, refused, new StackPane(card, clear));
     VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
     middle.getStyleClass().add("middle");
     // However much there is to say, the buttons below stay whole
@@ -78,6 +93,9 @@ public final class LineScreen implements Page {
               notice.show(now);
               makeRoom();
             });
+    told.managedProperty().bind(notice.managedProperty());
+    model.grounds().addListener((all, before, now) -> offer(now.isPresent()));
+    offer(false);
     show();
   }
 
@@ -99,15 +117,42 @@ public final class LineScreen implements Page {
     card.setVisible(check.isPresent());
     clear.setVisible(check.isEmpty());
     check.ifPresent(card::show);
+    if (check.isEmpty()) {
+      preparation.rest();
+    }
     clear.show(model.leftLast().get());
     acts.show();
     makeRoom();
+    askForFigures();
   }
 
-  /** Strips above the check take their room from the reading. */
+  private void offer(boolean grounds) {
+    callAllTheSame.setVisible(grounds);
+    callAllTheSame.setManaged(grounds);
+    callAllTheSame.setDisable(!grounds);
+  }
+
+  /**
+   * Opens the panel for bow and arrow where the rule lacks a figure: once for each check, and not
+   * over another panel.
+   */
+  private void askForFigures() {
+    Optional<CheckPage> check = model.check();
+    boolean uppermost = root.getScene() != null && !root.isDisabled();
+    if (uppermost
+        && check.filter(c -> c.preparation().missing()).isPresent()
+        && check.get().number() != askedFor) {
+      askedFor = check.get().number();
+      figuresPanel.run();
+    }
+  }
+
+  /** Strips above the check and what it asks of bow and arrow take their room from the reading. */
   private void makeRoom() {
     boolean strips = stuck.isVisible() || notice.isVisible() || refused.isVisible();
-    root.pseudoClassStateChanged(CROWDED, strips);
+    boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
+    root.pseudoClassStateChanged(CROWDED, strips || prepares);
+    root.pseudoClassStateChanged(PACKED, strips && prepares);
   }
 
   @Override
@@ -118,6 +163,7 @@ public final class LineScreen implements Page {
   @Override
   public void focus() {
     column.focus();
+    askForFigures();
   }
 
   @Override

@@ -12,6 +12,8 @@ import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.station.Grounds;
+import lanewarden.station.SetUpText;
 import lanewarden.station.Station;
 import lanewarden.station.Trouble;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +31,8 @@ public final class LineViewModel {
   private final ObjectProperty<Optional<Trouble>> notice =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<CheckPage>> leftLast =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<Grounds>> grounds =
       new SimpleObjectProperty<>(Optional.empty());
   private final StringProperty typed = new SimpleStringProperty("");
   private final ObservableList<Match> matches = FXCollections.observableArrayList();
@@ -65,6 +69,11 @@ public final class LineViewModel {
   /** What kept the last act from being done, until the next act or until it is put away. */
   public ObjectProperty<Optional<Trouble>> notice() {
     return notice;
+  }
+
+  /** What it takes to call the competitor who was just refused; empty where nothing would help. */
+  public ObjectProperty<Optional<Grounds>> grounds() {
+    return grounds;
   }
 
   /** The text in the field. */
@@ -144,7 +153,27 @@ public final class LineViewModel {
             typed.set(text);
           }
           missed(trouble);
+          if (trouble.kind() == Trouble.Kind.USAGE) {
+            askForGrounds(bibOrName);
+          }
         });
+  }
+
+  /** Asks whether there are grounds on which whoever was refused could be called. */
+  private void askForGrounds(String bibOrName) {
+    // Whom no call can mean has no grounds either: the trouble of the call says so already
+    desk.ask(station -> station.grounds(bibOrName), grounds::set, again -> {});
+  }
+
+  /** Calls a competitor on grounds; the answer goes to the panel that asked. */
+  public void call(String bib, String because, Runnable done, Consumer<Trouble> missed) {
+    desk.act(
+        station -> station.call(bib, because),
+        () -> {
+          dismiss();
+          done.run();
+        },
+        missed);
   }
 
   /** Sends the decided competitor off the line. */
@@ -155,6 +184,26 @@ public final class LineViewModel {
   /** Calls the competitor who failed, once more. */
   public void recheck() {
     recheckable().ifPresent(check -> call(check.bib()));
+  }
+
+  /** Ticks every condition of the check. */
+  public void tickAll() {
+    act(Station::tickAll);
+  }
+
+  /** Ticks a condition of the check. */
+  public void tick(String condition) {
+    act(station -> station.tick(condition));
+  }
+
+  /** States bow and arrow; the answer goes to the panel that asked. */
+  public void state(SetUpText figures, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.state(figures), done, missed);
+  }
+
+  /** Begins a phase of the event; the answer goes to the panel that asked. */
+  public void begin(String phase, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.begin(phase), done, missed);
   }
 
   /** Tries again to write what waits. */
@@ -189,7 +238,7 @@ public final class LineViewModel {
 
   /** Puts the notice and the typed text away. */
   public void dismiss() {
-    notice.set(Optional.empty());
+    done();
     typed.set("");
   }
 
@@ -224,10 +273,12 @@ public final class LineViewModel {
   }
 
   private void done() {
+    grounds.set(Optional.empty());
     notice.set(Optional.empty());
   }
 
   private void missed(Trouble trouble) {
+    grounds.set(Optional.empty());
     notice.set(Optional.of(trouble));
   }
 }

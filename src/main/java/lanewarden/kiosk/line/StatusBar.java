@@ -2,15 +2,18 @@ package lanewarden.kiosk.line;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 
-/** The strip that is always there: event, station, link, official, ledger head. */
+/** The strip that is always there: event, station, link, phase, official, ledger head. */
 final class StatusBar extends VBox {
   private final Texts texts;
   private final Label place = new Label();
@@ -20,9 +23,12 @@ final class StatusBar extends VBox {
   private final Label official = new Label();
   private final Label head = new Label();
   private final Label remedy = new Label();
+  private final KeyButton phase;
 
-  StatusBar(Texts texts) {
+  StatusBar(Texts texts, Runnable openPhase) {
     this.texts = texts;
+    phase = new KeyButton(texts.of("act.phase"), KeyCode.HOME, openPhase);
+    phase.setId("phase");
     Region left = new Region();
     Region right = new Region();
     HBox.setHgrow(left, Priority.ALWAYS);
@@ -37,7 +43,7 @@ final class StatusBar extends VBox {
     link.setMinWidth(USE_PREF_SIZE);
     official.setMinWidth(USE_PREF_SIZE);
     head.setMinWidth(USE_PREF_SIZE);
-    HBox row = new HBox(place, left, linkState, right, official, head);
+    HBox row = new HBox(place, left, linkState, right, phase, official, head);
     row.getStyleClass().add("status-row");
     remedy.setId("link-remedy");
     remedy.setWrapText(true);
@@ -47,7 +53,12 @@ final class StatusBar extends VBox {
     getStyleClass().add("status-bar");
   }
 
+  void addTo(Keys keys) {
+    keys.add(phase);
+  }
+
   void show(LinePage page) {
+    phase.rename(texts.of("line.phase", page.phase()));
     place.setText(page.place());
     Mark.show(linkState, page.linkSign());
     linkMark.show(page.linkSign());

@@ -2,7 +2,6 @@ package lanewarden.kiosk.look;
 
 import java.util.Locale;
 import java.util.Optional;
-import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
 import lanewarden.station.CheckView;
 
@@ -16,21 +15,36 @@ public final class Wording {
   public static String limit(CheckView view, Texts texts) {
     Optional<Speed> fastest = view.fastest();
     if (fastest.isEmpty()) {
-      return texts.of("limit.none");
+      return texts.of(unlimited(view));
     }
     Speed allowed = fastest.get();
-    return view.limit()
-        .filter(limit -> limit.compareTo(allowed) != 0)
-        .map(limit -> texts.of("limit.tolerance", plain(limit), plain(allowed)))
-        .orElseGet(() -> texts.of("limit.plain", plain(allowed)));
+    Optional<Speed> limit = view.limit();
+    if (limit.isEmpty()) {
+      return texts.of("limit.energy", sentence(view.limitInWords().orElse("")), plain(allowed));
+    }
+    String edge = view.isBelow() ? "limit.below" : "limit.plain";
+    return limit.get().compareTo(allowed) == 0
+        ? texts.of(edge, plain(allowed))
+        : texts.of(
+            view.isBelow() ? "limit.tolerance.below" : "limit.tolerance",
+            plain(limit.get()),
+            plain(allowed));
   }
 
-  /** The outcome in a word, or that there is none yet. */
-  public static String outcome(Optional<Outcome> outcome, Texts texts) {
-    if (outcome.isEmpty()) {
-      return texts.of("outcome.running");
+  /** No limit at all, none for this arrow, or one that depends on what was not stated yet. */
+  private static String unlimited(CheckView view) {
+    if (!view.isLimited()) {
+      return "limit.none";
     }
-    return switch (outcome.get()) {
+    return view.missingFigures().isEmpty() ? "limit.none-here" : "limit.unknown";
+  }
+
+  /** The outcome in a word, or what the check does until there is one. */
+  public static String outcome(CheckView view, Texts texts) {
+    if (view.outcome().isEmpty()) {
+      return texts.of(view.takesShots() ? "outcome.running" : "outcome.waiting");
+    }
+    return switch (view.outcome().get()) {
       case WITHIN -> texts.of("outcome.within");
       case OVER -> texts.of("outcome.over");
       case NOT_DECIDED -> texts.of("outcome.not-decided");

@@ -1,0 +1,74 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.station.EventFolder;
+import lanewarden.station.EventOffice;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Puts a changed rule book in force. */
+@Command(
+    description = {
+      "Put the rule book that now lies in the event's folder in force; the organizer signs it.",
+      "The reason is signed with it and stands in the report. Verdicts that were given keep their"
+          + " rule, and so does a check at the line. No station may have the event open: at an open"
+          + " line, type adopt REASON."
+    })
+final class AdoptCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--reason",
+      paramLabel = "TEXT",
+      required = true,
+      description = "Why the rule book is changed.")
+  private String reason = "";
+
+  @Option(
+      names = "--organizer-key",
+      paramLabel = "FILE",
+      description = "Where the organizer's key is (default: keys/organizer.key in the folder).")
+  private Optional<Path> key = Optional.empty();
+
+  @Option(
+      names = "--passphrase-file",
+      paramLabel = "FILE",
+      description =
+          "Read the organizer's passphrase from the first line of a file or of a descriptor, such"
+              + " as /dev/fd/3, instead of asking for it unseen.")
+  private Optional<Path> passphraseFile = Optional.empty();
+
+  @Option(names = "--json", description = "Answer with one JSON object.")
+  private boolean json;
+
+  AdoptCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Terminal terminal = workplace.terminal();
+    char[] passphrase = new Passphrases(terminal).of("the organizer", passphraseFile);
+    String hash =
+        new EventOffice(new EventFolder(folder), workplace.here())
+            .adoptRuleBook(key, passphrase, reason);
+    if (json) {
+      Map<String, Object> members = new LinkedHashMap<>();
+      members.put("folder", folder.toString());
+      members.put("ruleBook", hash);
+      members.put("reason", reason.strip());
+      terminal.result(JsonLine.of(members));
+    } else {
+      terminal.result(Notice.of("in force", hash).line());
+    }
+    return ExitCode.FINE;
+  }
+}

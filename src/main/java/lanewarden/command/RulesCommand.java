@@ -1,0 +1,113 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.rules.Division;
+import lanewarden.rules.WorkedCase;
+import lanewarden.station.RuleCurve;
+import lanewarden.station.WrittenRules;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what a rule book demands, and what it does to archers. */
+@Command(
+    description = {
+      "Say in plain sentences what a rule book demands of each division, with worked cases, made"
+          + " from the rules themselves; and how often it would fail an archer at the limit and"
+          + " pass one over it.",
+      "A faulty rule book is answered with every fault, its line and column, and the mend."
+    })
+final class RulesCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(
+      paramLabel = "FILE",
+      description = "The rule book, or an event's folder with one in it.")
+  private Path file = Path.of("");
+
+  @Option(
+      names = "--division",
+      paramLabel = "CODE",
+      description = "Only the division with this code.")
+  private Optional<String> code = Optional.empty();
+
+  @Option(names = "--json", description = "Answer with one JSON object.")
+  private boolean json;
+
+  @Mixin private Supposing supposing = new Supposing();
+
+  RulesCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    WrittenRules rules = WrittenRules.read(file);
+    List<Division> wanted =
+        code.isPresent() ? List.of(rules.division(code.get())) : rules.divisions();
+    List<Optional<RuleCurve>> curves = RuleCurve.together(wanted, supposing.supposed());
+    Terminal terminal = workplace.terminal();
+    if (json) {
+      terminal.result(JsonLine.of(members(rules, wanted, curves)));
+    } else {
+      terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
+      for (int i = 0; i < wanted.size(); i++) {
+        tell(wanted.get(i), curves.get(i));
+      }
+    }
+    return ExitCode.FINE;
+  }
+
+  private void tell(Division division, Optional<RuleCurve> curve) {
+    Terminal terminal = workplace.terminal();
+    terminal.result("");
+    terminal.result(division.code() + "  " + division.name());
+    division.sentences().forEach(sentence -> terminal.result("  " + sentence));
+    division.workedCases().forEach(worked -> terminal.result("    " + worked.inWords()));
+    curve.ifPresent(
+        effect -> {
+          terminal.result("  Supposing " + supposing.inWords() + ":");
+          terminal.result("    " + effect.inWords());
+        });
+  }
+
+  private static Map<String, Object> members(
+      WrittenRules rules, List<Division> wanted, List<Optional<RuleCurve>> curves) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("event", rules.event());
+    members.put("edition", rules.edition());
+    members.put("sha256", rules.sha256());
+    List<Map<String, Object>> divisions = new ArrayList<>();
+    for (int i = 0; i < wanted.size(); i++) {
+      divisions.add(members(wanted.get(i), curves.get(i)));
+    }
+    members.put("divisions", divisions);
+    return members;
+  }
+
+  private static Map<String, Object> members(Division division, Optional<RuleCurve> curve) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("code", division.code());
+    members.put("name", division.name());
+    members.put("demands", division.sentences());
+    members.put("cases", division.workedCases().stream().map(WorkedCase::inWords).toList());
+    curve.ifPresent(effect -> members.put("effect", members(effect)));
+    return members;
+  }
+
+  private static Map<String, Object> members(RuleCurve effect) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("words", effect.inWords());
+    members.put("failedAtLimit", effect.risks().honestFailed());
+    members.put("passedOver", effect.risks().excessPassed());
+    members.put("simulatedArchers", effect.drawn());
+    return members;
+  }
+}

@@ -1,0 +1,222 @@
+package lanewarden.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lanewarden.station.ClausesEvent;
+import lanewarden.station.EventFolder;
+import lanewarden.station.PracticeEvent;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The words and commands for what the clauses of a rule book ask. */
+class ClausesCommandTest {
+  private static final String SEED = "41523 61345 22516 44163";
+
+  @TempDir Path here;
+  private EventFolder event;
+  private Path passphrase;
+
+  @BeforeEach
+  void copyTheEvent() throws Exception {
+    event = ClausesEvent.copy(here.resolve("event"));
+    passphrase = Files.writeString(here.resolve("passphrase"), PracticeEvent.PASSPHRASE + "\n");
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 11\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n"
+            + "@ 81\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n"
+            + "@ 31\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
+  }
+
+  private Typed line(String... typed) {
+    return new Typed()
+        .typing(typed)
+        .secretly(PracticeEvent.PASSPHRASE)
+        .run(signed("line", "--pace", "0").toArray(String[]::new));
+  }
+
+  private List<String> signed(String command, String... more) {
+    List<String> arguments = new java.util.ArrayList<>(List.of(command, event.path().toString()));
+    arguments.addAll(List.of(more));
+    arguments.addAll(
+        List.of("--official", PracticeEvent.OFFICIAL, "--passphrase-file", passphrase.toString()));
+    return arguments;
+  }
+
+  private static void assertSays(Typed typed, String... expected) {
+    for (String line : expected) {
+      assertTrue(typed.lines().stream().anyMatch(l -> l.startsWith(line)), line + "\n" + typed);
+    }
+  }
+
+  private void changeTheRules() throws Exception {
+    Path file = event.path().resolve("rule-book.toml");
+    Files.writeString(file, Files.readString(file).replace("edition = \"1\"", "edition = \"2\""));
+  }
+
+  @Test
+  void tellsWhatIsMissingAndTakesTheFiguresTyped() {
+    Typed typed = line("11", "wait", "setup arrow 365.5, draw 60", "wait");
+    assertSays(
+        typed,
+        "set-up   nothing stated",
+        "waits    to be stated first: arrow mass, draw weight as set",
+        "set-up   arrow mass 365.5 gr, draw weight 60 lbf",
+        "reading  1: 269.4 ft/s",
+        "outcome  WITHIN");
+  }
+
+  @Test
+  void figuresStandInAnyOrderAndUnit() {
+    Typed typed = line("14", "setup certified 62 lbf draw 267 N arrow 24.2 g");
+    assertSays(
+        typed, "set-up   arrow mass 24.2 g, draw weight 267 N, certified draw weight 62 lbf");
+  }
+
+  @Test
+  void wordsThatAreNoFiguresAreAnswered() {
+    Typed typed = line("11", "setup 350", "setup arrow", "setup arrow 350 arrow 351", "setup");
+    assertEquals(5, typed.talk().split("SET-UP-WORDS", -1).length, typed.toString());
+  }
+
+  @Test
+  void ticksOneOrAllAndTellsThatTheVerdictWaitsForThem() {
+    Typed typed = line("31", "wait", "tick 2", "tick");
+    assertSays(
+        typed,
+        "waits    to be ticked: full draw; 4 yd from the instrument",
+        "tick     4 yd from the instrument",
+        "waits    to be ticked: full draw",
+        "tick     full draw",
+        "outcome  WITHIN");
+  }
+
+  @Test
+  void aTickThatNothingAsksForIsAnswered() {
+    assertTrue(line("31", "tick 3").talk().contains("NO-SUCH-CONDITION"));
+  }
+
+  @Test
+  void callsOnGroundsAndTellsThem() {
+    Typed typed = line("51", "51 because named by judge Ostrander");
+    assertTrue(typed.talk().contains("GROUNDS-MISSING"), typed.toString());
+    assertSays(typed, "grounds  named by judge Ostrander");
+  }
+
+  @Test
+  void thePhaseIsToldAndChanged() {
+    Typed typed = line("phase later", "phase during", "81", "wait");
+    assertSays(typed, "phase    before the event", "phase    during the event");
+    assertTrue(typed.talk().contains("PHASE-WORD"), typed.toString());
+    assertSays(
+        typed,
+        "outcome  OVER: reading 341.0 ft/s, limit 300 ft/s. What follows: the scores shot with this"
+            + " set-up are struck out.");
+  }
+
+  @Test
+  void drawsAtTheLine() {
+    Typed typed = line("41", "draw RS " + SEED, "draw RS " + SEED);
+    assertTrue(typed.talk().contains("DRAW-MISSING"), typed.toString());
+    assertTrue(typed.talk().contains("DRAWN-ALREADY"), typed.toString());
+    assertSays(typed, "draw     RS: ");
+  }
+
+  @Test
+  void adoptsAtTheLineWithTheOrganizersPassphrase() throws Exception {
+    assertTrue(line("adopt because").talk().contains("RULE-BOOK-SAME"));
+    changeTheRules();
+    Typed typed = line("adopt the edition was forgotten");
+    assertSays(typed, "trouble  over: all is signed");
+  }
+
+  @Test
+  void drawsWithoutALine() throws Exception {
+    Typed typed =
+        new Typed().run(signed("draw", "RS", "--seed", SEED, "--json").toArray(String[]::new));
+    assertEquals(0, typed.code(), typed.toString());
+    JsonNode draw = new ObjectMapper().readTree(typed.results());
+    assertEquals(2, draw.get("drawn").size());
+    assertEquals(SEED, draw.get("seed").asText());
+    Typed again = new Typed().run(signed("draw", "RS", "--seed", SEED).toArray(String[]::new));
+    assertEquals(2, again.code(), again.toString());
+    assertTrue(again.talk().contains("DRAWN-ALREADY"), again.toString());
+  }
+
+  @Test
+  void adoptsWithoutALineFromAKeyThatLiesElsewhere() throws Exception {
+    changeTheRules();
+    Path key = here.resolve("organizer.key");
+    Files.move(event.path().resolve("keys").resolve("organizer.key"), key);
+    String[] plain = {
+      "adopt",
+      event.path().toString(),
+      "--reason",
+      "the edition was forgotten",
+      "--passphrase-file",
+      passphrase.toString()
+    };
+    Typed without = new Typed().run(plain);
+    assertEquals(2, without.code(), without.toString());
+    assertTrue(without.talk().contains("ORGANIZER-KEY-MISSING"), without.toString());
+    List<String> with = new java.util.ArrayList<>(List.of(plain));
+    with.addAll(List.of("--organizer-key", key.toString()));
+    Typed typed = new Typed().run(with.toArray(String[]::new));
+    assertEquals(0, typed.code(), typed.toString());
+    assertSays(typed, "in force ");
+  }
+
+  @Test
+  void saysWhatARuleBookDemands() throws Exception {
+    Typed typed = new Typed().run("rules", event.path().toString());
+    assertEquals(0, typed.code(), typed.toString());
+    assertSays(
+        typed,
+        "event    Clauses, edition 1",
+        "EQ  Division EQ",
+        "  An arrow of less than 6 gr/lb is not admitted (draw weight as set).",
+        "  A random share of 50 % is checked.",
+        "    arrow too light (arrow 299 gr; draw weight 50 lbf): not admitted",
+        "    An archer whose arrows fly at exactly ");
+    Typed one = new Typed().run("rules", event.path().toString(), "--division", "co", "--json");
+    JsonNode json = new ObjectMapper().readTree(one.results());
+    assertEquals(1, json.get("divisions").size());
+    assertEquals("CO", json.get("divisions").get(0).get("code").asText());
+    assertFalse(json.get("divisions").get(0).get("demands").isEmpty());
+    assertFalse(json.get("divisions").get(0).get("cases").isEmpty());
+    double failed = json.get("divisions").get(0).get("effect").get("failedAtLimit").asDouble();
+    assertTrue(failed > 0 && failed < 1, one.results());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--arrows 2", "--faster 0", "--void-shots 100", "--arrow 2ft/s"})
+  void whatIsSupposedMustBeReadable(String options) {
+    List<String> typed = new ArrayList<>(List.of("rules", event.path().toString()));
+    String[] part = options.split(" ", 2);
+    typed.addAll(List.of(part[0], part[1].equals("100") ? "100 %" : part[1]));
+    Typed refused = new Typed().run(typed.toArray(String[]::new));
+    assertEquals(2, refused.code(), refused.toString());
+    assertTrue(refused.talk().contains(part[0]), refused.talk());
+  }
+
+  @Test
+  void saysWhichDivisionsThereAreAndWhatIsFaulty() throws Exception {
+    Typed none = new Typed().run("rules", event.path().toString(), "--division", "XX");
+    assertEquals(2, none.code(), none.toString());
+    assertTrue(none.talk().contains("EQ, GR, LI"), none.toString());
+    Path faulty = Files.writeString(here.resolve("faulty.toml"), "format = 1\n");
+    Typed typed = new Typed().run("rules", faulty.toString());
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("faulty.toml:"), typed.toString());
+  }
+}
