@@ -168,6 +168,29 @@ class OtherCommandsTest extends PracticeRun {
   }
 
   @Test
+  void studioOpensARuleBookWithoutAnyEvent() {
+    Typed typed =
+        new Typed()
+            .showingStudio(draft -> assertEquals(2, draft.divisions()))
+            .run("studio", "config/rule-book.toml");
+    assertEquals(0, typed.code(), typed.toString());
+  }
+
+  @Test
+  void studioWithoutADisplaySaysSoInOneLineAndEndsWithExitCode4() {
+    Typed typed = new Typed().run("studio", "config/rule-book.toml");
+    assertEquals(4, typed.code(), typed.toString());
+    assertEquals(1, typed.talk().lines().count(), typed.talk());
+    assertTrue(typed.talk().contains("No display can be opened"), typed.talk());
+  }
+
+  @Test
+  void studioOfWhatIsNotThereIsWrongUsage() {
+    Typed typed = new Typed().run("studio", here.resolve("none.toml").toString());
+    assertEquals(2, typed.code(), typed.toString());
+  }
+
+  @Test
   void aFaultOfOurOwnEndsWithExitCode1() {
     Typed typed =
         new Typed()

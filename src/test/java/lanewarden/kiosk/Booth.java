@@ -274,19 +274,6 @@ final class Booth implements AutoCloseable {
   void focusField(String id) throws Exception {
     call(
         () -> {
-          TextInputControl input = input(id);
-          if (front.official().getFocusOwner() != input) {
-            input.requestFocus();
-            input.selectAll();
-          }
-          return true;
-        });
-  }
-
-  /** The same, also where the field has the focus already. */
-  void focusAnew(String id) throws Exception {
-    call(
-        () -> {
           input(id).requestFocus();
           input(id).selectAll();
           return true;

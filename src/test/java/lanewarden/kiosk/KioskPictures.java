@@ -144,8 +144,8 @@ final class KioskPictures {
     booth.type("much");
     take(booth, "studio-faulty" + size);
     booth.focusField("field-limit");
-    booth.type(" ft/s");
-    booth.focusAnew("field-tolerance");
+    booth.type("305 ft/s");
+    booth.focusField("field-tolerance");
     booth.type("1 %");
     booth.press(KeyCode.F9);
     take(booth, "studio-pick" + size);

@@ -64,7 +64,7 @@ class RuleStudioTest {
     assertTrue(booth.text("fault-limit").startsWith("Expected a speed such as"));
     assertTrue(booth.text("studio-state").contains("rule-book.draft.toml"));
     assertTrue(booth.shows("effect-note"));
-    typeInto("field-limit", "05 ft/s");
+    booth.type("05 ft/s");
     assertFalse(booth.shows("fault-limit"));
     assertFalse(booth.shows("effect-note"));
     assertEquals("Changed, not saved", booth.text("studio-state"));
@@ -190,6 +190,26 @@ class RuleStudioTest {
 
   private static double width(Node node) {
     return node.getLayoutBounds().getWidth();
+  }
+
+  @Test
+  void theTabulatorLeadsThroughTheWholeFormAndTheFormFollows() throws Exception {
+    booth.focusField("field-code");
+    List<String> unseen = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      booth.press(KeyCode.TAB);
+      Booth.call(
+          () -> {
+            Node owner = booth.front.official().getFocusOwner();
+            double top = owner.localToScene(owner.getLayoutBounds()).getMinY();
+            double bottom = owner.localToScene(owner.getLayoutBounds()).getMaxY();
+            if (top < 0 || bottom > 720) {
+              unseen.add(owner + " from " + top + " to " + bottom);
+            }
+            return true;
+          });
+    }
+    assertEquals(List.of(), unseen);
   }
 
   @Test

@@ -100,9 +100,9 @@ final class CurvePicture extends Region {
     List<CurvePoint> points = axis.get().points();
     Axes axes =
         new Axes(
-            3.4 * em,
+            3.9 * em,
             3.6 * em,
-            width - 4.6 * em,
+            width - 5.1 * em,
             height - 6.2 * em,
             points.get(0).speed(),
             points.get(points.size() - 1).speed(),

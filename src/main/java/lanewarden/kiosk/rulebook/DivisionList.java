@@ -18,7 +18,7 @@ final class DivisionList extends ScrollPane {
   private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
 
   /** Characters of a name that fit on one line. */
-  private static final int ONE_LINE = 15;
+  private static final int ONE_LINE = 12;
 
   private final RuleBookViewModel model;
   private final Texts texts;

@@ -13,11 +13,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.journal.Outcome;
-import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.rules.WorkedCase;
-import lanewarden.station.RuleCurve;
 
 /** What the open rule means and does, redrawn at every key. */
 final class MeaningPane extends VBox {
@@ -26,26 +24,36 @@ final class MeaningPane extends VBox {
   /** Sentences and cases that find room in the ordinary size. */
   private static final int COMFORTABLE = 12;
 
+  private static final double LEAST_PICTURE = 180;
+
   private final Texts texts;
   private final Label note = new Label();
   private final CurvePicture picture;
-  private final GridPane numbers = new GridPane();
-  private final VBox words = new VBox();
-  private final VBox cases = new VBox();
+  private final NumbersBox first;
+  private final NumbersBox second;
+  private final SaidLines words = new SaidLines(false);
+  private final SaidLines cases = new SaidLines(true);
 
   MeaningPane(EffectViewModel model, Texts texts) {
     this.texts = texts;
     this.picture = new CurvePicture(texts);
+    this.first = new NumbersBox("numbers-first", texts);
+    this.second = new NumbersBox("numbers-second", texts);
     note.getStyleClass().add("effect-note");
     note.setId("effect-note");
     note.setWrapText(true);
     note.setMinHeight(USE_PREF_SIZE);
     note.setMaxWidth(Double.MAX_VALUE);
     VBox.setVgrow(picture, Priority.ALWAYS);
-    picture.setMinHeight(140);
-    picture.setPrefHeight(140);
+    picture.setMinHeight(LEAST_PICTURE);
+    picture.setPrefHeight(LEAST_PICTURE);
+    HBox numbers = new HBox(first, second);
     numbers.getStyleClass().add("effect-numbers");
     numbers.setId("effect-numbers");
+    for (NumbersBox box : List.of(first, second)) {
+      HBox.setHgrow(box, Priority.ALWAYS);
+      box.setPrefWidth(1);
+    }
     words.setId("rule-words");
     cases.setId("rule-cases");
     GridPane lower = new GridPane();
@@ -53,28 +61,13 @@ final class MeaningPane extends VBox {
     lower.getColumnConstraints().setAll(share(44), share(56));
     lower.add(titled("meaning.words", words), 0, 0);
     lower.add(titled("meaning.cases", cases), 1, 0);
-    ScrollPane scroll = new ScrollPane(lower);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.getStyleClass().add("meaning-scroll");
+    Scroll scroll = new Scroll(lower);
     scroll.setAccessibleText(texts.of("meaning.words"));
-    scroll.setMinHeight(0);
-    lower
-        .heightProperty()
-        .addListener((all, before, now) -> scroll.setPrefHeight(now.doubleValue()));
     setMinHeight(0);
     getChildren().addAll(note, picture, numbers, new SuppositionRow(model, texts), scroll);
     getStyleClass().add("meaning");
     model.page().addListener((all, before, now) -> show(now));
     show(model.page().get());
-  }
-
-  private static boolean hasCurve(Optional<EffectPage.Shown> shown) {
-    return shown.flatMap(EffectPage.Shown::curve).isPresent();
-  }
-
-  private static boolean isLong(EffectPage.Shown shown) {
-    return shown.sentences().size() + shown.cases().size() > COMFORTABLE;
   }
 
   private static ColumnConstraints share(double percent) {
@@ -83,80 +76,40 @@ final class MeaningPane extends VBox {
     return column;
   }
 
-  private VBox titled(String key, VBox content) {
+  private VBox titled(String key, SaidLines lines) {
     Label title = new Label(texts.of(key));
     title.getStyleClass().add("meaning-title");
-    title.visibleProperty().bind(Bindings.isNotEmpty(content.getChildren()));
-    VBox box = new VBox(title, content);
-    content.getStyleClass().add("meaning-lines");
-    return box;
+    title.visibleProperty().bind(Bindings.isNotEmpty(lines.getChildren()));
+    return new VBox(title, lines);
   }
 
   private void show(EffectPage page) {
     note.setText(page.note());
     note.setVisible(!page.note().isEmpty());
     note.setManaged(!page.note().isEmpty());
-    picture.show(page);
     boolean drawn = page.first().isEmpty() || hasCurve(page.first()) || hasCurve(page.second());
     picture.setVisible(drawn);
     picture.setManaged(drawn);
-    numbers.getChildren().clear();
-    boolean two = page.second().isPresent();
-    page.first().ifPresent(shown -> numbers.add(numbersOf(shown, two, false), 0, 0));
-    page.second().ifPresent(shown -> numbers.add(numbersOf(shown, true, true), 1, 0));
-    numbers
-        .getColumnConstraints()
-        .setAll(two ? List.of(share(50), share(50)) : List.of(share(100)));
-    words.getChildren().setAll(lines(page.first()));
-    pseudoClassStateChanged(CROWDED, page.first().filter(shown -> isLong(shown)).isPresent());
-    cases
-        .getChildren()
-        .setAll(caseLines(page.first().map(EffectPage.Shown::cases).orElse(List.of())));
+    picture.show(page);
+    first.show(page.first(), page.second().isPresent());
+    second.show(page.second(), true);
+    List<String> sentences = page.first().map(EffectPage.Shown::sentences).orElse(List.of());
+    List<WorkedCase> worked = page.first().map(EffectPage.Shown::cases).orElse(List.of());
+    pseudoClassStateChanged(CROWDED, sentences.size() + worked.size() > COMFORTABLE);
+    words.say(sentences);
+    cases.say(inWords(worked), i -> sign(worked.get(i)));
   }
 
-  private VBox numbersOf(EffectPage.Shown shown, boolean named, boolean second) {
-    VBox box = new VBox();
-    box.setId(second ? "numbers-second" : "numbers-first");
-    Optional<RuleCurve> curve = shown.curve();
-    String how =
-        curve
-            .map(
-                c ->
-                    c.drawn() == 0
-                        ? texts.of("curve.calculated")
-                        : texts.of("curve.simulated", c.drawn()))
-            .orElse("");
-    String title = named ? String.join(": ", shown.name(), how) : how;
-    Label head = new Label(title);
-    head.getStyleClass().add("meaning-title");
-    Label said = wrapped(curve.map(RuleCurve::inWords).orElse(texts.of("curve.none")));
-    box.getChildren().addAll(head, said);
-    return box;
+  private static boolean hasCurve(Optional<EffectPage.Shown> shown) {
+    return shown.flatMap(EffectPage.Shown::curve).isPresent();
   }
 
-  private static List<Label> lines(Optional<EffectPage.Shown> shown) {
-    return shown.map(EffectPage.Shown::sentences).orElse(List.of()).stream()
-        .map(MeaningPane::wrapped)
-        .toList();
-  }
-
-  private List<HBox> caseLines(List<WorkedCase> all) {
-    List<HBox> lines = new ArrayList<>();
+  private static List<String> inWords(List<WorkedCase> all) {
+    List<String> words = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
-      WorkedCase one = all.get(i);
-      lines.add(caseLine(one, i == 0 ? one.inWords() : one.inWordsAfter(all.get(i - 1))));
+      words.add(i == 0 ? all.get(i).inWords() : all.get(i).inWordsAfter(all.get(i - 1)));
     }
-    return lines;
-  }
-
-  private static HBox caseLine(WorkedCase one, String words) {
-    Mark mark = new Mark();
-    mark.show(sign(one));
-    Label said = wrapped(words);
-    HBox.setHgrow(said, Priority.ALWAYS);
-    HBox line = new HBox(mark, said);
-    line.getStyleClass().add("case-line");
-    return line;
+    return words;
   }
 
   private static Sign sign(WorkedCase one) {
@@ -165,10 +118,23 @@ final class MeaningPane extends VBox {
         : Sign.of(Optional.of(Outcome.of(one.verdict())));
   }
 
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
+  /** Wants to be as high as what is in it, and scrolls where there is no such room. */
+  private static final class Scroll extends ScrollPane {
+    private final GridPane content;
+
+    Scroll(GridPane content) {
+      super(content);
+      this.content = content;
+      setFitToWidth(true);
+      setHbarPolicy(ScrollBarPolicy.NEVER);
+      setMinHeight(0);
+      getStyleClass().add("meaning-scroll");
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+      double borders = snappedTopInset() + snappedBottomInset() + 1;
+      return content.prefHeight(width < 0 ? getWidth() : width) + borders;
+    }
   }
 }

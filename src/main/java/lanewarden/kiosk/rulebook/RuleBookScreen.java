@@ -8,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -21,6 +20,7 @@ import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
+import org.jspecify.annotations.Nullable;
 
 /** The rule studio: divisions, the form of one, and what it means and does. */
 public final class RuleBookScreen implements Page {
@@ -77,10 +77,31 @@ public final class RuleBookScreen implements Page {
     root.setBottom(bar(theme));
     root.getStyleClass().add("studio");
     root.setId("studio");
-    root.addEventFilter(KeyEvent.KEY_PRESSED, e -> typedIn = Optional.of((Node) e.getTarget()));
+    root.sceneProperty()
+        .addListener(
+            (all, before, now) -> {
+              if (now != null) {
+                now.focusOwnerProperty().addListener((owners, left, owner) -> remember(owner));
+              }
+            });
     model.draft().addListener((all, before, now) -> say());
     model.saved().addListener((all, before, now) -> say());
     say();
+  }
+
+  /** What a person works in, to go back to after a panel or a key button. */
+  private void remember(@Nullable Node owner) {
+    if (owner != null && !(owner instanceof KeyButton) && isWithin(owner)) {
+      typedIn = Optional.of(owner);
+    }
+  }
+
+  private boolean isWithin(Node node) {
+    Node at = node;
+    while (at != null && !at.equals(root)) {
+      at = at.getParent();
+    }
+    return at != null;
   }
 
   private Node meaning() {

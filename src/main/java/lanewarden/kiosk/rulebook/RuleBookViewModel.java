@@ -2,6 +2,7 @@ package lanewarden.kiosk.rulebook;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -27,6 +28,10 @@ public final class RuleBookViewModel {
   /** The section that says what event it is. */
   public static final int EVENT = 0;
 
+  /** What was typed while it was saved. */
+  private record Typed(int section, RuleKey key, String text) {}
+
+  private final List<Typed> typedMeanwhile = new ArrayList<>();
   private final Clock clock;
   private final Executor work;
   private final Executor screen;
@@ -61,7 +66,7 @@ public final class RuleBookViewModel {
     return section.getReadOnlyProperty();
   }
 
-  /** Whether it is being saved: nothing can be changed meanwhile. */
+  /** Whether it is being saved: what is typed meanwhile is taken in when that has ended. */
   public BooleanProperty busy() {
     return busy;
   }
@@ -98,7 +103,9 @@ public final class RuleBookViewModel {
 
   /** Types something for a key of the open section. */
   public void type(RuleKey key, String typed) {
-    if (!busy.get() && !typed.equals(text(key))) {
+    if (busy.get()) {
+      typedMeanwhile.add(new Typed(section.get(), key, typed));
+    } else if (!typed.equals(text(key))) {
       change(draft.get().with(section.get(), key, typed));
     }
   }
@@ -211,12 +218,27 @@ public final class RuleBookViewModel {
     try {
       RuleDraft after = step.from(now);
       return () -> {
-        change(after);
-        saved.set(Optional.of(after.opened()));
+        boolean unsaved = takeIn(after);
+        saved.set(unsaved ? Optional.empty() : Optional.of(after.opened()));
       };
     } catch (StationException | RuntimeException | Error e) {
       Trouble missed = Trouble.of(e);
-      return () -> trouble.set(Optional.of(missed));
+      return () -> {
+        takeIn(now);
+        trouble.set(Optional.of(missed));
+      };
     }
+  }
+
+  /** Puts a draft in place with what was typed while it was saved; says whether anything was. */
+  private boolean takeIn(RuleDraft after) {
+    RuleDraft with = after;
+    for (Typed one : typedMeanwhile) {
+      with = with.with(one.section(), one.key(), one.text());
+    }
+    boolean any = !typedMeanwhile.isEmpty();
+    typedMeanwhile.clear();
+    change(with);
+    return any;
   }
 }

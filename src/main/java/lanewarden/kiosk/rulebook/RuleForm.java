@@ -47,7 +47,6 @@ final class RuleForm extends ScrollPane {
               refresh();
               setVvalue(0);
             });
-    disableProperty().bind(model.busy());
     refresh();
   }
 
@@ -66,9 +65,33 @@ final class RuleForm extends ScrollPane {
       FormField field = new FormField(id, name, example, entry(line.key(), example));
       fields.add(
           new Shown(line.key(), field, first && line.key() != RuleKey.CODE, !(first && edition)));
+      field.heightProperty().addListener((all, before, now) -> keepInView(field));
       body.getChildren().add(field);
     }
     groups.add(new Group(title, fields));
+  }
+
+  /** What is wrong with what is being typed appears below it, where it must be seen. */
+  private void keepInView(FormField field) {
+    double room = getViewportBounds().getHeight();
+    double hidden = body.getHeight() - room;
+    Node focused = getScene() == null ? null : getScene().getFocusOwner();
+    if (hidden <= 0 || focused == null || !isWithin(field, focused)) {
+      return;
+    }
+    double bottom = field.getBoundsInParent().getMaxY();
+    if (bottom > getVvalue() * hidden + room) {
+      setVvalue(Math.min(1, (bottom - room) / hidden));
+    }
+  }
+
+  private static boolean isWithin(FormField field, Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (at.equals(field)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private FormField.Entry entry(RuleKey key, String example) {
