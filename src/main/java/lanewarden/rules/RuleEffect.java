@@ -177,6 +177,16 @@ public final class RuleEffect {
     return characteristic.risks(limit.siDouble(), excess.siDouble());
   }
 
+  /**
+   * The probability that an archer who should fail does end over, after the re-checks allowed; one
+   * who neither passes nor fails is not caught.
+   *
+   * @param excess how far over the limit that archer is, more than zero
+   */
+  public double caught(Speed excess) {
+    return characteristic.at(limit.siDouble() + excess.siDouble()).ending().over();
+  }
+
   /** The two numbers in words. */
   public String inWords(Speed excess) {
     OperatingCharacteristic.Risks risks = risks(excess);

@@ -21,7 +21,8 @@ import lanewarden.rules.SetUp;
  * @param allowed the fastest speed that keeps the rule
  * @param points how checks end, re-checks included, over evenly spaced true speeds in m/s
  * @param risks the two numbers that sum the rule up
- * @param inWords the same in a sentence
+ * @param caught probability that an archer who should fail ends over
+ * @param inWords the two numbers in a sentence
  * @param drawn how many archers were drawn for each speed; 0 where the chances are calculated
  */
 public record RuleCurve(
@@ -29,6 +30,7 @@ public record RuleCurve(
     Speed allowed,
     List<CurvePoint> points,
     OperatingCharacteristic.Risks risks,
+    double caught,
     String inWords,
     int drawn) {
 
@@ -105,6 +107,7 @@ public record RuleCurve(
         effect.fastest(),
         effect.curve(from, to, POINTS),
         effect.risks(excess),
+        effect.caught(excess),
         effect.inWords(excess),
         effect.isCalculated() ? 0 : effect.drawn());
   }

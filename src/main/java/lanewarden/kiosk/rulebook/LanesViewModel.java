@@ -19,6 +19,10 @@ import lanewarden.station.LaneQuestion;
 /** Lanes and samples for an event to come, answered at every key; on the screen's thread. */
 public final class LanesViewModel {
   private static final double MINUTE = 60;
+
+  /** Less is shown as nothing, from which no sample can be planned. */
+  private static final double SMALLEST_CHANCE = 0.000_5;
+
   private static final char NO_BREAK_SPACE = '\u00a0';
 
   private final Texts texts;
@@ -58,9 +62,11 @@ public final class LanesViewModel {
     return fault;
   }
 
-  /** Takes over how likely a check ends over for an archer who should fail. */
+  /** Takes over how likely a check ends over for an archer who should fail, if it ever does. */
   public void suppose(double caught) {
-    figure(LaneFigure.CAUGHT).set(percent(caught));
+    if (caught >= SMALLEST_CHANCE) {
+      figure(LaneFigure.CAUGHT).set(percent(caught));
+    }
   }
 
   private void answer() {

@@ -242,7 +242,7 @@ public final class RuleBookScreen implements Page {
         .get()
         .first()
         .flatMap(EffectPage.Shown::curve)
-        .ifPresent(curve -> lanes.suppose(1 - curve.risks().excessPassed()));
+        .ifPresent(curve -> lanes.suppose(curve.caught()));
     panels.open(new LanesPanel(lanes, texts, panels::close));
   }
 

@@ -185,6 +185,15 @@ class StudioModelsTest {
   }
 
   @Test
+  void whoNeitherPassesNorFailsIsNotCaught() {
+    effect.supposed(Supposition.EXCESS).set("20 ft/s");
+    book.type(RuleKey.SPREAD, "1 ft/s");
+    done();
+    assertTrue(curve().risks().excessPassed() < 0.01);
+    assertTrue(curve().caught() < 0.3, "most checks end undecided: " + curve().caught());
+  }
+
+  @Test
   void fieldsAreShownWhereTheyMeanSomethingOrHoldSomething() {
     assertFalse(book.shows(RuleKey.WITHIN));
     assertFalse(book.shows(RuleKey.SHARE));
