@@ -27,7 +27,8 @@ public record CheckModel(
     Dispersion dispersion,
     int rechecks) {
 
-  private static final int MOST_RECHECKS = 20;
+  /** More re-checks than any rule allows. */
+  public static final int MOST_RECHECKS = 20;
 
   /**
    * @throws IllegalArgumentException if the parts contradict each other

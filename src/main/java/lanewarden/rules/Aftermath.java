@@ -66,6 +66,12 @@ public record Aftermath(
     return fails.getOrDefault(phase, Consequence.JUDGE);
   }
 
+  /** Whether every fail in a phase, however far over, brings a re-check while one is left. */
+  boolean everyFailIsChecked(Phase phase) {
+    return onFail(phase) == Consequence.RECHECK
+        && bands.stream().allMatch(band -> band.consequence() == Consequence.RECHECK);
+  }
+
   /** Sentences for screens and reports. */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();

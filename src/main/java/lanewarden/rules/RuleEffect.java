@@ -20,7 +20,8 @@ import lanewarden.quantity.SpeedUnit;
  * What a rule does to archers: how likely each outcome is for every true speed, calculated where it
  * can be and simulated elsewhere.
  *
- * <p>Bands and conditions do not change it: they never turn one outcome into another.
+ * <p>Bands and conditions never turn one outcome into another. Re-checks are counted where every
+ * fail before the event brings one; where a band does not, no fail is taken to.
  */
 public final class RuleEffect {
 
@@ -87,8 +88,8 @@ public final class RuleEffect {
                 supposed.arrows().siDouble(),
                 supposed.reading().siDouble(),
                 supposed.calibration().siDouble()),
-            rule.aftermath().onFail(Phase.BEFORE) == Consequence.RECHECK
-                ? Math.min(rule.aftermath().rechecks(), 20)
+            rule.aftermath().everyFailIsChecked(Phase.BEFORE)
+                ? Math.min(rule.aftermath().rechecks(), CheckModel.MOST_RECHECKS)
                 : 0);
     return Optional.of(new RuleEffect(model, limit, fastest.get()));
   }
