@@ -92,7 +92,7 @@ final class PlanCommand implements Callable<Integer> {
     terminal.result(
         told(
             "lanes",
-            "%d lane(s) can check %d in %.0f minutes; %d are to be checked, which needs %d",
+            "%d lane(s) can check %d in %.0f minutes; %d are to be checked, which needs %d lane(s)",
             lanes,
             answer.capacity(),
             minutes,

@@ -40,7 +40,7 @@ class PlanCommandTest {
     Typed typed = run("--competitors 280 --minutes 60");
     assertEquals(0, typed.code(), typed.toString());
     assertTrue(typed.results().contains("the line grows as long as archers come"), typed.results());
-    assertTrue(typed.results().contains("which needs 6"), typed.results());
+    assertTrue(typed.results().contains("which needs 6 lane(s)"), typed.results());
   }
 
   @ParameterizedTest
