@@ -35,9 +35,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
    *
    * <p>It falls at the first shot that leaves nothing open: when every completion by readings of
    * whatever speed has the same outcome, when one void too many was shot, or when the shots left
-   * cannot bring a decision. Shots listed after that one do not change it, but for one thing: who
-   * is over by all readings that stand stays over when voids or shots were spent before the last
-   * one.
+   * cannot bring a decision. Shots listed after that one do not change it.
    *
    * @param bands how far over with which consequence: an <em>over</em> falls when its band is
    *     settled too
@@ -48,9 +46,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     Verdict verdict = verdict(readings, used, bound, bands);
     for (Shot shot : taken) {
       if (verdict.ends()) {
-        return isSpent(verdict, readings, bound, bands)
-            ? withAllThatStands(verdict, taken, bound, bands)
-            : verdict;
+        return verdict;
       }
       used++;
       if (shot instanceof Shot.Read read) {
@@ -59,35 +55,6 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
       verdict = verdict(readings, used, bound, bands);
     }
     return verdict;
-  }
-
-  /** Whether the check ended because voids or shots were spent, not by its readings. */
-  private boolean isSpent(Verdict ended, List<Speed> readings, Bound bound, Bands bands) {
-    if (ended instanceof Verdict.NotDecided open) {
-      return open.missing() instanceof Missing.VoidsSpent
-          || open.missing() instanceof Missing.ShotsSpent;
-    }
-    return ended instanceof Verdict.Over
-        && bands.any()
-        && !bands.isSettled(decision.figure(readings, plan.counted()), bound.fastest());
-  }
-
-  /**
-   * A reading voided after later ones were taken spends the voids before those are looked at. Who
-   * is over by the readings that stand does not get off by that, nor into a lower band.
-   */
-  private Verdict withAllThatStands(Verdict ended, List<Shot> taken, Bound bound, Bands bands) {
-    List<Speed> standing =
-        taken.stream()
-            .filter(Shot.Read.class::isInstance)
-            .map(shot -> reading.of(((Shot.Read) shot).speed()))
-            .limit(plan.counted())
-            .toList();
-    if (!(decide(standing, bound) instanceof Verdict.Over over)) {
-      return ended;
-    }
-    FigureRange figure = decision.figure(standing, plan.counted());
-    return bands.any() ? over.in(bands.of(figure.atLeast(), bound.fastest())) : over;
   }
 
   private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {

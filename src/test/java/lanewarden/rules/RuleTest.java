@@ -44,16 +44,6 @@ class RuleTest {
   }
 
   @Test
-  void voidingAnEarlierReadingDoesNotLetOffWhoIsOver() {
-    Rule rule = Cases.rule("280 ft/s", "none", "highest", 3, 3, 0);
-    assertEquals("over", Cases.judge(rule, Cases.shots("270 283")).word());
-    assertEquals(
-        new Verdict.Over("reading 1 is 283 ft/s, limit 280 ft/s"),
-        Cases.judge(rule, Cases.shots("void 283")));
-    assertEquals("not decided", Cases.judge(rule, Cases.shots("void 279")).word());
-  }
-
-  @Test
   void checkEndsWithTheLastShotThatCouldHaveDecided() {
     Rule rule = Cases.rule("300 ft/s", "none", "highest", 3, 3, 3);
     assertEquals(
