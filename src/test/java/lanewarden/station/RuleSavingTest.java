@@ -167,7 +167,7 @@ class RuleSavingTest {
     assertTrue(folder.toFile().setWritable(false));
     try {
       // who is root, or on a system without such rights, may write everywhere
-      assumeFalse(Files.isWritable(folder));
+      assumeFalse(Files.isWritable(folder), "this user may write everywhere");
       assertEquals("RULES-DENIED", refusal(draft).code());
       assertEquals(before, Files.readString(file));
     } finally {
