@@ -35,7 +35,10 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
    *
    * <p>It falls at the first shot that leaves nothing open: when every completion by readings of
    * whatever speed has the same outcome, when one void too many was shot, or when the shots left
-   * cannot bring a decision. Shots listed after that one do not change it.
+   * cannot bring a decision. Shots listed after that one do not change it, but for one thing: who
+   * is over by the readings that stand stays over, and in the band they tell, even where voids or
+   * shots were spent before the last of them. A reading voided late would otherwise hide those
+   * taken after it.
    *
    * @param bands how far over with which consequence: an <em>over</em> falls when its band is
    *     settled too
@@ -46,7 +49,9 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     Verdict verdict = verdict(readings, used, bound, bands);
     for (Shot shot : taken) {
       if (verdict.ends()) {
-        return verdict;
+        return isSpent(verdict, readings, bound, bands)
+            ? overByWhatStands(taken, bound, bands).orElse(verdict)
+            : verdict;
       }
       used++;
       if (shot instanceof Shot.Read read) {
@@ -57,14 +62,47 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     return verdict;
   }
 
-  private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {
-    Verdict verdict = decide(readings, bound);
-    boolean settled = true;
-    if (verdict instanceof Verdict.Over over && bands.any()) {
-      FigureRange figure = decision.figure(readings, plan.counted());
-      settled = bands.isSettled(figure, bound.fastest());
-      verdict = over.in(bands.of(figure.atLeast(), bound.fastest()));
+  /** Whether the check ended because voids or shots were spent, not by its readings. */
+  private boolean isSpent(Verdict ended, List<Speed> readings, Bound bound, Bands bands) {
+    if (ended instanceof Verdict.NotDecided open) {
+      return open.missing() instanceof Missing.VoidsSpent
+          || open.missing() instanceof Missing.ShotsSpent;
     }
+    return ended instanceof Verdict.Over && !isSettled(readings, bound, bands);
+  }
+
+  /** The fail that the readings bring as if no void stood between them; empty where they do not. */
+  private Optional<Verdict> overByWhatStands(List<Shot> taken, Bound bound, Bands bands) {
+    List<Speed> readings = new ArrayList<>();
+    Optional<Verdict> over = Optional.empty();
+    for (Shot shot : taken) {
+      boolean open = over.isEmpty() || !isSettled(readings, bound, bands);
+      if (open && shot instanceof Shot.Read read && readings.size() < plan.counted()) {
+        readings.add(reading.of(read.speed()));
+        over = over(decide(readings, bound), readings, bound, bands);
+      }
+    }
+    return over;
+  }
+
+  private boolean isSettled(List<Speed> readings, Bound bound, Bands bands) {
+    return !bands.any()
+        || bands.isSettled(decision.figure(readings, plan.counted()), bound.fastest());
+  }
+
+  /** A fail with the least band that it can have; empty for every other verdict. */
+  private Optional<Verdict> over(Verdict verdict, List<Speed> readings, Bound bound, Bands bands) {
+    if (!(verdict instanceof Verdict.Over over) || !bands.any()) {
+      return Optional.of(verdict).filter(Verdict.Over.class::isInstance);
+    }
+    FigureRange figure = decision.figure(readings, plan.counted());
+    return Optional.of(over.in(bands.of(figure.atLeast(), bound.fastest())));
+  }
+
+  private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {
+    Verdict decided = decide(readings, bound);
+    Verdict verdict = over(decided, readings, bound, bands).orElse(decided);
+    boolean settled = !(verdict instanceof Verdict.Over) || isSettled(readings, bound, bands);
     int atLeast = missing(verdict, settled);
     if (atLeast == 0) {
       return verdict;

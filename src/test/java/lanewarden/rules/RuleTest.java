@@ -44,6 +44,24 @@ class RuleTest {
   }
 
   @Test
+  void readingVoidedLateDoesNotLetOffWhoIsOverByTheOthers() {
+    Rule rule = Cases.rule("280 ft/s", "none", "highest", 3, 3, 0);
+    assertEquals("over", Cases.judge(rule, Cases.shots("270 283")).word());
+    assertEquals(
+        new Verdict.Over("reading 1 is 283 ft/s, limit 280 ft/s"),
+        Cases.judge(rule, Cases.shots("void 283")));
+    assertEquals("not decided", Cases.judge(rule, Cases.shots("void 279")).word());
+    assertEquals("not decided", Cases.judge(rule, Cases.shots("270 void")).word());
+  }
+
+  @Test
+  void readingVoidedLateDoesNotEndAnUndecidedCheckAsWithin() {
+    Rule rule = Cases.rule("280 ft/s", "none", "highest", 2, 3, 0);
+    assertEquals("within", Cases.judge(rule, Cases.shots("270 271")).word());
+    assertEquals("not decided", Cases.judge(rule, Cases.shots("void 271 272")).word());
+  }
+
+  @Test
   void checkEndsWithTheLastShotThatCouldHaveDecided() {
     Rule rule = Cases.rule("300 ft/s", "none", "highest", 3, 3, 3);
     assertEquals(
