@@ -157,6 +157,12 @@ record CheckRow(
     if (setUp.certifiedDrawWeight() != null) {
       words.add(setUp.certifiedDrawWeight() + " certified");
     }
+    if (setUp.drawLength() != null) {
+      words.add(setUp.drawLength() + " draw length");
+    }
+    if (setUp.braceHeight() != null) {
+      words.add(setUp.braceHeight() + " brace height");
+    }
     return String.join(", ", words);
   }
 

@@ -45,6 +45,8 @@ final class PreparationExaminer {
         SetUp.CERTIFIED_DRAW_WEIGHT,
         before.certifiedDrawWeight(),
         now.certifiedDrawWeight());
+    changed(entry, check, SetUp.DRAW_LENGTH, before.drawLength(), now.drawLength());
+    changed(entry, check, SetUp.BRACE_HEIGHT, before.braceHeight(), now.braceHeight());
   }
 
   private void changed(

@@ -10,7 +10,9 @@ enum LineWord {
   /** Calls a competitor whose name begins with one of these words. */
   CALL("BIB-OR-NAME [because WHY]", "call somebody; a bare bib does too: 101 because another bow"),
   /** States bow and arrow. */
-  SETUP("FIGURES", "state bow and arrow: setup arrow 352.5, draw 60, certified 62"),
+  SETUP(
+      "FIGURES",
+      "state bow and arrow: setup arrow 352.5, draw 60, certified 62, length 29, brace 7"),
   /** Ticks conditions. */
   TICK("[NUMBER]", "tick every condition of the rule, or the one with this number"),
   /** Takes a reading from the instrument's display. */

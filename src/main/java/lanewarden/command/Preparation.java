@@ -49,6 +49,8 @@ final class Preparation {
     add(words, "arrow mass ", figures.arrowMass());
     add(words, "draw weight ", figures.drawWeight());
     add(words, "certified draw weight ", figures.certifiedDrawWeight());
+    add(words, "draw length ", figures.drawLength());
+    add(words, "brace height ", figures.braceHeight());
     return Notice.of("set-up", words.isEmpty() ? "nothing stated" : String.join(", ", words))
         .with("check", check.number());
   }

@@ -13,12 +13,15 @@ final class SetUpWords {
   private enum Figure {
     ARROW,
     DRAW,
-    CERTIFIED
+    CERTIFIED,
+    LENGTH,
+    BRACE
   }
 
   private static final Pattern FIGURE =
       Pattern.compile(
-          "\\s*(arrow|draw|certified)\\s+([^\\s,].*?),?\\s*(?=\\b(?:arrow|draw|certified)\\b|$)",
+          "\\s*(arrow|draw|certified|length|brace)\\s+([^\\s,].*?),?\\s*"
+              + "(?=\\b(?:arrow|draw|certified|length|brace)\\b|$)",
           Pattern.CASE_INSENSITIVE);
 
   private SetUpWords() {}
@@ -45,7 +48,9 @@ final class SetUpWords {
     return new SetUpText(
         figures.getOrDefault(Figure.ARROW, ""),
         figures.getOrDefault(Figure.DRAW, ""),
-        figures.getOrDefault(Figure.CERTIFIED, ""));
+        figures.getOrDefault(Figure.CERTIFIED, ""),
+        figures.getOrDefault(Figure.LENGTH, ""),
+        figures.getOrDefault(Figure.BRACE, ""));
   }
 
   private static CommandRefused refused(String why) {
@@ -53,6 +58,6 @@ final class SetUpWords {
         "SET-UP-WORDS",
         "Bow and arrow were not stated.",
         why,
-        "Write each figure behind its word: setup arrow 352.5, draw 60, certified 62.");
+        "Write each figure behind its word: setup arrow 352.5, draw 60, certified 62, length 29, brace 7.");
   }
 }

@@ -173,7 +173,6 @@ public record Check(
 
   /** Another set-up takes back the verdict that rested on the one before. */
   public Check state(Fact.SetUpStated fact) {
-    SetUp now = new SetUp(fact.arrowMass(), fact.drawWeight(), fact.certifiedDrawWeight());
     return new Check(
         number,
         opened,
@@ -181,7 +180,7 @@ public record Check(
         signer,
         ruleBook,
         phase,
-        now,
+        fact.setUp(),
         ticked,
         shots,
         refused,

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
@@ -81,6 +82,8 @@ public sealed interface Fact {
    * @param arrowMass as the roster states it, or null if it does not
    * @param drawWeight as the roster states it, or null if it does not
    * @param certifiedDrawWeight as the roster states it, or null if it does not
+   * @param drawLength as the roster states it, or null if it does not
+   * @param braceHeight as the roster states it, or null if it does not
    * @param grounds why the competitor was called although the rule did not call for it: drawn by
    *     nobody, or within already; null where it did
    */
@@ -92,9 +95,11 @@ public sealed interface Fact {
       @Nullable Mass arrowMass,
       @Nullable Force drawWeight,
       @Nullable Force certifiedDrawWeight,
+      @Nullable Length drawLength,
+      @Nullable Length braceHeight,
       @Nullable String grounds)
       implements Fact {
-    /** A call that the rule calls for, without a certified draw weight. */
+    /** A call that the rule calls for, with nothing known but arrow mass and draw weight. */
     public CheckOpened(
         String bib,
         String name,
@@ -102,12 +107,12 @@ public sealed interface Fact {
         int attempt,
         @Nullable Mass arrowMass,
         @Nullable Force drawWeight) {
-      this(bib, name, division, attempt, arrowMass, drawWeight, null, null);
+      this(bib, name, division, attempt, arrowMass, drawWeight, null, null, null, null);
     }
 
     /** Bow and arrow as declared. */
     public SetUp setUp() {
-      return new SetUp(arrowMass, drawWeight, certifiedDrawWeight);
+      return new SetUp(arrowMass, drawWeight, certifiedDrawWeight, drawLength, braceHeight);
     }
   }
 
@@ -117,13 +122,31 @@ public sealed interface Fact {
    * @param arrowMass or null if it was not weighed
    * @param drawWeight as the bow is set, or null if it was not weighed
    * @param certifiedDrawWeight as its certificate states it, or null if there is none
+   * @param drawLength of the archer with this bow, or null if it was not measured
+   * @param braceHeight of the bow, or null if it was not measured
    */
   record SetUpStated(
       long check,
       @Nullable Mass arrowMass,
       @Nullable Force drawWeight,
-      @Nullable Force certifiedDrawWeight)
-      implements Fact {}
+      @Nullable Force certifiedDrawWeight,
+      @Nullable Length drawLength,
+      @Nullable Length braceHeight)
+      implements Fact {
+    /** A bow whose lengths were not measured. */
+    public SetUpStated(
+        long check,
+        @Nullable Mass arrowMass,
+        @Nullable Force drawWeight,
+        @Nullable Force certifiedDrawWeight) {
+      this(check, arrowMass, drawWeight, certifiedDrawWeight, null, null);
+    }
+
+    /** Bow and arrow as they are now. */
+    public SetUp setUp() {
+      return new SetUp(arrowMass, drawWeight, certifiedDrawWeight, drawLength, braceHeight);
+    }
+  }
 
   /** The official saw that a condition of the rule was kept. */
   record ConditionTicked(long check, String condition) implements Fact {}

@@ -19,6 +19,7 @@ import java.util.function.Function;
 import lanewarden.ledger.Draft;
 import lanewarden.ledger.Entry;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
@@ -71,6 +72,7 @@ public final class FactJson {
     written(quantities, Speed.class, Speed::toString, Speed::parse);
     written(quantities, Mass.class, Mass::toString, Mass::parse);
     written(quantities, Force.class, Force::toString, Force::parse);
+    written(quantities, Length.class, Length::toString, Length::parse);
     written(quantities, Instant.class, Instant::toString, Instant::parse);
     written(quantities, Phase.class, Phase::word, word -> known(word, Phase.ofWord(word)));
     written(

@@ -52,4 +52,13 @@ public final class Length extends Quantity<LengthUnit, Length> {
   public static Length parse(String text) {
     return Writing.read(text, "a length", LengthUnit.class, null, Length::new);
   }
+
+  /**
+   * Reads a number with its unit, or in the given unit where it has none.
+   *
+   * @throws QuantityException if the text is no plain decimal, or its unit is not known
+   */
+  public static Length parse(String text, LengthUnit unitIfNone) {
+    return Writing.read(text, "a length", LengthUnit.class, unitIfNone, Length::new);
+  }
 }

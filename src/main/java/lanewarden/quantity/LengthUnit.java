@@ -7,6 +7,8 @@ import java.util.List;
 public enum LengthUnit implements Unit {
   /** Metre. */
   METRE("1", "m"),
+  /** Centimetre. */
+  CENTIMETRE("0.01", "cm"),
   /** Millimetre. */
   MILLIMETRE("0.001", "mm"),
   /** Inch, exactly 25.4 mm. */

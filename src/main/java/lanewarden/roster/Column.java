@@ -11,7 +11,9 @@ enum Column {
   DIVISION("division", true),
   ARROW_MASS("arrow-mass", false),
   DRAW_WEIGHT("draw-weight", false),
-  CERTIFIED_DRAW_WEIGHT("certified-draw-weight", false);
+  CERTIFIED_DRAW_WEIGHT("certified-draw-weight", false),
+  DRAW_LENGTH("draw-length", false),
+  BRACE_HEIGHT("brace-height", false);
 
   private final String title;
   private final boolean required;

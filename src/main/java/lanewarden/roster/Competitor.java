@@ -1,6 +1,8 @@
 package lanewarden.roster;
 
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
+import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param drawWeight as declared, or null where the roster does not say
  * @param certifiedDrawWeight as a certificate of the bow states it, or null where the roster does
  *     not say
+ * @param drawLength as declared, or null where the roster does not say
+ * @param braceHeight as declared, or null where the roster does not say
  */
 public record Competitor(
     String bib,
@@ -22,18 +26,23 @@ public record Competitor(
     String division,
     @Nullable Mass arrowMass,
     @Nullable Force drawWeight,
-    @Nullable Force certifiedDrawWeight) {
+    @Nullable Force certifiedDrawWeight,
+    @Nullable Length drawLength,
+    @Nullable Length braceHeight) {
 
   /** Heavier than any arrow: finds a draw weight in pounds that was written as an arrow mass. */
   public static final Mass HEAVIEST_ARROW = Mass.of("200", MassUnit.GRAM);
 
-  /** Someone whose bow has no certificate that the roster states. */
+  /** Longer than any archer draws: finds centimetres and inches taken for each other. */
+  public static final Length LONGEST_DRAW = Length.of("40", LengthUnit.INCH);
+
+  /** Someone whose bow has no certificate and no lengths that the roster states. */
   public Competitor(
       String bib,
       String name,
       String division,
       @Nullable Mass arrowMass,
       @Nullable Force drawWeight) {
-    this(bib, name, division, arrowMass, drawWeight, null);
+    this(bib, name, division, arrowMass, drawWeight, null, null, null);
   }
 }

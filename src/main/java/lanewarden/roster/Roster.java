@@ -34,8 +34,8 @@ public final class Roster {
    * Reads a roster.
    *
    * <p>The header names the columns {@code bib,name,division} and, where declared, {@code
-   * arrow-mass}, {@code draw-weight} and {@code certified-draw-weight}, whose values carry their
-   * unit and may be empty.
+   * arrow-mass}, {@code draw-weight}, {@code certified-draw-weight}, {@code draw-length} and {@code
+   * brace-height}, whose values carry their unit and may be empty.
    *
    * @param file its name, for the faults; nothing is opened
    * @param utf8 the file's bytes, with or without a byte-order mark

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
@@ -82,16 +83,15 @@ final class RosterPage {
     requireWords(division, "a division code");
     Optional<Mass> mass =
         declared(row, Column.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
-    mass.filter(declared -> declared.isMoreThan(Competitor.HEAVIEST_ARROW))
-        .ifPresent(
-            heavy ->
-                faults.note(
-                    header.cell(row, Column.ARROW_MASS).orElseThrow(),
-                    "the mass of an arrow, at most " + Competitor.HEAVIEST_ARROW,
-                    "\"" + heavy + "\"",
-                    "look whether it belongs to another column or unit"));
+    atMost(row, Column.ARROW_MASS, mass, "the mass of an arrow", Competitor.HEAVIEST_ARROW);
     Optional<Force> draw = force(row, Column.DRAW_WEIGHT);
     Optional<Force> certified = force(row, Column.CERTIFIED_DRAW_WEIGHT);
+    Optional<Length> drawLength = length(row, Column.DRAW_LENGTH);
+    Optional<Length> braceHeight = length(row, Column.BRACE_HEIGHT);
+    atMost(row, Column.DRAW_LENGTH, drawLength, "a draw length", Competitor.LONGEST_DRAW);
+    drawLength.ifPresent(
+        longest ->
+            atMost(row, Column.BRACE_HEIGHT, braceHeight, "less than the draw length", longest));
     return new Roster.Listed(
         new Competitor(
             bib.text(),
@@ -99,13 +99,30 @@ final class RosterPage {
             division.text(),
             mass.orElse(null),
             draw.orElse(null),
-            certified.orElse(null)),
+            certified.orElse(null),
+            drawLength.orElse(null),
+            braceHeight.orElse(null)),
         division.line(),
         division.column());
   }
 
   private Optional<Force> force(List<Cell> row, Column column) {
     return declared(row, column, "a force such as \"60 lbf\"", Force::parse);
+  }
+
+  private Optional<Length> length(List<Cell> row, Column column) {
+    return declared(row, column, "a length such as \"29 in\"", Length::parse);
+  }
+
+  private <Q extends Quantity<?, Q>> void atMost(
+      List<Cell> row, Column column, Optional<Q> declared, String what, Q most) {
+    if (declared.isPresent() && declared.get().isMoreThan(most)) {
+      faults.note(
+          header.cell(row, column).orElseThrow(),
+          what + ", at most " + most,
+          "\"" + declared.get() + "\"",
+          "look whether it belongs to another column or unit");
+    }
   }
 
   private void requireBib(Cell bib) {

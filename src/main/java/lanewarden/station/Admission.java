@@ -85,6 +85,8 @@ final class Admission {
         competitor.arrowMass(),
         competitor.drawWeight(),
         competitor.certifiedDrawWeight(),
+        competitor.drawLength(),
+        competitor.braceHeight(),
         signed.isEmpty() ? null : signed);
   }
 

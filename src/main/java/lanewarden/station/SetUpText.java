@@ -1,9 +1,12 @@
 package lanewarden.station;
 
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lanewarden.journal.Fact;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
+import lanewarden.quantity.Length;
+import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Quantity;
@@ -14,13 +17,25 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Bow and arrow as an official types them. A figure that is left blank stays as it is; one without
- * a unit is in grains or pounds-force.
+ * a unit is in grains, pounds-force or inches.
  *
  * @param arrowMass of the whole arrow, for example {@code 352.5} or {@code 22.8 g}
  * @param drawWeight as the bow is set, for example {@code 60} or {@code 267 N}
  * @param certifiedDrawWeight as a certificate of the bow states it
+ * @param drawLength of the archer with this bow, for example {@code 29} or {@code 74 cm}
+ * @param braceHeight of the bow, for example {@code 7}
  */
-public record SetUpText(String arrowMass, String drawWeight, String certifiedDrawWeight) {
+public record SetUpText(
+    String arrowMass,
+    String drawWeight,
+    String certifiedDrawWeight,
+    String drawLength,
+    String braceHeight) {
+
+  /** The bow's lengths were not typed. */
+  public SetUpText(String arrowMass, String drawWeight, String certifiedDrawWeight) {
+    this(arrowMass, drawWeight, certifiedDrawWeight, "", "");
+  }
 
   /**
    * What is to be signed.
@@ -29,18 +44,43 @@ public record SetUpText(String arrowMass, String drawWeight, String certifiedDra
    * @throws StationException if nothing is written, or a figure cannot be read
    */
   Fact.SetUpStated stated(long check, SetUp known) throws StationException {
-    if (arrowMass.isBlank() && drawWeight.isBlank() && certifiedDrawWeight.isBlank()) {
+    if (Stream.of(arrowMass, drawWeight, certifiedDrawWeight, drawLength, braceHeight)
+        .allMatch(String::isBlank)) {
       throw refused("No figure was given.", "Type the arrow's mass or the bow's draw weight.");
     }
-    return new Fact.SetUpStated(
-        check,
-        arrow(known.arrowMass()),
-        figure(drawWeight, "the draw weight", known.drawWeight(), SetUpText::force),
-        figure(
-            certifiedDrawWeight,
-            "the certified draw weight",
-            known.certifiedDrawWeight(),
-            SetUpText::force));
+    Fact.SetUpStated stated =
+        new Fact.SetUpStated(
+            check,
+            arrow(known.arrowMass()),
+            figure(drawWeight, "the draw weight", known.drawWeight(), SetUpText::force),
+            figure(
+                certifiedDrawWeight,
+                "the certified draw weight",
+                known.certifiedDrawWeight(),
+                SetUpText::force),
+            draw(known.drawLength()),
+            figure(braceHeight, "the brace height", known.braceHeight(), SetUpText::length));
+    if (stated.drawLength() != null
+        && stated.braceHeight() != null
+        && !stated.drawLength().isMoreThan(stated.braceHeight())) {
+      throw refused(
+          "A brace height of " + stated.braceHeight() + " leaves nothing to draw.",
+          "It is less than the draw length: look whether the two were exchanged.");
+    }
+    return stated;
+  }
+
+  private @Nullable Length draw(@Nullable Length known) throws StationException {
+    Length draw = figure(drawLength, "the draw length", known, SetUpText::length);
+    if (draw != null && draw.isMoreThan(Competitor.LONGEST_DRAW)) {
+      throw refused(
+          "No archer draws " + draw + ".", "Look whether it belongs to another field or unit.");
+    }
+    return draw;
+  }
+
+  private static Length length(String text) {
+    return Length.parse(text, LengthUnit.INCH);
   }
 
   private @Nullable Mass arrow(@Nullable Mass known) throws StationException {

@@ -76,7 +76,16 @@ class FactJsonTest {
             "{\"bib\":\"1\",\"name\":\"N\",\"division\":\"D\",\"attempt\":1,"
                 + "\"arrowMass\":\"350 gr\",\"drawWeight\":\"60 lbf\"}",
             new Fact.CheckOpened(
-                "1", "N", "D", 1, Mass.parse("350 gr"), Force.parse("60 lbf"), null, null)),
+                "1",
+                "N",
+                "D",
+                1,
+                Mass.parse("350 gr"),
+                Force.parse("60 lbf"),
+                null,
+                null,
+                null,
+                null)),
         Arguments.of(
             "verdict-given",
             "{\"check\":3,\"ruleBook\":\"00ff\",\"outcome\":\"over\",\"reason\":\"x\","

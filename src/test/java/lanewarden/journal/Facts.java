@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
@@ -81,9 +82,19 @@ final class Facts {
         new Fact.PhaseBegan(Phase.DURING),
         opened("101", 1),
         new Fact.CheckOpened(
-            "103", "Wim Ezra", "OC", 2, null, null, Force.parse("62 lbf"), "another bow"),
+            "103",
+            "Wim Ezra",
+            "OC",
+            2,
+            null,
+            null,
+            Force.parse("62 lbf"),
+            Length.parse("29.25 in"),
+            Length.parse("180 mm"),
+            "another bow"),
         new Fact.SetUpStated(3, Mass.parse("352.5 gr"), Force.parse("61 lbf"), null),
         new Fact.SetUpStated(3, null, null, Force.parse("270 N")),
+        new Fact.SetUpStated(3, null, null, null, Length.parse("74 cm"), Length.parse("7 in")),
         new Fact.ConditionTicked(3, "full draw"),
         new Fact.CheckOpened("102", "Piet Ory", "OC", 1, null, null),
         reading(3, 1, "300.10 ft/s"),

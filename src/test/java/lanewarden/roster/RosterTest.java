@@ -2,6 +2,7 @@ package lanewarden.roster;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
@@ -37,12 +39,48 @@ class RosterTest {
     assertEquals(
         List.of(
             new Competitor(
-                "17", "Ana Brisk", "OC", null, Force.parse("58 lbf"), Force.parse("60 lbf")),
-            new Competitor("18", "Ole Tamm", "OC", null, Force.parse("58 lbf"), null)),
+                "17",
+                "Ana Brisk",
+                "OC",
+                null,
+                Force.parse("58 lbf"),
+                Force.parse("60 lbf"),
+                null,
+                null),
+            new Competitor("18", "Ole Tamm", "OC", null, Force.parse("58 lbf"), null, null, null)),
         roster(
                 "bib,name,division,draw-weight,certified-draw-weight\n"
                     + "17,Ana Brisk,OC,58 lbf,60 lbf\n18,Ole Tamm,OC,58 lbf,\n")
             .competitors());
+  }
+
+  @Test
+  void readsTheLengthsOfABow() throws WrittenRefused {
+    assertEquals(
+        List.of(
+            new Competitor(
+                "17",
+                "Ana Brisk",
+                "OC",
+                null,
+                null,
+                null,
+                Length.parse("29.25 in"),
+                Length.parse("178 mm"))),
+        roster("bib,name,division,draw-length,brace-height\n17,Ana Brisk,OC,29.25 in,178 mm\n")
+            .competitors());
+  }
+
+  @Test
+  void lengthsThatNoBowHasAreRefused() {
+    WrittenRefused refused =
+        assertThrows(
+            WrittenRefused.class,
+            () ->
+                roster(
+                    "bib,name,division,draw-length,brace-height\n"
+                        + "17,Ana Brisk,OC,74 in,7 in\n18,Ole Tamm,OC,7 in,29 in\n"));
+    assertEquals(2, refused.faults().size(), refused.getMessage());
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.SetUp;
@@ -112,6 +113,14 @@ class SetUpTest extends ClausesTest {
   }
 
   @Test
+  void lengthsOfTheBowAreInInchesWhereNothingElseIsSaid() throws Exception {
+    line.station.call("11");
+    line.station.state(new SetUpText("", "", "", "29", "178 mm"));
+    assertEquals(Length.parse("29 in"), view().check().setUp().drawLength());
+    assertEquals(Length.parse("178 mm"), view().check().setUp().braceHeight());
+  }
+
+  @Test
   void whatIsNoFigureIsRefusedAndNothingIsSigned() throws Exception {
     line.station.call("11");
     for (SetUpText typed :
@@ -120,7 +129,9 @@ class SetUpTest extends ClausesTest {
             new SetUpText("350 oz", "", ""),
             new SetUpText("0", "", ""),
             new SetUpText("", "60,5", ""),
-            new SetUpText("3090 gr", "", ""))) {
+            new SetUpText("3090 gr", "", ""),
+            new SetUpText("", "", "", "74", ""),
+            new SetUpText("", "", "", "7", "29"))) {
       assertEquals("SET-UP-UNREADABLE", codeOf(() -> line.station.state(typed)), typed.toString());
     }
     assertEquals(List.of(), line.facts(Fact.SetUpStated.class));

@@ -65,13 +65,13 @@ final class LinePanels {
   void setUp() {
     model
         .check()
-        .filter(check -> !check.preparation().asked().isEmpty())
+        .filter(check -> !check.preparation().offered().isEmpty())
         .ifPresent(
             check ->
                 panels.open(
                     new SetUpPanel(
                         new SetUpViewModel(
-                            check.preparation().asked(), model::state, panels::close),
+                            check.preparation().offered(), model::state, panels::close),
                         check,
                         texts,
                         panels::close)));

@@ -1,7 +1,9 @@
 package lanewarden.kiosk.line;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.quantity.Quantity;
 import lanewarden.rules.SetUp;
@@ -11,14 +13,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is to be stated and ticked for a check, in the words of the screen.
  *
- * @param asked the figures that the rule asks for; empty where it asks for none
+ * @param offered the figures that can be stated: those that the rule asks for, and those that tell
+ *     what speed the bow cannot give
  * @param figures what is stated of them, in one line
  * @param missing whether the check cannot go on before more is stated
  * @param least the least arrow that is admitted, where that is known
  * @param conditions what the official ticks
  */
 public record Preparation(
-    List<Asked> asked,
+    List<Asked> offered,
     String figures,
     boolean missing,
     Optional<String> least,
@@ -31,46 +34,45 @@ public record Preparation(
     /** The draw weight as the bow is set. */
     DRAW_WEIGHT,
     /** The draw weight of its certificate. */
-    CERTIFIED_DRAW_WEIGHT
+    CERTIFIED_DRAW_WEIGHT,
+    /** How far the archer draws this bow. */
+    DRAW_LENGTH,
+    /** The bow's brace height. */
+    BRACE_HEIGHT
   }
 
   /**
-   * A figure that the rule asks for.
+   * A figure that can be stated.
    *
    * @param label how the field is called
    * @param shortLabel the same where there is little room
    * @param known as stated, or blank
+   * @param needed whether the rule asks for it
    */
-  public record Asked(Figure figure, String label, String shortLabel, String known) {}
+  public record Asked(
+      Figure figure, String label, String shortLabel, String known, boolean needed) {
+
+    /** Whether it tells what speed the bow cannot give. */
+    boolean tellsBound() {
+      return figure != Figure.CERTIFIED_DRAW_WEIGHT;
+    }
+  }
 
   /** A condition of the rule. */
   public record Condition(String words, boolean ticked) {}
 
   static Preparation of(CheckView view, Texts texts) {
-    List<String> names = view.division().rule().figuresAsked();
     SetUp known = view.check().setUp();
-    List<Asked> asked =
-        List.of(
-                new Asked(
-                    Figure.ARROW_MASS,
-                    texts.of("set-up.arrow"),
-                    texts.of("set-up.arrow.short"),
-                    written(known.arrowMass())),
-                new Asked(
-                    Figure.DRAW_WEIGHT,
-                    texts.of("set-up.draw"),
-                    texts.of("set-up.draw.short"),
-                    written(known.drawWeight())),
-                new Asked(
-                    Figure.CERTIFIED_DRAW_WEIGHT,
-                    texts.of("set-up.certified"),
-                    texts.of("set-up.certified.short"),
-                    written(known.certifiedDrawWeight())))
-            .stream()
-            .filter(figure -> names.contains(nameOf(figure.figure())))
+    List<String> needed = view.division().rule().figuresAsked();
+    List<Asked> offered =
+        Stream.of(Figure.values())
+            .map(figure -> asked(figure, known, needed, texts))
+            .filter(figure -> figure.needed() || (view.shotsAllowed() > 0 && figure.tellsBound()))
+            .sorted(Comparator.comparing(Asked::needed).reversed())
             .toList();
+    List<Asked> asked = offered.stream().filter(Asked::needed).toList();
     return new Preparation(
-        asked,
+        offered,
         String.join(
             texts.of("set-up.between"),
             asked.stream().map(figure -> inWords(figure, texts)).toList()),
@@ -81,12 +83,34 @@ public record Preparation(
             .toList());
   }
 
-  private static String nameOf(Figure figure) {
+  private static Asked asked(Figure figure, SetUp known, List<String> needed, Texts texts) {
     return switch (figure) {
-      case ARROW_MASS -> SetUp.ARROW_MASS;
-      case DRAW_WEIGHT -> SetUp.DRAW_WEIGHT;
-      case CERTIFIED_DRAW_WEIGHT -> SetUp.CERTIFIED_DRAW_WEIGHT;
+      case ARROW_MASS ->
+          asked(figure, "arrow", known.arrowMass(), needed.contains(SetUp.ARROW_MASS), texts);
+      case DRAW_WEIGHT ->
+          asked(figure, "draw", known.drawWeight(), needed.contains(SetUp.DRAW_WEIGHT), texts);
+      case CERTIFIED_DRAW_WEIGHT ->
+          asked(
+              figure,
+              "certified",
+              known.certifiedDrawWeight(),
+              needed.contains(SetUp.CERTIFIED_DRAW_WEIGHT),
+              texts);
+      case DRAW_LENGTH ->
+          asked(figure, "length", known.drawLength(), needed.contains(SetUp.DRAW_LENGTH), texts);
+      case BRACE_HEIGHT ->
+          asked(figure, "brace", known.braceHeight(), needed.contains(SetUp.BRACE_HEIGHT), texts);
     };
+  }
+
+  private static Asked asked(
+      Figure figure, String key, @Nullable Quantity<?, ?> known, boolean needed, Texts texts) {
+    return new Asked(
+        figure,
+        texts.of("set-up." + key),
+        texts.of("set-up." + key + ".short"),
+        written(known),
+        needed);
   }
 
   private static String written(@Nullable Quantity<?, ?> figure) {
@@ -99,9 +123,14 @@ public record Preparation(
         : texts.of("set-up.stated", figure.shortLabel(), figure.known());
   }
 
-  /** Whether there is anything to state or to tick. */
+  /** Whether the rule asks for a figure. */
+  public boolean asks() {
+    return offered.stream().anyMatch(Asked::needed);
+  }
+
+  /** Whether there is anything that the rule wants stated or ticked. */
   public boolean any() {
-    return !asked.isEmpty() || !conditions.isEmpty();
+    return asks() || !conditions.isEmpty();
   }
 
   /** Whether a condition is not ticked yet. */

@@ -58,13 +58,13 @@ final class PreparationStrip extends VBox {
 
   void show(CheckPage check) {
     Preparation preparation = check.preparation();
-    boolean asks = !preparation.asked().isEmpty();
     show(this, preparation.any());
-    show(setUp, asks);
+    show(setUp, preparation.asks());
     show(ticks, !preparation.conditions().isEmpty() && !check.decided());
     figures.setText(preparation.figures());
     setUp.pseudoClassStateChanged(MISSING, preparation.missing());
-    state.setDisable(!asks);
+    // The row is there where the rule asks; its key works wherever a figure can be stated
+    state.setDisable(preparation.offered().isEmpty());
     conditions.getChildren().setAll(preparation.conditions().stream().map(this::button).toList());
     tickAll.setDisable(!preparation.mayTick() || check.decided());
   }

@@ -18,7 +18,7 @@ import lanewarden.kiosk.trouble.TroubleCard;
 
 /**
  * The panel in which the official enters what was weighed, a field a figure. Enter goes to the next
- * field that is still empty, and takes the figures when none is.
+ * field that the rule asks for and that is still empty, and takes the figures when none is.
  */
 final class SetUpPanel implements Page {
   private final SetUpViewModel model;
@@ -40,7 +40,7 @@ final class SetUpPanel implements Page {
       label.setMinHeight(Label.USE_PREF_SIZE);
     }
     root.getChildren().addAll(title, words, least);
-    model.asked().forEach(this::addField);
+    model.offered().forEach(this::addField);
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
     KeyButton act = new KeyButton(texts.of("set-up.act"), KeyCode.ENTER, this::enter);

@@ -25,7 +25,7 @@ public final class SetUpViewModel {
     void give(SetUpText figures, Runnable done, Consumer<Trouble> missed);
   }
 
-  private final List<Preparation.Asked> asked;
+  private final List<Preparation.Asked> offered;
   private final Handover handover;
   private final Runnable leave;
   private final Map<Figure, StringProperty> texts = new EnumMap<>(Figure.class);
@@ -34,22 +34,22 @@ public final class SetUpViewModel {
       new SimpleObjectProperty<>(Optional.empty());
 
   /**
-   * @param asked the figures that can be entered; what is known stands in their fields
+   * @param offered the figures that can be entered; what is known stands in their fields
    * @param leave runs when it is done
    */
-  public SetUpViewModel(List<Preparation.Asked> asked, Handover handover, Runnable leave) {
-    this.asked = List.copyOf(asked);
+  public SetUpViewModel(List<Preparation.Asked> offered, Handover handover, Runnable leave) {
+    this.offered = List.copyOf(offered);
     this.handover = handover;
     this.leave = leave;
-    asked.forEach(figure -> texts.put(figure.figure(), new SimpleStringProperty(figure.known())));
+    offered.forEach(figure -> texts.put(figure.figure(), new SimpleStringProperty(figure.known())));
   }
 
   /** The figures, in the order of the fields. */
-  public List<Preparation.Asked> asked() {
-    return asked;
+  public List<Preparation.Asked> offered() {
+    return offered;
   }
 
-  /** What is entered for a figure that is asked. */
+  /** What is entered for a figure that can be entered. */
   public StringProperty text(Figure figure) {
     return texts.getOrDefault(figure, new SimpleStringProperty(""));
   }
@@ -64,9 +64,10 @@ public final class SetUpViewModel {
     return trouble;
   }
 
-  /** The first figure of which nothing is entered; empty if there is none. */
+  /** The first figure that the rule asks for and that is not entered; empty if there is none. */
   public Optional<Figure> firstBlank() {
-    return asked.stream()
+    return offered.stream()
+        .filter(Preparation.Asked::needed)
         .map(Preparation.Asked::figure)
         .filter(figure -> text(figure).get().isBlank())
         .findFirst();
@@ -83,7 +84,9 @@ public final class SetUpViewModel {
         new SetUpText(
             text(Figure.ARROW_MASS).get(),
             text(Figure.DRAW_WEIGHT).get(),
-            text(Figure.CERTIFIED_DRAW_WEIGHT).get()),
+            text(Figure.CERTIFIED_DRAW_WEIGHT).get(),
+            text(Figure.DRAW_LENGTH).get(),
+            text(Figure.BRACE_HEIGHT).get()),
         () -> {
           busy.set(false);
           leave.run();

@@ -27,8 +27,9 @@ class SetUpViewModelTest {
   private final SetUpViewModel model =
       new SetUpViewModel(
           List.of(
-              new Asked(Figure.ARROW_MASS, "Arrow mass", "Arrow", ""),
-              new Asked(Figure.DRAW_WEIGHT, "Draw weight as set", "Draw weight", "60 lbf")),
+              new Asked(Figure.ARROW_MASS, "Arrow mass", "Arrow", "", true),
+              new Asked(Figure.DRAW_WEIGHT, "Draw weight as set", "Draw weight", "60 lbf", true),
+              new Asked(Figure.DRAW_LENGTH, "Draw length", "Draw length", "", false)),
           (figures, whenDone, whenMissed) -> {
             given.add(figures);
             done = whenDone;
@@ -42,6 +43,14 @@ class SetUpViewModelTest {
     assertEquals(Optional.of(Figure.ARROW_MASS), model.firstBlank());
     model.text(Figure.ARROW_MASS).set("350");
     assertEquals(Optional.empty(), model.firstBlank());
+  }
+
+  @Test
+  void whatTheRuleDoesNotAskForIsHandedOverWhereItIsEntered() {
+    model.text(Figure.ARROW_MASS).set("350");
+    model.text(Figure.DRAW_LENGTH).set("29");
+    model.enter();
+    assertEquals(List.of(new SetUpText("350", "60 lbf", "", "29", "")), given);
   }
 
   @Test
