@@ -20,8 +20,10 @@ public enum Reason {
   STATUS("bad status"),
   /** A unit that is not known, or missing. */
   UNIT("unknown unit"),
-  /** The speed and the gate times of the same line contradict each other. */
-  GATES("gate times disagree");
+  /** The speeds that one line says, by number or by gate times, contradict each other. */
+  GATES("gate times disagree"),
+  /** A later gate was passed before an earlier one, or with it. */
+  REVERSED("gates reversed");
 
   private final String word;
 
