@@ -23,7 +23,11 @@ public enum Reason {
   /** The speeds that one line says, by number or by gate times, contradict each other. */
   GATES("gate times disagree"),
   /** A later gate was passed before an earlier one, or with it. */
-  REVERSED("gates reversed");
+  REVERSED("gates reversed"),
+  /** Two instruments in series measured the same arrow too differently. */
+  DISAGREE("instruments disagree"),
+  /** Of two instruments in series only one measured, or it cannot be told which arrow. */
+  UNPAIRED("heard by one instrument only");
 
   private final String word;
 
