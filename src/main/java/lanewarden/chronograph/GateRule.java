@@ -3,21 +3,18 @@ package lanewarden.chronograph;
 import java.math.BigDecimal;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Percent;
-import lanewarden.quantity.Speed;
+import org.jspecify.annotations.Nullable;
 
 /**
- * How the time between two gates must agree with the speed of the same line.
+ * The way between two gates that follow each other.
  *
- * @param spacing the way from one gate to the next
- * @param agree the most that speed × time may differ from the spacing, as a share of it
+ * @param spacing its length, more than zero
+ * @param agree the most by which another speed of the same line may differ from the speed over this
+ *     way, as a share of it; null if the line says no other
  */
-record GateRule(Length spacing, Percent agree) {
-  private static final int MICROSECONDS = 6;
-
-  /** Whether an arrow of this speed takes this long, in microseconds, from gate to gate. Exact. */
-  boolean agrees(Speed speed, BigDecimal micros) {
-    BigDecimal way = speed.si().multiply(micros.movePointLeft(MICROSECONDS));
-    BigDecimal most = spacing.si().multiply(agree.fraction());
-    return way.subtract(spacing.si()).abs().compareTo(most) <= 0;
+record GateRule(Length spacing, @Nullable Percent agree) {
+  /** An arrow that took so many seconds from gate to gate. */
+  Passage in(BigDecimal seconds) {
+    return new Passage(spacing.si(), seconds);
   }
 }

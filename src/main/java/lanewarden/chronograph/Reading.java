@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param instrument the instrument's name
  * @param at when the line was complete
  * @param sequence the instrument's own number of the line, or null if its lines have none
+ * @param companion what a second instrument in series measured of the same arrow, or null if there
+ *     is none
  */
 public record Reading(
     Speed speed,
@@ -20,4 +22,21 @@ public record Reading(
     Source source,
     String instrument,
     Instant at,
-    @Nullable String sequence) {}
+    @Nullable String sequence,
+    @Nullable Companion companion) {
+  /** A reading of one instrument alone. */
+  public Reading(
+      Speed speed,
+      RawBytes raw,
+      Source source,
+      String instrument,
+      Instant at,
+      @Nullable String sequence) {
+    this(speed, raw, source, instrument, at, sequence, null);
+  }
+
+  /** This reading, confirmed by a second instrument. */
+  Reading with(Companion second) {
+    return new Reading(speed, raw, source, instrument, at, sequence, second);
+  }
+}

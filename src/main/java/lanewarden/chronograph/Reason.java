@@ -20,8 +20,14 @@ public enum Reason {
   STATUS("bad status"),
   /** A unit that is not known, or missing. */
   UNIT("unknown unit"),
-  /** The speed and the gate times of the same line contradict each other. */
-  GATES("gate times disagree");
+  /** The speeds that one line says, by number or by gate times, contradict each other. */
+  GATES("gate times disagree"),
+  /** A later gate was passed before an earlier one, or with it. */
+  REVERSED("gates reversed"),
+  /** Two instruments in series measured the same arrow too differently. */
+  DISAGREE("instruments disagree"),
+  /** Of two instruments in series only one measured, or it cannot be told which arrow. */
+  UNPAIRED("heard by one instrument only");
 
   private final String word;
 

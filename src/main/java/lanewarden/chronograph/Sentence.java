@@ -34,16 +34,6 @@ final class Sentence {
     }
   }
 
-  private static final class Stop extends Exception {
-    private static final long serialVersionUID = 1L;
-    private final transient Unfit unfit;
-
-    Stop(Reason reason, String words) {
-      super(words, null, false, false);
-      this.unfit = new Unfit(reason, words);
-    }
-  }
-
   private final SentenceForm form;
 
   Sentence(SentenceForm form) {
@@ -60,83 +50,99 @@ final class Sentence {
       SentencePattern.Fields fields = matched(text);
       checkChecksum(fields);
       checkStatus(fields);
-      BigDecimal number = number(fields.field("speed").orElse(""));
-      Speed speed = Speed.of(number, unit(fields));
-      checkRange(speed);
-      checkGates(speed, fields);
+      Speed speed = form.saysSpeed() ? said(fields) : computed(fields);
       return new Said(speed, fields.field("sequence").orElse(null));
-    } catch (Stop stop) {
-      return stop.unfit;
+    } catch (Misread misread) {
+      return new Unfit(misread.reason(), misread.words());
     }
   }
 
-  private SentencePattern.Fields matched(String text) throws Stop {
+  private Speed said(SentencePattern.Fields fields) throws Misread {
+    Speed speed = Speed.of(number(fields.field("speed").orElse("")), unit(fields));
+    checkRange(speed);
+    List<Passage> passages = form.gates().passages(fields::field);
+    form.gates().agree(passages, speed);
+    form.gates().agree(passages, speed.unit());
+    return speed;
+  }
+
+  private Speed computed(SentencePattern.Fields fields) throws Misread {
+    SpeedUnit unit = unit(fields);
+    List<Passage> passages = form.gates().passages(fields::field);
+    form.gates().agree(passages, unit);
+    Speed speed = GateTimes.speed(passages, unit);
+    checkRange(speed);
+    return speed;
+  }
+
+  private SentencePattern.Fields matched(String text) throws Misread {
     Optional<SentencePattern.Fields> fields =
         text.startsWith(form.start()) ? form.pattern().match(text) : Optional.empty();
     return fields.orElseThrow(
         () ->
-            new Stop(
+            new Misread(
                 Reason.PATTERN,
                 "The line does not have the form of this instrument's sentence: damaged on the way,"
                     + " two lines run together, or the wrong profile. Shoot again."));
   }
 
-  private void checkChecksum(SentencePattern.Fields fields) throws Stop {
+  private void checkChecksum(SentencePattern.Fields fields) throws Misread {
     if (form.checksum() == Checksum.NONE) {
       return;
     }
     String written = fields.field("checksum").orElse("");
     String computed = form.checksum().hex(fields.field("covered").orElse(""));
     if (!written.equalsIgnoreCase(computed)) {
-      throw new Stop(
+      throw new Misread(
           Reason.CHECKSUM,
           "The line carries checksum \"%s\", its characters give %s: it was damaged on the way. Shoot again; if this repeats, check cable and baud rate."
               .formatted(written, computed));
     }
   }
 
-  private void checkStatus(SentencePattern.Fields fields) throws Stop {
+  private void checkStatus(SentencePattern.Fields fields) throws Misread {
     if (!form.pattern().groups().contains("status")) {
       return;
     }
     String status = fields.field("status").orElse("");
     if (!form.goodStatus().contains(status)) {
-      throw new Stop(
+      throw new Misread(
           Reason.STATUS,
           "The instrument reports status \"%s\", not \"%s\": it does not trust its own measurement. Check light and arrow path, then shoot again."
               .formatted(status, String.join("\" or \"", form.goodStatus())));
     }
   }
 
-  private static BigDecimal number(String written) throws Stop {
+  private static BigDecimal number(String written) throws Misread {
     Numeral numeral = Numeral.of(written);
     if (numeral instanceof Numeral.Finite finite) {
       if (finite.value().signum() < 0) {
-        throw new Stop(
+        throw new Misread(
             Reason.OUT_OF_RANGE, "\"" + written + "\" is below zero: no arrow. Shoot again.");
       }
       return finite.value();
     }
     if (numeral instanceof Numeral.Infinite) {
-      throw new Stop(
+      throw new Misread(
           Reason.OUT_OF_RANGE,
           "\"" + written + "\" means beyond the instrument's range. Shoot again.");
     }
-    throw new Stop(Reason.NOT_A_NUMBER, "\"" + written + "\" is no measured number. Shoot again.");
+    throw new Misread(
+        Reason.NOT_A_NUMBER, "\"" + written + "\" is no measured number. Shoot again.");
   }
 
-  private SpeedUnit unit(SentencePattern.Fields fields) throws Stop {
+  private SpeedUnit unit(SentencePattern.Fields fields) throws Misread {
     Optional<String> word = fields.field("unit");
     if (word.isEmpty()) {
       SpeedUnit fixed = form.unitIfNone();
       if (fixed == null) {
-        throw new Stop(Reason.UNIT, "The line has no unit. Set the instrument to send one.");
+        throw new Misread(Reason.UNIT, "The line has no unit. Set the instrument to send one.");
       }
       return fixed;
     }
     SpeedUnit unit = form.unitWords().get(word.get());
     if (unit == null) {
-      throw new Stop(
+      throw new Misread(
           Reason.UNIT,
           "\"%s\" is no unit of this instrument, which are: %s. Set the instrument to one of them."
               .formatted(word.get(), String.join(", ", form.unitWords().keySet())));
@@ -144,28 +150,12 @@ final class Sentence {
     return unit;
   }
 
-  private void checkRange(Speed speed) throws Stop {
+  private void checkRange(Speed speed) throws Misread {
     if (!form.plausible().holds(speed)) {
-      throw new Stop(
+      throw new Misread(
           Reason.OUT_OF_RANGE,
           "Outside %s, so no arrow: a misread, or the wrong unit. Shoot again."
               .formatted(form.plausible()));
-    }
-  }
-
-  private void checkGates(Speed speed, SentencePattern.Fields fields) throws Stop {
-    List<GateRule> gates = form.gates();
-    for (int i = 0; i < gates.size(); i++) {
-      String written = fields.field("gate" + (i + 1)).orElse("");
-      boolean agrees =
-          Numeral.of(written) instanceof Numeral.Finite micros
-              && gates.get(i).agrees(speed, micros.value());
-      if (!agrees) {
-        throw new Stop(
-            Reason.GATES,
-            "%s and \"%s\" µs over %s contradict each other by more than %s: a gate was triggered by something else. Shoot again."
-                .formatted(speed, written, gates.get(i).spacing(), gates.get(i).agree()));
-      }
     }
   }
 }

@@ -1,6 +1,5 @@
 package lanewarden.chronograph;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lanewarden.quantity.SpeedUnit;
@@ -16,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param unitWords the instrument's words for units
  * @param goodStatus the words of the field {@code status} that mean a good measurement
  * @param plausible the speeds that may be an arrow
- * @param gates how the time from each gate to the next must agree with the speed
+ * @param gates what the line says about when the arrow passed the gates
  */
 record SentenceForm(
     String start,
@@ -26,7 +25,12 @@ record SentenceForm(
     Map<String, SpeedUnit> unitWords,
     Set<String> goodStatus,
     SpeedRange plausible,
-    List<GateRule> gates) {
+    GateTimes gates) {
+  /** Whether the line says a speed; else it follows from the gate times. */
+  boolean saysSpeed() {
+    return pattern.groups().contains("speed");
+  }
+
   /** Whether a line that is read without a fault must have its first byte and its last. */
   boolean provesWhole() {
     return !start.isEmpty() && checksum != Checksum.NONE;

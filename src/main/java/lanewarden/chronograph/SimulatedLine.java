@@ -1,10 +1,13 @@
 package lanewarden.chronograph;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import lanewarden.quantity.Percent;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -12,13 +15,15 @@ import lanewarden.quantity.SpeedUnit;
  * How the simulator writes a line of a profile: fixed text with places for the fields.
  *
  * <p>A place is {@code {speed 4.1}} (four digits, the point, one decimal), {@code {sequence 5}},
- * {@code {gate1 6}}, {@code {unit}}, {@code {status}} or {@code {checksum}}. Numbers are filled
- * with zeros on the left. The gate times are those of the speed as written. Immutable.
+ * {@code {gate1 6}}, {@code {at1 6}}, {@code {unit}}, {@code {status}} or {@code {checksum}}.
+ * Numbers are filled with zeros on the left. The gate times are those of the speed as written, or,
+ * in a line without speed, as shot. Immutable.
  */
 final class SimulatedLine {
   private static final Pattern PLACE =
       Pattern.compile("\\{([a-z]+[1-9]?)(?: ([1-9])(?:\\.([0-9]))?)?}");
-  private static final int MICROSECONDS = 6;
+  // A speed at the edge could be just beyond it after the rounding to whole counts
+  private static final Percent OFF_THE_EDGE = Percent.parse("1 %");
 
   private final String template;
   private final SentenceForm form;
@@ -36,7 +41,7 @@ final class SimulatedLine {
    */
   static SimulatedLine of(String template, SentenceForm form) {
     SimulatedLine line = new SimulatedLine(template, form);
-    for (Speed speed : new Speed[] {form.plausible().least(), form.plausible().most()}) {
+    for (Speed speed : line.trials()) {
       Speed rounded = line.asWritten(speed);
       Sentence.Outcome outcome = new Sentence(form).read(line.write(speed, 1));
       if (outcome instanceof Sentence.Unfit unfit) {
@@ -52,6 +57,17 @@ final class SimulatedLine {
     return line;
   }
 
+  private List<Speed> trials() {
+    SpeedRange range = form.plausible();
+    if (form.saysSpeed()) {
+      return List.of(range.least(), range.most());
+    }
+    Speed most = range.most();
+    BigDecimal off = most.value().multiply(OFF_THE_EDGE.fraction());
+    return List.of(
+        range.least().plus(OFF_THE_EDGE), Speed.of(most.value().subtract(off), most.unit()));
+  }
+
   /**
    * Writes a line, without its terminator.
    *
@@ -59,7 +75,7 @@ final class SimulatedLine {
    * @throws IllegalArgumentException if the speed has more digits than the template
    */
   String write(Speed speed, long sequence) {
-    Speed written = asWritten(speed);
+    Speed written = form.saysSpeed() ? asWritten(speed) : speed;
     String line = filled(written, sequence, "00");
     if (form.checksum() == Checksum.NONE) {
       return line;
@@ -76,6 +92,9 @@ final class SimulatedLine {
 
   /** The speed as this line can say it: in a unit the instrument has, with its decimals. */
   private Speed asWritten(Speed speed) {
+    if (!form.saysSpeed()) {
+      return byItsCounts(speed);
+    }
     Matcher place = PLACE.matcher(template);
     int decimals = 0;
     while (place.find()) {
@@ -84,6 +103,21 @@ final class SimulatedLine {
       }
     }
     return speed.to(unitFor(speed.unit()), decimals);
+  }
+
+  /** What follows from the whole counts that an arrow of this speed gives. */
+  private Speed byItsCounts(Speed speed) {
+    Map<String, BigDecimal> counts = form.gates().counts(speed, 0);
+    try {
+      List<Passage> passages =
+          form.gates()
+              .passages(
+                  field -> Optional.ofNullable(counts.get(field)).map(BigDecimal::toPlainString));
+      return GateTimes.speed(passages, unitFor(speed.unit()));
+    } catch (Misread misread) {
+      throw new IllegalArgumentException(
+          "let the clock count faster: for " + speed + " it counts " + counts.values(), misread);
+    }
   }
 
   private SpeedUnit unitFor(SpeedUnit wanted) {
@@ -109,7 +143,7 @@ final class SimulatedLine {
             case "unit" -> wordFor(speed.unit());
             case "status" -> form.goodStatus().stream().findFirst().orElse("");
             case "checksum" -> checksum;
-            default -> number(gateTime(field, speed), width);
+            default -> number(count(field, speed, sequence), width);
           };
       place.appendReplacement(line, Matcher.quoteReplacement(text));
     }
@@ -139,20 +173,15 @@ final class SimulatedLine {
         .orElse("");
   }
 
-  private BigDecimal gateTime(String field, Speed speed) {
-    int index = field.matches("gate[1-9]") ? field.charAt(4) - '1' : -1;
-    if (index < 0 || index >= form.gates().size()) {
+  private BigDecimal count(String field, Speed speed, long shot) {
+    BigDecimal count = form.gates().counts(speed, shot).get(field);
+    if (count == null) {
       throw new IllegalArgumentException(
-          "it has no field {" + field + "}: use speed, sequence, unit, status, checksum, gate1, …");
+          "it has no field {"
+              + field
+              + "}: use speed, sequence, unit, status, checksum"
+              + form.gates().fields().stream().map(", "::concat).collect(Collectors.joining()));
     }
-    if (speed.value().signum() == 0) {
-      throw new IllegalArgumentException("a speed of zero never reaches the second gate");
-    }
-    return form.gates()
-        .get(index)
-        .spacing()
-        .si()
-        .movePointRight(MICROSECONDS)
-        .divide(speed.si(), 0, RoundingMode.HALF_EVEN);
+    return count;
   }
 }

@@ -1,7 +1,6 @@
 package lanewarden.chronograph;
 
 import java.time.Clock;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lanewarden.quantity.SpeedUnit;
@@ -54,7 +53,7 @@ public final class TypedEntry {
     }
     SentenceForm form =
         new SentenceForm(
-            "", PATTERN, Checksum.NONE, unitIfNone, UNITS, Set.of(), plausible, List.of());
+            "", PATTERN, Checksum.NONE, unitIfNone, UNITS, Set.of(), plausible, GateTimes.NONE);
     Sentence.Outcome outcome = new Sentence(form).read(typed);
     if (outcome instanceof Sentence.Unfit unfit) {
       return refused(text, unfit.reason(), words(unfit));

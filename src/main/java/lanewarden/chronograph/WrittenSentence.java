@@ -1,15 +1,11 @@
 package lanewarden.chronograph;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import lanewarden.quantity.Length;
-import lanewarden.quantity.Percent;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.written.NearMatch;
 import lanewarden.written.Section;
@@ -32,7 +28,10 @@ final class WrittenSentence {
               "checksum",
               "gate1",
               "gate2",
-              "gate3"));
+              "gate3",
+              "at1",
+              "at2",
+              "at3"));
 
   private final Section root;
   private final Section section;
@@ -54,7 +53,7 @@ final class WrittenSentence {
         section.optionalValue("unit", "\"ft/s\" or \"m/s\"", WrittenProfile::unit);
     Set<String> goodStatus = goodStatus();
     Optional<SpeedRange> plausible = WrittenProfile.range(section);
-    List<GateRule> gates = gates();
+    WrittenGates gates = new WrittenGates(root, section);
     if (pattern.isEmpty() || checksum.isEmpty()) {
       return Optional.empty();
     }
@@ -62,10 +61,9 @@ final class WrittenSentence {
     groupsAreKnown(groups);
     checksumFits(groups, checksum.get());
     unitFits(groups, unitIfNone);
-    fits(groups.contains("status"), !goodStatus.isEmpty(), "status", "good_status = \"A\"");
-    for (int i = 1; i <= 3; i++) {
-      fits(groups.contains("gate" + i), gates.size() >= i, "gate" + i, "a table [[gate]]");
-    }
+    fits(
+        section, groups.contains("status"), !goodStatus.isEmpty(), "status", "good_status = \"A\"");
+    GateTimes times = gates.times(groups, plausible);
     return plausible.map(
         range ->
             new SentenceForm(
@@ -76,7 +74,7 @@ final class WrittenSentence {
                 units,
                 goodStatus,
                 range,
-                List.copyOf(gates)));
+                times));
   }
 
   private Set<String> goodStatus() {
@@ -84,20 +82,6 @@ final class WrittenSentence {
         .optionalText("good_status")
         .map(words -> (Set<String>) new LinkedHashSet<>(Arrays.asList(words.strip().split("\\s+"))))
         .orElse(Set.of());
-  }
-
-  private List<GateRule> gates() {
-    List<GateRule> gates = new ArrayList<>();
-    for (Section gate : root.sections("gate")) {
-      Optional<Length> spacing =
-          gate.value("spacing", "a length such as \"609.6 mm\"", Length::parse);
-      Optional<Percent> agree = gate.value("agree", "a share such as \"0.1 %\"", Percent::parse);
-      gate.closed();
-      if (spacing.isPresent() && agree.isPresent()) {
-        gates.add(new GateRule(spacing.get(), agree.get()));
-      }
-    }
-    return gates;
   }
 
   private void groupsAreKnown(Set<String> groups) {
@@ -112,8 +96,14 @@ final class WrittenSentence {
                 .orElse("write (?:…) for a group that is no field"));
       }
     }
-    if (!groups.contains("speed")) {
-      section.fault("pattern", "a group named speed", "none", "put (?<speed>…) around the number");
+    boolean timed = groups.stream().anyMatch(group -> group.matches("(gate|at)[1-9]"));
+    if (!groups.contains("speed") && !timed) {
+      section.fault(
+          "pattern",
+          "a group named speed, or gate times",
+          "neither",
+          "put (?<speed>…) around the number; where the line has none, put (?<gate1>…) around the"
+              + " time between gates, or (?<at1>…) and (?<at2>…) around the moments at them");
     }
   }
 
@@ -140,10 +130,19 @@ final class WrittenSentence {
       section.fault(
           "unit", "the unit, because the line has none", "nothing", "add unit = \"ft/s\"");
     }
-    fits(groups.contains("unit"), !units.isEmpty(), "unit", "a table [[unit]]");
+    if (groups.contains("unit") && !groups.contains("speed")) {
+      section.fault(
+          "pattern",
+          "a group named speed beside a group named unit",
+          "only the unit",
+          "put (?<speed>…) around the speed, or write (?:…) around the unit if there is none");
+    }
+    fits(section, groups.contains("unit"), !units.isEmpty(), "unit", "a table [[unit]]");
   }
 
-  private void fits(boolean inPattern, boolean inProfile, String group, String profile) {
+  /** Notes a fault unless the line and the profile both have it, or neither. */
+  static void fits(
+      Section section, boolean inPattern, boolean inProfile, String group, String profile) {
     if (inPattern && !inProfile) {
       section.fault(
           "pattern",

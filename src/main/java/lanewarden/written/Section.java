@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -91,12 +92,20 @@ public final class Section {
 
   /** A whole number that may be missing, from {@code least} to {@code most}. */
   public OptionalInt optionalWhole(String key, int least, int most) {
+    OptionalLong count = optionalCount(key, least, most);
+    return count.isPresent()
+        ? OptionalInt.of(Math.toIntExact(count.getAsLong()))
+        : OptionalInt.empty();
+  }
+
+  /** A whole number of any size that may be missing, from {@code least} to {@code most}. */
+  public OptionalLong optionalCount(String key, long least, long most) {
     Object raw = ask(key);
     if (raw == null) {
-      return OptionalInt.empty();
+      return OptionalLong.empty();
     }
     if (raw instanceof Long whole && whole >= least && whole <= most) {
-      return OptionalInt.of(whole.intValue());
+      return OptionalLong.of(whole);
     }
     fault(
         key,
@@ -105,7 +114,7 @@ public final class Section {
         raw instanceof String
             ? "write the number without quotes"
             : "write a number such as " + key + " = " + least);
-    return OptionalInt.empty();
+    return OptionalLong.empty();
   }
 
   /** {@code true} or {@code false}; may be missing. */

@@ -209,11 +209,17 @@ class DecoderTest {
 
   /** Own arithmetic: 609.6 mm at 300.1 ft/s is 6664.4 µs; 0.1 % of it is 6.7 µs. */
   @ParameterizedTest
-  @CsvSource({"006658, 1", "006671, 1", "006657, 0", "006672, 0", "000000, 0"})
+  @CsvSource({"006658, 1", "006671, 1", "006657, 0", "006672, 0"})
   void refusesSpeedThatTheGateTimeContradicts(String gateTime, int heard) {
     List<Signal> signals = timer(sentence("PLWT,00001,0300.1,F," + gateTime + ",A"));
     assertEquals(heard, speeds(signals).size());
     assertEquals(heard == 1 ? List.of() : List.of(Reason.GATES), reasons(signals));
+  }
+
+  @Test
+  void refusesAGateTimeOfZeroAsGatesReversed() {
+    assertEquals(
+        List.of(Reason.REVERSED), reasons(timer(sentence("PLWT,00001,0300.1,F,000000,A"))));
   }
 
   @Test

@@ -26,6 +26,10 @@ final class Profiles {
     return of(text("plain-decimal"));
   }
 
+  static SentenceProfile threeGateTimer() {
+    return of(text("three-gate-timer"));
+  }
+
   static String text(String name) {
     try {
       return Files.readString(Path.of("config/profiles/" + name + ".toml"));
@@ -50,6 +54,11 @@ final class Profiles {
   /** A good sentence: 300.1 ft/s, which takes 6664 µs over 609.6 mm. */
   static RawBytes good(int sequence) {
     return sentence("PLWT,%05d,0300.1,F,006664,A".formatted(sequence));
+  }
+
+  /** A good sentence of the three-gate timer whose clock showed these counts at its gates. */
+  static RawBytes passed(int sequence, int at1, int at2, int at3) {
+    return sentence("PLWG,%05d,%05d,%05d,%05d,A".formatted(sequence, at1, at2, at3));
   }
 
   /** A decoder whose port was quiet long enough after opening, at time 0, that it counts. */

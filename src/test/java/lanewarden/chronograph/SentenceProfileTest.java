@@ -39,20 +39,23 @@ class SentenceProfileTest {
     assertEquals("Plain decimal", Profiles.plainDecimal().name());
   }
 
-  @Test
-  void theExampleInTheHeadOfEachExampleProfileIsReadByIt() {
-    for (String name : List.of("gate-timer", "plain-decimal")) {
-      SentenceProfile profile = Profiles.of(Profiles.text(name));
-      String example =
-          Profiles.text(name)
-              .lines()
-              .filter(line -> line.startsWith("#   $PLWT,0") || line.startsWith("#   3"))
-              .findFirst()
-              .orElseThrow()
-              .substring(4);
-      List<Signal> signals = Profiles.opened(profile).feed(RawBytes.ofText(example + "\r\n"), 0);
-      assertEquals(List.of("300.1 ft/s"), Collected.speeds(signals), example);
-    }
+  @ParameterizedTest
+  @CsvSource({
+    "gate-timer, 300.1 ft/s",
+    "plain-decimal, 300.1 ft/s",
+    "three-gate-timer, 300.120 ft/s"
+  })
+  void theExampleInTheHeadOfEachExampleProfileIsReadByIt(String name, String speed) {
+    SentenceProfile profile = Profiles.of(Profiles.text(name));
+    String example =
+        Profiles.text(name)
+            .lines()
+            .filter(line -> line.matches("#   [$]PLW[TG],0.*") || line.startsWith("#   3"))
+            .findFirst()
+            .orElseThrow()
+            .substring(4);
+    List<Signal> signals = Profiles.opened(profile).feed(RawBytes.ofText(example + "\r\n"), 0);
+    assertEquals(List.of(speed), Collected.speeds(signals), example);
   }
 
   /** One fault each: what is replaced, by what, where the fault is told, what its mend holds. */

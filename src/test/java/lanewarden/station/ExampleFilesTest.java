@@ -19,7 +19,7 @@ class ExampleFilesTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"gate-timer.toml", "plain-decimal.toml"})
+  @ValueSource(strings = {"gate-timer.toml", "plain-decimal.toml", "three-gate-timer.toml"})
   void examplesMakeAnEvent(String profile) throws Exception {
     EventFolder made =
         event(profile)
