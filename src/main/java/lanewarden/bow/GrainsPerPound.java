@@ -9,13 +9,14 @@ import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Slip;
 
 /**
  * Arrow mass per draw weight: grains of arrow for each pound-force of draw.
  *
  * @param value grains for one pound-force, more than zero, as written
  */
-public record GrainsPerPound(BigDecimal value) {
+public record GrainsPerPound(BigDecimal value) implements Comparable<GrainsPerPound> {
 
   private static final Pattern WRITTEN =
       Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,12})?)\\s*gr/lbf?");
@@ -44,9 +45,15 @@ public record GrainsPerPound(BigDecimal value) {
       throw new QuantityException(
           "an arrow mass per draw weight such as \"5 gr/lb\"",
           "\"" + (stripped.length() > 40 ? stripped.substring(0, 40) + "…" : stripped) + "\"",
-          "write a number, then gr/lb");
+          Slip.mendOf(stripped).orElse("write a number, then gr/lb"));
     }
     return new GrainsPerPound(new BigDecimal(written.group(1)));
+  }
+
+  /** By size; 5 gr/lb and 5.0 gr/lb compare as equal. */
+  @Override
+  public int compareTo(GrainsPerPound other) {
+    return value.compareTo(other.value);
   }
 
   /** Whether the arrow has at least this mass for the draw weight; exact in any units. */

@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /** An energy, as the kinetic energy of an arrow. */
 public final class Energy extends Quantity<EnergyUnit, Energy> {
 
+  private static final String EXAMPLE = "an energy such as \"165 J\"";
+
   private Energy(BigDecimal value, EnergyUnit unit) {
     super(value, unit);
   }
@@ -50,6 +52,6 @@ public final class Energy extends Quantity<EnergyUnit, Energy> {
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   public static Energy parse(String text) {
-    return Writing.read(text, "an energy", EnergyUnit.class, null, Energy::new);
+    return Writing.read(text, EXAMPLE, EnergyUnit.class, null, Energy::new);
   }
 }

@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /** A force, as the draw weight of a bow in pounds-force. */
 public final class Force extends Quantity<ForceUnit, Force> {
 
+  private static final String EXAMPLE = "a force such as \"60 lbf\"";
+
   private Force(BigDecimal value, ForceUnit unit) {
     super(value, unit);
   }
@@ -50,7 +52,7 @@ public final class Force extends Quantity<ForceUnit, Force> {
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   public static Force parse(String text) {
-    return Writing.read(text, "a force", ForceUnit.class, null, Force::new);
+    return Writing.read(text, EXAMPLE, ForceUnit.class, null, Force::new);
   }
 
   /**
@@ -59,6 +61,6 @@ public final class Force extends Quantity<ForceUnit, Force> {
    * @throws QuantityException if the text is no plain decimal, or its unit is not known
    */
   public static Force parse(String text, ForceUnit unitIfNone) {
-    return Writing.read(text, "a force", ForceUnit.class, unitIfNone, Force::new);
+    return Writing.read(text, EXAMPLE, ForceUnit.class, unitIfNone, Force::new);
   }
 }

@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /** A length. */
 public final class Length extends Quantity<LengthUnit, Length> {
 
+  private static final String EXAMPLE = "a length such as \"28 in\"";
+
   private Length(BigDecimal value, LengthUnit unit) {
     super(value, unit);
   }
@@ -50,7 +52,7 @@ public final class Length extends Quantity<LengthUnit, Length> {
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   public static Length parse(String text) {
-    return Writing.read(text, "a length", LengthUnit.class, null, Length::new);
+    return Writing.read(text, EXAMPLE, LengthUnit.class, null, Length::new);
   }
 
   /**

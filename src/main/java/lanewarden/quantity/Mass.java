@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /** A mass, as of an arrow in grains. */
 public final class Mass extends Quantity<MassUnit, Mass> {
 
+  private static final String EXAMPLE = "a mass such as \"350 gr\"";
+
   private Mass(BigDecimal value, MassUnit unit) {
     super(value, unit);
   }
@@ -50,7 +52,7 @@ public final class Mass extends Quantity<MassUnit, Mass> {
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   public static Mass parse(String text) {
-    return Writing.read(text, "a mass", MassUnit.class, null, Mass::new);
+    return Writing.read(text, EXAMPLE, MassUnit.class, null, Mass::new);
   }
 
   /**
@@ -59,6 +61,6 @@ public final class Mass extends Quantity<MassUnit, Mass> {
    * @throws QuantityException if the text is no plain decimal, or its unit is not known
    */
   public static Mass parse(String text, MassUnit unitIfNone) {
-    return Writing.read(text, "a mass", MassUnit.class, unitIfNone, Mass::new);
+    return Writing.read(text, EXAMPLE, MassUnit.class, unitIfNone, Mass::new);
   }
 }

@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /** A momentum, as of an arrow in flight. */
 public final class Momentum extends Quantity<MomentumUnit, Momentum> {
 
+  private static final String EXAMPLE = "a momentum such as \"2.5 kg·m/s\"";
+
   private Momentum(BigDecimal value, MomentumUnit unit) {
     super(value, unit);
   }
@@ -50,6 +52,6 @@ public final class Momentum extends Quantity<MomentumUnit, Momentum> {
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   public static Momentum parse(String text) {
-    return Writing.read(text, "a momentum", MomentumUnit.class, null, Momentum::new);
+    return Writing.read(text, EXAMPLE, MomentumUnit.class, null, Momentum::new);
   }
 }

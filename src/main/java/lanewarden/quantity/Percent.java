@@ -9,8 +9,10 @@ import java.util.regex.Pattern;
  *
  * @param value the number before the percent sign, not negative
  */
-public record Percent(BigDecimal value) {
+public record Percent(BigDecimal value) implements Comparable<Percent> {
 
+  private static final Pattern MEANT =
+      Pattern.compile(".*(?:%|per ?cent|pct\\.?)", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
   private static final Pattern WRITTEN = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,12})?)\\s*%");
 
   /**
@@ -35,9 +37,21 @@ public record Percent(BigDecimal value) {
     if (!written.matches()) {
       throw new QuantityException(
           "a percentage such as \"3 %\"",
-          Writing.quoted(text.strip()), "write a number, then the percent sign");
+          Writing.quoted(text.strip()),
+          Slip.mendOf(text).orElse("write a number, then the percent sign"));
     }
     return new Percent(new BigDecimal(written.group(1)));
+  }
+
+  /** Whether the text looks as if a percentage was meant, right or wrong. */
+  public static boolean isMeantBy(String text) {
+    return MEANT.matcher(text.strip()).matches();
+  }
+
+  /** By size; 3 % and 3.0 % compare as equal. */
+  @Override
+  public int compareTo(Percent other) {
+    return value.compareTo(other.value);
   }
 
   /** The share as a fraction of one, exact. */

@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /** The speed of an arrow. */
 public final class Speed extends Quantity<SpeedUnit, Speed> {
 
+  private static final String EXAMPLE = "a speed such as \"300 ft/s\"";
+
   private Speed(BigDecimal value, SpeedUnit unit) {
     super(value, unit);
   }
@@ -50,7 +52,7 @@ public final class Speed extends Quantity<SpeedUnit, Speed> {
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   public static Speed parse(String text) {
-    return Writing.read(text, "a speed", SpeedUnit.class, null, Speed::new);
+    return Writing.read(text, EXAMPLE, SpeedUnit.class, null, Speed::new);
   }
 
   /**
@@ -59,7 +61,7 @@ public final class Speed extends Quantity<SpeedUnit, Speed> {
    * @throws QuantityException if the text is no plain decimal, or its unit is not known
    */
   public static Speed parse(String text, SpeedUnit unitIfNone) {
-    return Writing.read(text, "a speed", SpeedUnit.class, unitIfNone, Speed::new);
+    return Writing.read(text, EXAMPLE, SpeedUnit.class, unitIfNone, Speed::new);
   }
 
   /**

@@ -2,6 +2,8 @@ package lanewarden.quantity;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,23 +23,23 @@ final class Writing {
   /**
    * Reads one quantity.
    *
-   * @param kind the word for messages, for example {@code a speed}
+   * @param example what messages show, for example {@code a speed such as "300 ft/s"}
    * @param unitIfNone the unit where the text has none, or null if a unit must be written
    * @throws QuantityException if the text is no plain decimal with a known unit
    */
   static <U extends Enum<U> & Unit, Q> Q read(
       String text,
-      String kind,
+      String example,
       Class<U> units,
       @Nullable U unitIfNone,
       BiFunction<BigDecimal, U, Q> make) {
     String trimmed = text.strip();
-    U example = units.getEnumConstants()[0];
-    String expected = kind + " such as \"300 " + example.symbol() + "\"";
     Matcher decimal = DECIMAL.matcher(trimmed);
     if (trimmed.length() > LONGEST || !decimal.matches()) {
       throw new QuantityException(
-          expected, quoted(trimmed), "write digits with a decimal point, then the unit");
+          example,
+          quoted(trimmed),
+          Slip.mendOf(trimmed).orElse("write digits with a decimal point, then the unit"));
     }
     String unitText = decimal.group(2);
     if (unitText.isEmpty() && unitIfNone != null) {
@@ -48,14 +50,28 @@ final class Writing {
         return make.apply(new BigDecimal(decimal.group(1)), unit);
       }
     }
-    throw new QuantityException(expected, quoted(trimmed), mend(unitText, units));
+    throw new QuantityException(
+        example,
+        quoted(trimmed),
+        Slip.mendOf(trimmed)
+            .or(() -> near(decimal.group(1), unitText, units))
+            .orElse(
+                (unitText.isEmpty() ? "add the unit, one of " : "use one of ") + symbols(units)));
   }
 
-  private static <U extends Enum<U> & Unit> String mend(String unitText, Class<U> units) {
-    if (unitText.startsWith(",")) {
-      return "write a decimal point instead of the comma";
-    }
-    return (unitText.isEmpty() ? "add the unit, one of " : "use one of ") + symbols(units);
+  /** The same with the unit's own spelling, where only capitals, an s or a dot are wrong. */
+  private static <U extends Enum<U> & Unit> Optional<String> near(
+      String digits, String unitText, Class<U> units) {
+    return Arrays.stream(units.getEnumConstants())
+        .filter(unit -> unit.spellings().stream().anyMatch(known -> isNear(known, unitText)))
+        .map(unit -> "write \"" + digits + " " + unit.symbol() + "\"")
+        .findFirst();
+  }
+
+  private static boolean isNear(String known, String unitText) {
+    String small = unitText.toLowerCase(Locale.ROOT);
+    String lower = known.toLowerCase(Locale.ROOT);
+    return small.equals(lower) || small.equals(lower + "s") || small.equals(lower + ".");
   }
 
   /**

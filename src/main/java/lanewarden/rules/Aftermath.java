@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What comes after a verdict.
@@ -81,18 +80,19 @@ public record Aftermath(
           case 1 -> "After a fail, 1 re-check is allowed.";
           default -> "After a fail, " + rechecks + " re-checks are allowed.";
         });
-    if (!fails.equals(usual(rechecks))) {
-      for (Phase phase : Phase.values()) {
-        sentences.add("A fail " + phase.phrase() + ": " + onFail(phase).phrase() + ".");
-      }
-    }
     for (Band band : bands) {
       sentences.add("Over by up to " + band.reach() + ": " + band.consequence().phrase() + ".");
+    }
+    if (!fails.equals(usual(rechecks)) || !bands.isEmpty()) {
+      String fail = bands.isEmpty() ? "A fail " : "Any other fail ";
+      for (Phase phase : Phase.values()) {
+        sentences.add(fail + phase.phrase() + ": " + onFail(phase).phrase() + ".");
+      }
     }
     if (!lapses.isEmpty()) {
       sentences.add(
           "A pass lapses with "
-              + lapses.stream().sorted().map(Lapse::word).collect(Collectors.joining(" or "))
+              + Wording.anyOf(lapses.stream().sorted().map(Lapse::word).toList())
               + ".");
     }
     return sentences;

@@ -1,7 +1,6 @@
 package lanewarden.rules;
 
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +12,12 @@ import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.written.NearMatch;
 import lanewarden.written.Section;
+import lanewarden.written.Section.Item;
 
 /** What comes after a verdict, in a division's section of the file; for one thread. */
 final class AftermathSection {
 
+  private static final String BANDS = "bands";
   private static final String BAND = "a band such as \"up to 1 %: re-check\"";
 
   private final Section section;
@@ -25,97 +26,116 @@ final class AftermathSection {
     this.section = section;
   }
 
+  /** Notes a fault for everything of it that is written, since no verdict is ever given. */
+  Aftermath none() {
+    Stream.concat(
+            Stream.of("rechecks", BANDS, "lapses"),
+            Stream.of(Phase.values()).map(AftermathSection::key))
+        .forEach(key -> section.leftOut(key, "nothing of this division is checked"));
+    return Aftermath.plain(0);
+  }
+
+  private static String key(Phase phase) {
+    return "fail-" + phase.word();
+  }
+
   /**
    * What comes after a verdict, or empty with the faults noted on the page.
    *
-   * @param checked whether anything is checked at all
+   * @param needed whether the number of re-checks must be written
    * @param speed the speed limit that bands are counted from, if it could be read
    * @param energy whether there is an energy limit
    */
-  Optional<Aftermath> aftermath(boolean checked, Optional<SpeedLimit> speed, boolean energy) {
+  Optional<Aftermath> aftermath(boolean needed, Optional<SpeedLimit> speed, boolean energy) {
     OptionalInt rechecks =
-        checked || section.has("rechecks")
+        needed || section.has("rechecks")
             ? section.whole("rechecks", 0, ShootingSection.MOST)
             : OptionalInt.of(0);
     Map<Phase, Consequence> fails = fails(rechecks.orElse(0));
-    List<Band> bands = bands(speed, energy);
+    List<Item<Band>> bands = bands(speed, energy);
     Set<Lapse> lapses = lapses();
     if (rechecks.isEmpty()) {
       return Optional.empty();
     }
     requireRechecks(rechecks.getAsInt(), bands);
-    return Optional.of(new Aftermath(rechecks.getAsInt(), fails, bands, lapses));
+    return Optional.of(
+        new Aftermath(
+            rechecks.getAsInt(), fails, bands.stream().map(Item::value).toList(), lapses));
   }
 
   private Map<Phase, Consequence> fails(int rechecks) {
-    Map<String, Consequence> words = new LinkedHashMap<>();
-    Stream.of(Consequence.values()).forEach(c -> words.put(c.word(), c));
+    Map<String, Consequence> words = Worded.words(Consequence.values());
     Map<Phase, Consequence> fails = new EnumMap<>(Aftermath.usual(rechecks));
     for (Phase phase : Phase.values()) {
       section
-          .optionalChoice("fail-" + phase.word(), words)
+          .optionalChoice(key(phase), words)
           .ifPresent(consequence -> fails.put(phase, consequence));
     }
     return fails;
   }
 
-  private void requireRechecks(int rechecks, List<Band> bands) {
+  private void requireRechecks(int rechecks, List<Item<Band>> bands) {
     if (rechecks > 0) {
       return;
     }
     for (Phase phase : Phase.values()) {
-      String key = "fail-" + phase.word();
-      if (section.is(key, Consequence.RECHECK.word())) {
-        noRecheckLeft(key);
+      if (section.is(key(phase), Consequence.RECHECK.word())) {
+        noRecheckLeft(key(phase), 0, Consequence.RECHECK.word());
       }
     }
-    if (bands.stream().anyMatch(band -> band.consequence() == Consequence.RECHECK)) {
-      noRecheckLeft("bands");
-    }
+    bands.stream()
+        .filter(band -> band.value().consequence() == Consequence.RECHECK)
+        .forEach(band -> noRecheckLeft(BANDS, band.number(), band.value().written()));
   }
 
-  private void noRecheckLeft(String key) {
+  private void noRecheckLeft(String key, int item, String found) {
     section.fault(
         key,
+        item,
         "another consequence, since rechecks = 0 leaves no re-check",
-        "\"" + Consequence.RECHECK.word() + "\"",
+        "\"" + found + "\"",
         "allow a re-check, or write barred, struck or judge");
   }
 
-  private List<Band> bands(Optional<SpeedLimit> speed, boolean energy) {
-    List<Band> bands = section.optionalValues("bands", BAND, AftermathSection::band);
+  private List<Item<Band>> bands(Optional<SpeedLimit> speed, boolean energy) {
+    List<Item<Band>> bands = section.optionalItems(BANDS, BAND, AftermathSection::band);
     if (energy || section.is("limit", "none")) {
-      section.leftOut("bands", "they are counted from a speed limit and nothing else");
+      section.leftOut(BANDS, "they are counted from a speed limit and nothing else");
       return List.of();
     }
     return speed.isPresent() && inOrder(bands, speed.get()) ? bands : List.of();
   }
 
   private static Band band(String text) {
+    Band band;
     try {
-      return Band.parse(text);
+      band = Band.parse(text);
     } catch (QuantityException e) {
       throw new IllegalArgumentException(e.mend(), e);
     }
+    return Plausible.band(band);
   }
 
-  private boolean inOrder(List<Band> bands, SpeedLimit limit) {
+  private boolean inOrder(List<Item<Band>> bands, SpeedLimit limit) {
     Speed before = limit.allowed();
-    for (Band band : bands) {
+    for (Item<Band> item : bands) {
+      Band band = item.value();
       if (band.width().speed().filter(s -> s.unit() != limit.limit().unit()).isPresent()) {
         section.fault(
-            "bands",
-            "speeds in " + limit.limit().unit().symbol() + ", the unit of the limit",
+            BANDS,
+            item.number(),
+            "a speed in " + limit.limit().unit().symbol() + ", the unit of the limit",
             "\"" + band.written() + "\"",
             "write it in " + limit.limit().unit().symbol() + " or as a percentage");
         return false;
       }
       if (!band.edge(limit.allowed()).isMoreThan(before)) {
         section.fault(
-            "bands",
-            "the narrowest band first, each reaching further than the one before",
+            BANDS,
+            item.number(),
+            "a band that reaches further than the one before",
             "\"" + band.written() + "\"",
-            "put them in order");
+            "put them in order, the narrowest first");
         return false;
       }
       before = band.edge(limit.allowed());
@@ -126,12 +146,16 @@ final class AftermathSection {
   private Set<Lapse> lapses() {
     List<String> words = Stream.of(Lapse.values()).map(Lapse::word).toList();
     return new LinkedHashSet<>(
-        section.optionalValues(
-            "lapses",
-            "one of " + String.join(", ", words),
-            text ->
-                Lapse.ofWord(text.strip())
-                    .orElseThrow(() -> new IllegalArgumentException(mend(text, words)))));
+        section
+            .optionalItems(
+                "lapses",
+                "one of " + String.join(", ", words),
+                text ->
+                    Lapse.ofWord(text.strip())
+                        .orElseThrow(() -> new IllegalArgumentException(mend(text, words))))
+            .stream()
+            .map(Item::value)
+            .toList());
   }
 
   private static String mend(String word, List<String> words) {

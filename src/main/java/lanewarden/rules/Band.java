@@ -3,7 +3,6 @@ package lanewarden.rules;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.quantity.MeanSpeed;
-import lanewarden.quantity.Percent;
 import lanewarden.quantity.Speed;
 
 /**
@@ -36,11 +35,7 @@ public record Band(Tolerance width, Consequence consequence) {
     if (!written.matches()) {
       throw new IllegalArgumentException("write it as \"up to 1 %: re-check\"");
     }
-    String width = written.group(1).strip();
-    Tolerance reach =
-        width.endsWith("%")
-            ? new Tolerance.Share(Percent.parse(width))
-            : new Tolerance.Absolute(Speed.parse(width));
+    Tolerance reach = Tolerance.shareOrSpeed(written.group(1));
     if (reach.isNothing()) {
       throw new IllegalArgumentException("write how far over it reaches, more than zero");
     }

@@ -1,10 +1,9 @@
 package lanewarden.rules;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What follows a fail. */
-public enum Consequence {
+public enum Consequence implements Worded {
   /** A new check, as long as the rule leaves one; after the last, a judge rules. */
   RECHECK("re-check", "a re-check, while one is left"),
   /** The archer does not shoot in the event. */
@@ -23,6 +22,7 @@ public enum Consequence {
   }
 
   /** As the rule book writes it. */
+  @Override
   public String word() {
     return word;
   }
@@ -34,6 +34,6 @@ public enum Consequence {
 
   /** The consequence with this word. */
   public static Optional<Consequence> ofWord(String word) {
-    return Stream.of(values()).filter(follows -> follows.word.equals(word)).findFirst();
+    return Worded.find(values(), word);
   }
 }

@@ -30,8 +30,8 @@ public record Coverage(Who who, @Nullable Percent share) {
     return switch (who) {
       case EVERYONE -> "Everyone is checked.";
       case RANDOM_SHARE -> "A random share of " + share + " is checked.";
-      case ON_REQUEST -> "Whoever asks for it is checked.";
-      case NAMED_BY_JUDGE -> "Whom a judge names is checked.";
+      case ON_REQUEST -> "Those who ask for it are checked.";
+      case NAMED_BY_JUDGE -> "Those whom a judge names are checked.";
       case NOT_MEASURED -> "The rule holds, but it is not measured at this event.";
     };
   }

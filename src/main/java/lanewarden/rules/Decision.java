@@ -32,8 +32,18 @@ public sealed interface Decision {
   /** Between which bounds the figure that decides lies, with readings still outstanding. */
   FigureRange figure(List<Speed> readings, int counted);
 
-  /** In a sentence for the official's screen. */
+  /** In a sentence for the official's screen, where a verdict falls as soon as it can. */
   String inWords(int counted);
+
+  /** The same where a verdict waits for all counted readings. */
+  default String withAllIn(int counted) {
+    return inWords(counted);
+  }
+
+  /** The same where a fail waits until no reading still to come can move it into another band. */
+  default String inBands(int counted) {
+    return inWords(counted);
+  }
 
   /** The mean of the counted readings decides, once all are in. */
   record Mean() implements Decision {
@@ -86,6 +96,18 @@ public sealed interface Decision {
     @Override
     public String inWords(int counted) {
       return "The highest of " + counted + " readings decides; one over fails at once.";
+    }
+
+    @Override
+    public String withAllIn(int counted) {
+      return "The highest of " + counted + " readings decides.";
+    }
+
+    @Override
+    public String inBands(int counted) {
+      return "The highest of "
+          + counted
+          + " readings decides; one over fails as soon as its band is certain.";
     }
   }
 
@@ -187,6 +209,15 @@ public sealed interface Decision {
     @Override
     public String inWords(int counted) {
       return "The first reading within passes; " + counted + " readings over fail.";
+    }
+
+    @Override
+    public String withAllIn(int counted) {
+      return "One of "
+          + counted
+          + " readings within is enough; "
+          + counted
+          + " readings over fail.";
     }
   }
 }

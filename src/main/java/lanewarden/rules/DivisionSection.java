@@ -2,16 +2,14 @@ package lanewarden.rules;
 
 import java.math.BigDecimal;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Percent;
 import lanewarden.written.Section;
+import lanewarden.written.Section.Item;
 import lanewarden.written.WrittenText;
 
 /** What a division demands, in its section of the file; for one thread. */
@@ -41,11 +39,15 @@ final class DivisionSection {
     if (!limited) {
       shots.leaveOut("there is no limit to measure against");
     }
-    boolean checked = measured || equipment.map(EquipmentRule::asksAnything).orElse(true);
+    boolean asks = equipment.map(EquipmentRule::asksAnything).orElse(true);
+    AftermathSection after = new AftermathSection(section);
+    // whose shots are written out although nobody takes them may say what would follow, too
     Optional<Aftermath> aftermath =
-        new AftermathSection(section)
-            .aftermath(checked && !unmeasured, speed, section.has("energy"));
+        measured || (asks && !unmeasured)
+            ? after.aftermath(!unmeasured, speed, section.has("energy"))
+            : Optional.of(after.none());
     List<String> conditions = conditions(measured);
+    requireSomebodyLimited(speed, equipment);
     boolean complete =
         (speed.isPresent() || section.is("limit", "none"))
             && (energy.isPresent() || !section.has("energy"))
@@ -57,17 +59,26 @@ final class DivisionSection {
         new Rule(speed, energy, equipment.get(), shooting, aftermath.get(), conditions));
   }
 
+  /** A limit for light arrows alone must apply to some that are admitted. */
+  private void requireSomebodyLimited(
+      Optional<SpeedLimit> speed, Optional<EquipmentRule> equipment) {
+    Optional<GrainsPerPound> below = speed.flatMap(SpeedLimit::onlyBelow);
+    Optional<GrainsPerPound> least = equipment.flatMap(EquipmentRule::leastArrow);
+    if (below.isPresent() && least.isPresent() && below.get().compareTo(least.get()) <= 0) {
+      section.fault(
+          "only-below",
+          "more than " + least.get() + ", the least arrow: else nobody admitted has a speed limit",
+          "\"" + below.get() + "\"",
+          "raise it, or lower least-arrow");
+    }
+  }
+
   private Optional<EquipmentRule> equipment() {
-    Optional<GrainsPerPound> leastArrow =
-        section.optionalValue(
-            "least-arrow",
-            "an arrow mass per draw weight such as \"6 gr/lb\"",
-            GrainsPerPound::parse);
+    Optional<GrainsPerPound> leastArrow = limits.arrow("least-arrow");
     Optional<Force> least = drawWeight("least-draw-weight");
     Optional<Force> most = drawWeight("most-draw-weight");
-    Map<String, DrawWeight> words = new LinkedHashMap<>();
-    Stream.of(DrawWeight.values()).forEach(w -> words.put(w.word(), w));
-    Optional<DrawWeight> counts = section.optionalChoice("draw-weight", words);
+    Optional<DrawWeight> counts =
+        section.optionalChoice("draw-weight", Worded.words(DrawWeight.values()));
     boolean asked =
         section.has("least-arrow")
             || section.has("least-draw-weight")
@@ -92,13 +103,7 @@ final class DivisionSection {
     return section.optionalValue(
         key,
         "a draw weight such as \"60 lbf\"",
-        text -> {
-          Force force = Force.parse(text);
-          if (force.value().signum() == 0) {
-            throw new IllegalArgumentException("write a draw weight of more than zero");
-          }
-          return force;
-        });
+        text -> Plausible.DRAW_WEIGHT.of(Force.parse(text)));
   }
 
   private List<String> conditions(boolean measured) {
@@ -106,23 +111,24 @@ final class DivisionSection {
       section.leftOut("conditions", "no shot of this division is measured");
       return List.of();
     }
-    List<String> conditions =
-        section.optionalValues(
+    List<Item<String>> conditions =
+        section.optionalItems(
             "conditions",
             "a text of one line and at most " + LONGEST_CONDITION + " characters",
             DivisionSection::condition);
     Set<String> seen = new HashSet<>();
     conditions.stream()
-        .filter(condition -> !seen.add(condition))
+        .filter(condition -> !seen.add(condition.value()))
         .findFirst()
         .ifPresent(
             twice ->
                 section.fault(
                     "conditions",
-                    "different texts",
-                    "\"" + twice + "\" a second time",
+                    twice.number(),
+                    "another text than those before it",
+                    "\"" + twice.value() + "\" a second time",
                     "take the second one out"));
-    return conditions;
+    return conditions.stream().map(Item::value).toList();
   }
 
   private static String condition(String text) {
@@ -135,9 +141,7 @@ final class DivisionSection {
 
   /** Who is checked, or empty with the faults noted on the page. */
   Optional<Coverage> coverage() {
-    Map<String, Who> words = new LinkedHashMap<>();
-    Stream.of(Who.values()).forEach(w -> words.put(w.word(), w));
-    Optional<Who> who = section.optionalChoice("who", words);
+    Optional<Who> who = section.optionalChoice("who", Worded.words(Who.values()));
     if (!section.is("who", Who.RANDOM_SHARE.word())) {
       section.leftOut("share", "only who = \"" + Who.RANDOM_SHARE.word() + "\" uses it");
       return section.has("who")

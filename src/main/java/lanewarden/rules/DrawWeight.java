@@ -2,11 +2,12 @@ package lanewarden.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.quantity.Force;
 import org.jspecify.annotations.Nullable;
 
 /** Which draw weight of a bow counts. */
-public enum DrawWeight {
+public enum DrawWeight implements Worded {
   /** As the archer's bow is set. */
   AS_SET("as set", "draw weight as set"),
   /** As the bow's certificate states it. */
@@ -23,6 +24,7 @@ public enum DrawWeight {
   }
 
   /** As the rule book writes it. */
+  @Override
   public String word() {
     return word;
   }
@@ -42,6 +44,29 @@ public enum DrawWeight {
           case CERTIFIED -> certified;
           case GREATER -> greater(asSet, certified);
         });
+  }
+
+  /**
+   * The least that the one that counts can be: itself where it is known, and where the greater of
+   * two counts, the one that is known.
+   */
+  Optional<Stated> atLeast(SetUp setUp) {
+    Optional<Stated> itself = of(setUp).map(draw -> new Stated(phrase, draw));
+    return this != GREATER || itself.isPresent()
+        ? itself
+        : Stream.of(AS_SET, CERTIFIED).flatMap(one -> one.atLeast(setUp).stream()).findFirst();
+  }
+
+  /**
+   * A draw weight by its name.
+   *
+   * @param phrase in a sentence
+   */
+  record Stated(String phrase, Force draw) {
+    @Override
+    public String toString() {
+      return phrase + " " + draw;
+    }
   }
 
   private static @Nullable Force greater(@Nullable Force asSet, @Nullable Force certified) {

@@ -79,6 +79,6 @@ record EnergyBound(EnergyLimit clause, Arrow arrow, SpeedUnit unit) implements B
 
   @Override
   public String inWords() {
-    return "limit " + clause.inWords() + " for an arrow of " + arrow.mass();
+    return clause.inWords() + " for an arrow of " + arrow.mass();
   }
 }

@@ -19,8 +19,8 @@ public record EnergyLimit(Energy limit, Side side) {
     }
   }
 
-  /** For example {@code below 165 J}. */
+  /** For example {@code limit: below 165 J}. */
   String inWords() {
-    return (side == Side.BELOW ? "below " : "") + limit;
+    return (side == Side.BELOW ? "limit: below " : "limit ") + limit;
   }
 }

@@ -55,21 +55,25 @@ public record EquipmentRule(
     return missing;
   }
 
-  /** Not admitted where the known figures break a clause; else empty. */
+  /**
+   * Not admitted where the known figures break a clause, whatever the others are; else empty. Where
+   * the greater of two draw weights counts, the one that is known can already be too much.
+   */
   Optional<Verdict> broken(SetUp setUp) {
-    Optional<Force> draw = counts.of(setUp);
-    if (draw.isEmpty()) {
+    Optional<DrawWeight.Stated> known = counts.atLeast(setUp);
+    if (known.isEmpty()) {
       return Optional.empty();
     }
-    if (leastDraw.filter(least -> least.isMoreThan(draw.get())).isPresent()) {
-      return notAdmitted(counts.phrase() + " " + draw.get() + ", at least " + leastDraw.get());
+    Force draw = known.get().draw();
+    boolean exact = counts.of(setUp).isPresent();
+    if (exact && leastDraw.filter(least -> least.isMoreThan(draw)).isPresent()) {
+      return notAdmitted(known.get() + ", at least " + leastDraw.get());
     }
-    if (mostDraw.filter(draw.get()::isMoreThan).isPresent()) {
-      return notAdmitted(counts.phrase() + " " + draw.get() + ", at most " + mostDraw.get());
+    if (mostDraw.filter(draw::isMoreThan).isPresent()) {
+      return notAdmitted(known.get() + ", at most " + mostDraw.get());
     }
     Mass arrow = setUp.arrowMass();
-    if (arrow != null
-        && leastArrow.filter(least -> !least.isReachedBy(arrow, draw.get())).isPresent()) {
+    if (arrow != null && leastArrow.filter(least -> !least.isReachedBy(arrow, draw)).isPresent()) {
       GrainsPerPound least = leastArrow.orElseThrow();
       return notAdmitted(
           "arrow mass "
@@ -77,9 +81,9 @@ public record EquipmentRule(
               + ", at least "
               + least
               + " × "
-              + draw.get()
+              + draw
               + " = "
-              + least.leastArrow(draw.get()));
+              + least.leastArrow(draw));
     }
     return Optional.empty();
   }

@@ -1,10 +1,9 @@
 package lanewarden.rules;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What makes a pass lapse, so that the archer must be checked again. */
-public enum Lapse {
+public enum Lapse implements Worded {
   /** The archer shoots another bow. */
   ANOTHER_BOW("another bow"),
   /** The archer shoots another arrow. */
@@ -19,12 +18,13 @@ public enum Lapse {
   }
 
   /** As the rule book writes it. */
+  @Override
   public String word() {
     return word;
   }
 
   /** The lapse with this word. */
   public static Optional<Lapse> ofWord(String word) {
-    return Stream.of(values()).filter(lapse -> lapse.word.equals(word)).findFirst();
+    return Worded.find(values(), word);
   }
 }

@@ -1,16 +1,11 @@
 package lanewarden.rules;
 
-import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Energy;
-import lanewarden.quantity.Percent;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.written.Section;
@@ -31,12 +26,7 @@ final class LimitSection {
   private static final List<String> LIMIT_KEYS =
       List.of("bound", "tolerance", "accuracy", "factor", "round-limit", "only-below");
 
-  private static final Map<String, Side> SIDES = new LinkedHashMap<>();
-
-  static {
-    // in the order in which a fault lists them
-    Stream.of(Side.values()).forEach(side -> SIDES.put(side.word(), side));
-  }
+  private static final Map<String, Side> SIDES = Worded.words(Side.values());
 
   private final Section section;
 
@@ -62,15 +52,14 @@ final class LimitSection {
       return Optional.empty();
     }
     Optional<Speed> limit =
-        section.value("limit", "a speed such as \"300 ft/s\", or \"none\"", LimitSection::limit);
+        section.value(
+            "limit",
+            "a speed such as \"300 ft/s\", or \"none\"",
+            text -> Plausible.LIMIT.of(Speed.parse(text)));
     Optional<Side> side = section.optionalChoice("bound", SIDES);
     Optional<Tolerance> tolerance = tolerance();
     Optional<Rounding> rounding = rounding("round-limit");
-    Optional<GrainsPerPound> onlyBelow =
-        section.optionalValue(
-            "only-below",
-            "an arrow mass per draw weight such as \"5 gr/lb\"",
-            GrainsPerPound::parse);
+    Optional<GrainsPerPound> onlyBelow = arrow("only-below");
     if (limit.isEmpty() || tolerance.isEmpty() || rounding.isEmpty()) {
       return Optional.empty();
     }
@@ -80,28 +69,17 @@ final class LimitSection {
     if (!unitOfTolerance || !unitOfStep) {
       return Optional.empty();
     }
-    if (rounding.get().of(tolerance.get().above(limit.get())).value().signum() == 0) {
-      section.fault(
-          "round-limit",
-          "a step that leaves more than nothing of the limit",
-          "\"" + rounding.get().written() + "\"",
-          "take a smaller step");
-      return Optional.empty();
-    }
     return Optional.of(
         new SpeedLimit(
             limit.get(), side.orElse(Side.AT_MOST), tolerance.get(), rounding.get(), onlyBelow));
   }
 
-  private static Speed limit(String text) {
-    return positive(Speed.parse(text), Speed::value);
-  }
-
-  private static <Q> Q positive(Q quantity, Function<Q, BigDecimal> value) {
-    if (value.apply(quantity).signum() == 0) {
-      throw new IllegalArgumentException("write a limit of more than zero");
-    }
-    return quantity;
+  /** An arrow mass per draw weight that may be missing. */
+  Optional<GrainsPerPound> arrow(String key) {
+    return section.optionalValue(
+        key,
+        "an arrow mass per draw weight such as \"6 gr/lb\"",
+        text -> Plausible.ARROW.of(GrainsPerPound.parse(text)));
   }
 
   /** The kinetic energy limit, or empty where there is none or a fault was noted. */
@@ -110,7 +88,7 @@ final class LimitSection {
         section.optionalValue(
             "energy",
             "a kinetic energy such as \"165 J\"",
-            text -> positive(Energy.parse(text), Energy::value));
+            text -> Plausible.ENERGY.of(Energy.parse(text)));
     if (!section.has("energy")) {
       section.leftOut("energy-bound", "there is no energy limit that it could belong to");
       return Optional.empty();
@@ -134,23 +112,18 @@ final class LimitSection {
   }
 
   private static Tolerance tolerance(String text) {
-    return text.strip().equals("none") ? new Tolerance.None() : shareOrSpeed(text);
+    return text.strip().equals("none")
+        ? new Tolerance.None()
+        : Plausible.tolerance(shareOrSpeed(text));
   }
 
   private static Tolerance accuracy(String text) {
-    Tolerance stated = shareOrSpeed(text);
-    if (stated.isNothing()) {
-      throw new IllegalArgumentException("write what the instrument's maker states");
-    }
-    return stated;
+    return Plausible.accuracy(shareOrSpeed(text));
   }
 
   private static Tolerance shareOrSpeed(String text) {
-    String written = text.strip();
     try {
-      return written.endsWith("%")
-          ? new Tolerance.Share(Percent.parse(written))
-          : new Tolerance.Absolute(Speed.parse(written));
+      return Tolerance.shareOrSpeed(text);
     } catch (QuantityException e) {
       // what the key may be is said by the caller, in full; only the mend is the quantity's
       throw new IllegalArgumentException(e.mend(), e);
@@ -169,11 +142,14 @@ final class LimitSection {
   }
 
   private static Rounding readRounding(String text) {
+    Rounding rounding;
     try {
-      return Rounding.parse(text);
+      rounding = Rounding.parse(text);
     } catch (QuantityException e) {
       throw new IllegalArgumentException(e.mend(), e);
     }
+    rounding.step().ifPresent(Plausible.STEP::of);
+    return rounding;
   }
 
   /** Whether a speed under a key, if there is one, has the limit's unit; else a fault is noted. */

@@ -20,11 +20,6 @@ public record Origin(
     @Nullable String edition,
     @Nullable LocalDate effective) {
 
-  /** Nothing is said. */
-  public static Origin unsaid() {
-    return new Origin(null, null, null, null);
-  }
-
   /** In a sentence, where anything is said. */
   public Optional<String> inWords() {
     List<String> parts = new ArrayList<>();
@@ -37,11 +32,13 @@ public record Origin(
     if (edition != null) {
       parts.add("edition " + edition);
     }
-    if (effective != null) {
-      parts.add("in effect from " + effective);
+    String origin = String.join(", ", parts);
+    if (effective == null) {
+      return parts.isEmpty() ? Optional.empty() : Optional.of("The rule's origin: " + origin + ".");
     }
-    return parts.isEmpty()
-        ? Optional.empty()
-        : Optional.of("The rule's origin: " + String.join(", ", parts) + ".");
+    return Optional.of(
+        parts.isEmpty()
+            ? "In effect from " + effective + "."
+            : "The rule's origin: " + origin + ", in effect from " + effective + ".");
   }
 }

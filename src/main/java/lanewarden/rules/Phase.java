@@ -1,10 +1,9 @@
 package lanewarden.rules;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** When a check takes place. */
-public enum Phase {
+public enum Phase implements Worded {
   /** At the check-in line, before the first scored arrow. */
   BEFORE("before", "before the event"),
   /** On the course, while scores are shot. */
@@ -21,6 +20,7 @@ public enum Phase {
   }
 
   /** One word, for files and commands. */
+  @Override
   public String word() {
     return word;
   }
@@ -32,6 +32,6 @@ public enum Phase {
 
   /** The phase with this word. */
   public static Optional<Phase> ofWord(String word) {
-    return Stream.of(values()).filter(phase -> phase.word.equals(word)).findFirst();
+    return Worded.find(values(), word);
   }
 }

@@ -15,7 +15,7 @@ public sealed interface Rounding {
 
   /** The fastest speed up to this one that a rounded reading can have. */
   default Speed readable(Speed most) {
-    return step().map(step -> new Down(step).of(most)).orElse(most);
+    return step().map(step -> new Stepped(Way.DOWN, step).of(most)).orElse(most);
   }
 
   /** The step, where there is one. */
@@ -31,6 +31,9 @@ public sealed interface Rounding {
 
   /** For example {@code rounded down to 288 ft/s}. */
   String inWords(Speed rounded);
+
+  /** What is done to each reading, for example {@code rounded down to whole steps of 1 ft/s}. */
+  String ofReadings();
 
   /**
    * Reads {@code none}, {@code down to 1 ft/s} or {@code nearest 1 ft/s}.
@@ -50,7 +53,7 @@ public sealed interface Rounding {
     if (step.value().signum() == 0) {
       throw new IllegalArgumentException("write a step of more than zero");
     }
-    return form.group(1).equals("nearest") ? new Nearest(step) : new Down(step);
+    return new Stepped(form.group(1).equals(Way.DOWN.word) ? Way.DOWN : Way.NEAREST, step);
   }
 
   /** The speed stays as it is. */
@@ -74,71 +77,66 @@ public sealed interface Rounding {
     public String inWords(Speed rounded) {
       return "not rounded";
     }
+
+    @Override
+    public String ofReadings() {
+      return "not rounded";
+    }
   }
 
-  /**
-   * To the multiple of the step that is not faster.
-   *
-   * @param width the step, more than zero; the rounded speed has its unit
-   */
-  record Down(Speed width) implements Rounding {
-    @Override
-    public Speed of(Speed speed) {
-      return Stepped.round(speed, width, RoundingMode.DOWN);
-    }
+  /** Which multiple of a step. */
+  enum Way {
+    /** The one that is not faster. */
+    DOWN("down to", RoundingMode.DOWN),
+    /** The nearest one; one half goes up. */
+    NEAREST("nearest", RoundingMode.HALF_UP);
 
-    @Override
-    public Optional<Speed> step() {
-      return Optional.of(width);
-    }
+    private final String word;
+    private final RoundingMode mode;
 
-    @Override
-    public String written() {
-      return "down to " + width;
-    }
-
-    @Override
-    public String inWords(Speed rounded) {
-      return "rounded down to " + Wording.plain(rounded);
+    Way(String word, RoundingMode mode) {
+      this.word = word;
+      this.mode = mode;
     }
   }
 
   /**
-   * To the nearest multiple of the step; one half goes up.
+   * To whole steps.
    *
+   * @param way to which of them
    * @param width the step, more than zero; the rounded speed has its unit
    */
-  record Nearest(Speed width) implements Rounding {
-    @Override
-    public Speed of(Speed speed) {
-      return Stepped.round(speed, width, RoundingMode.HALF_UP);
-    }
-
-    @Override
-    public Optional<Speed> step() {
-      return Optional.of(width);
-    }
-
-    @Override
-    public String written() {
-      return "nearest " + width;
-    }
-
-    @Override
-    public String inWords(Speed rounded) {
-      return "rounded to the nearest, " + Wording.plain(rounded);
-    }
-  }
-
-  /** Steps, counted without dividing twice. */
-  final class Stepped {
+  record Stepped(Way way, Speed width) implements Rounding {
     private static final Pattern FORM = Pattern.compile("(down to|nearest) +(.+)");
 
-    private Stepped() {}
+    @Override
+    public Speed of(Speed speed) {
+      BigDecimal steps = speed.si().divide(width.si(), 0, way.mode);
+      return Speed.of(steps.multiply(width.value()), width.unit());
+    }
 
-    private static Speed round(Speed speed, Speed step, RoundingMode mode) {
-      BigDecimal steps = speed.si().divide(step.si(), 0, mode);
-      return Speed.of(steps.multiply(step.value()), step.unit());
+    @Override
+    public Optional<Speed> step() {
+      return Optional.of(width);
+    }
+
+    @Override
+    public String written() {
+      return way.word + " " + width;
+    }
+
+    @Override
+    public String inWords(Speed rounded) {
+      return way == Way.DOWN
+          ? "rounded down to " + Wording.plain(rounded)
+          : "rounded to the nearest " + width + ": " + Wording.plain(rounded);
+    }
+
+    @Override
+    public String ofReadings() {
+      return way == Way.DOWN
+          ? "rounded down to whole steps of " + width
+          : "rounded to the nearest step of " + width + ", halves up";
     }
   }
 }

@@ -198,20 +198,29 @@ public record Rule(
                     + limit.limit()
                     + "."));
     sentences.addAll(equipment.sentences());
-    shooting.ifPresent(how -> sentences.addAll(how.sentences()));
+    shooting.ifPresent(how -> sentences.addAll(how.sentences(!aftermath.bands().isEmpty())));
     if (checksAnything()) {
       sentences.addAll(aftermath.sentences());
     }
     if (!conditions.isEmpty()) {
       sentences.add(
-          "The official ticks before the verdict: " + String.join("; ", conditions) + ".");
+          "The official ticks before the verdict: "
+              + String.join("; ", conditions)
+              + (someAreUnlimited() ? "; nothing where no limit applies." : "."));
     }
     return sentences;
   }
 
+  /** Whether some arrows have no limit at all: they pass without a shot, and without a tick. */
+  private boolean someAreUnlimited() {
+    return energy.isEmpty() && speed.flatMap(SpeedLimit::onlyBelow).isPresent();
+  }
+
   private String limitSentence() {
     if (speed.isEmpty()) {
-      return "No speed limit.";
+      return energy.isPresent() || equipment.asksAnything()
+          ? "No speed limit."
+          : "No speed limit, and nothing is asked of bow or arrow.";
     }
     SpeedLimit limit = speed.get();
     String sentence = limit.side() == Side.BELOW ? "Below " : "At most ";
@@ -231,7 +240,9 @@ public record Rule(
                         + ratio
                         + " ("
                         + equipment.counts().phrase()
-                        + "); a heavier arrow has no speed limit")
+                        + "); an arrow of "
+                        + ratio
+                        + " or more has no speed limit")
             .orElse("")
         + ".";
   }

@@ -115,7 +115,7 @@ public final class RuleEffect {
         .map(
             step ->
                 new ReadingRounding(
-                    rounding instanceof Rounding.Nearest
+                    rounding instanceof Rounding.Stepped to && to.way() == Rounding.Way.NEAREST
                         ? ReadingRounding.Way.NEAREST
                         : ReadingRounding.Way.DOWN,
                     step.siDouble()))

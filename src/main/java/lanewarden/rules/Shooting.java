@@ -188,20 +188,13 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
 
   /** The reason shows rounded readings: it must say so, or they seem to be none of those taken. */
   private Verdict withRounding(Verdict verdict) {
-    String note = "; each reading first " + readingInWords();
+    String note = "; each reading first " + reading.ofReadings();
     if (verdict instanceof Verdict.Within within) {
       return new Verdict.Within(within.reason() + note);
     }
     return verdict instanceof Verdict.Over over
         ? new Verdict.Over(over.reason() + note, over.band())
         : verdict;
-  }
-
-  private String readingInWords() {
-    Speed step = reading.step().orElseThrow();
-    return reading instanceof Rounding.Down
-        ? "rounded down to whole steps of " + step
-        : "rounded to the nearest step of " + step + ", halves up";
   }
 
   private Verdict limitVerdict(List<Speed> readings, Bound bound) {
@@ -236,20 +229,36 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
         : Optional.empty();
   }
 
-  /** Sentences for the official's screen. */
-  List<String> sentences() {
+  /**
+   * Sentences for the official's screen.
+   *
+   * @param banded whether it matters how far over a reading is
+   */
+  List<String> sentences(boolean banded) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(plan.counted() == 1 ? "One reading decides." : decision.inWords(plan.counted()));
+    sentences.add(decisionSentence(banded));
     if (!reading.isNone()) {
-      sentences.add("Each reading is first " + readingInWords() + ".");
+      sentences.add("Each reading is first " + reading.ofReadings() + ".");
     }
     spread.ifPresent(
         most ->
             sentences.add(
-                "The counted readings may lie at most "
+                "Nothing is decided before all "
+                    + plan.counted()
+                    + " are in; readings more than "
                     + most
-                    + " apart; else the check ends undecided."));
+                    + " apart end the check undecided at once."));
     sentences.add(plan.inWords());
     return sentences;
+  }
+
+  private String decisionSentence(boolean banded) {
+    if (plan.counted() == 1) {
+      return "One reading decides.";
+    }
+    if (spread.isPresent()) {
+      return decision.withAllIn(plan.counted());
+    }
+    return banded ? decision.inBands(plan.counted()) : decision.inWords(plan.counted());
   }
 }

@@ -1,6 +1,5 @@
 package lanewarden.rules;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +17,7 @@ final class ShootingSection {
   private static final List<String> KEYS =
       List.of("decide", "within", "counted", "shots", "voids", "spread", "round-reading");
 
-  private enum Way {
+  private enum Way implements Worded {
     MEAN("mean", needed -> new Decision.Mean()),
     HIGHEST("highest", needed -> new Decision.Highest()),
     MEDIAN("median", needed -> new Decision.Median()),
@@ -33,12 +32,13 @@ final class ShootingSection {
       this.decision = decision;
     }
 
+    @Override
+    public String word() {
+      return word;
+    }
+
     private static Map<String, Way> words() {
-      Map<String, Way> words = new LinkedHashMap<>();
-      for (Way way : values()) {
-        words.put(way.word, way);
-      }
-      return words;
+      return Worded.words(values());
     }
   }
 
@@ -73,7 +73,7 @@ final class ShootingSection {
     Optional<Rounding> reading = limits.rounding("round-reading");
     Optional<Speed> spread =
         section.optionalValue(
-            "spread", "a speed of more than zero such as \"2 ft/s\"", ShootingSection::spread);
+            "spread", "a speed such as \"2 ft/s\"", text -> Plausible.SPREAD.of(Speed.parse(text)));
     boolean faultySpread = section.has("spread") && spread.isEmpty();
     if (spread.isPresent() && counted.isPresent() && counted.getAsInt() < 2) {
       section.fault(
@@ -87,15 +87,6 @@ final class ShootingSection {
       return Optional.empty();
     }
     return Optional.of(new Shooting(plan.get(), decision.get(), reading.get(), spread));
-  }
-
-  private static Speed spread(String text) {
-    Speed spread = Speed.parse(text);
-    if (spread.value().signum() == 0) {
-      throw new IllegalArgumentException(
-          "write how far apart the readings may lie, or take the line out");
-    }
-    return spread;
   }
 
   private Optional<ShotPlan> plan(OptionalInt counted) {

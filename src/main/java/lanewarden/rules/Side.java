@@ -1,7 +1,7 @@
 package lanewarden.rules;
 
 /** Whether what equals a limit still keeps it. */
-public enum Side {
+public enum Side implements Worded {
   /** A figure equal to the limit keeps it. */
   AT_MOST("at most"),
   /** A figure equal to the limit exceeds it. */
@@ -14,6 +14,7 @@ public enum Side {
   }
 
   /** As the rule book writes it. */
+  @Override
   public String word() {
     return word;
   }

@@ -45,6 +45,6 @@ record SpeedBound(SpeedLimit clause, Speed speed) implements Bound {
 
   @Override
   public String inWords() {
-    return "limit " + clause.inWords();
+    return clause.inWords();
   }
 }

@@ -53,9 +53,9 @@ public record SpeedLimit(
     return rounding.of(tolerance.above(limit));
   }
 
-  /** For example {@code 280 ft/s plus 3 % = 288.4 ft/s, rounded down to 288 ft/s}. */
+  /** For example {@code limit 280 ft/s plus 3 % = 288.4 ft/s, rounded down to 288 ft/s}. */
   String inWords() {
-    String words = side == Side.BELOW ? "below " : "";
+    String words = side == Side.BELOW ? "limit: below " : "limit ";
     words += tolerance.inWords(limit);
     if (!(tolerance instanceof Tolerance.None)) {
       words += " = " + Wording.plain(tolerance.above(limit));

@@ -22,6 +22,17 @@ public sealed interface Tolerance {
     return Optional.empty();
   }
 
+  /**
+   * Reads a share such as {@code 3 %} or a speed such as {@code 2 ft/s}.
+   *
+   * @throws lanewarden.quantity.QuantityException if the text is neither
+   */
+  static Tolerance shareOrSpeed(String text) {
+    return Percent.isMeantBy(text)
+        ? new Share(Percent.parse(text))
+        : new Absolute(Speed.parse(text));
+  }
+
   /** The limit is the limit. */
   record None() implements Tolerance {
     @Override

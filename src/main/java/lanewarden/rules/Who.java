@@ -1,7 +1,7 @@
 package lanewarden.rules;
 
 /** Who of a division is checked. */
-public enum Who {
+public enum Who implements Worded {
   /** Every competitor. */
   EVERYONE("everyone"),
   /** Those drawn at random. */
@@ -20,6 +20,7 @@ public enum Who {
   }
 
   /** As the rule book writes it. */
+  @Override
   public String word() {
     return word;
   }

@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.quantity.Speed;
@@ -46,7 +47,15 @@ public record WorkedCase(String name, SetUp setUp, List<Speed> readings, Verdict
   public String outcome() {
     return verdict.takesShots()
         ? "admitted, and measured like any other"
-        : verdict.word() + ", " + verdict.reason();
+        : verdict.word() + ", " + verdict.reason() + band().map(WorkedCase::follows).orElse("");
+  }
+
+  private Optional<Band> band() {
+    return verdict instanceof Verdict.Over over ? over.band() : Optional.empty();
+  }
+
+  private static String follows(Band band) {
+    return "; over by up to " + band.reach() + ": " + band.consequence().phrase();
   }
 
   /** The case in one sentence. */

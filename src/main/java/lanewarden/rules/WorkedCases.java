@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -29,6 +30,8 @@ final class WorkedCases {
   private static final BigDecimal ORDINARY_ARROW = new BigDecimal("400");
 
   private static final BigDecimal MARGIN = new BigDecimal("0.97");
+  private static final BigDecimal SLOWER = new BigDecimal("0.9");
+  private static final BigDecimal HALF = new BigDecimal("0.5");
   private static final BigDecimal TENTH = new BigDecimal("0.1");
   private static final BigDecimal A_LITTLE = new BigDecimal("0.4");
   private static final BigDecimal CLEARLY = new BigDecimal("0.8");
@@ -40,12 +43,19 @@ final class WorkedCases {
     this.rule = rule;
   }
 
-  /** At most six: three in shots and three in bow and arrow; none where nothing is checked. */
+  /**
+   * Three in shots, and one more for the last of several bands, for an energy limit that governs
+   * heavier arrows only, and for every clause on bow and arrow; none where nothing is checked.
+   */
   static List<WorkedCase> of(Rule rule) {
     WorkedCases worked = new WorkedCases(rule);
     SetUp setUp = worked.limited();
     if (rule.shooting().isPresent() && rule.fastest(setUp).isPresent()) {
-      worked.shots(rule.shooting().get(), setUp, rule.fastest(setUp).get());
+      Shooting how = rule.shooting().get();
+      Speed fastest = rule.fastest(setUp).get();
+      worked.shots(how, setUp, fastest);
+      worked.lastBand(how, setUp, fastest);
+      worked.energyGoverns(how, setUp, fastest);
     }
     rule.speed().flatMap(SpeedLimit::onlyBelow).ifPresent(ratio -> worked.heavyArrow(ratio));
     worked.equipment();
@@ -53,16 +63,52 @@ final class WorkedCases {
   }
 
   private void shots(Shooting how, SetUp setUp, Speed fastest) {
-    int decimals = Math.max(1, fastest.value().stripTrailingZeros().scale());
     BigDecimal edge = fastest.value();
-    BigDecimal step =
-        how.reading().step().map(Speed::value).orElse(TENTH).max(TENTH).stripTrailingZeros();
     add(
         INSIDE,
         setUp,
         readings(how, edge.multiply(MARGIN).setScale(0, RoundingMode.HALF_UP), fastest));
-    add(EDGE, setUp, readings(how, edge.setScale(decimals, RoundingMode.DOWN), fastest));
-    add(OUTSIDE, setUp, readings(how, edge.add(step).setScale(decimals, RoundingMode.UP), fastest));
+    add(EDGE, setUp, readings(how, edge.setScale(decimals(fastest), RoundingMode.DOWN), fastest));
+    outside(OUTSIDE, how, setUp, fastest);
+  }
+
+  private void outside(String name, Shooting how, SetUp setUp, Speed fastest) {
+    BigDecimal step =
+        how.reading().step().map(Speed::value).orElse(TENTH).max(TENTH).stripTrailingZeros();
+    BigDecimal over = fastest.value().add(step).setScale(decimals(fastest), RoundingMode.UP);
+    add(name, setUp, readings(how, over, fastest));
+  }
+
+  private static int decimals(Speed fastest) {
+    return Math.max(1, fastest.value().stripTrailingZeros().scale());
+  }
+
+  /** In the middle of the last of several bands; what is just outside lies in the first. */
+  private void lastBand(Shooting how, SetUp setUp, Speed allowed) {
+    List<Band> bands = rule.aftermath().bands();
+    int last = bands.size() - 1;
+    if (last > 0) {
+      BigDecimal edges =
+          bands.get(last - 1).edge(allowed).value().add(bands.get(last).edge(allowed).value());
+      BigDecimal middle = edges.multiply(HALF).setScale(decimals(allowed), RoundingMode.HALF_UP);
+      add("further outside", setUp, readings(how, middle, allowed));
+    }
+  }
+
+  /** An arrow so heavy that the energy limit is the tighter one, where it is not so already. */
+  private void energyGoverns(Shooting how, SetUp ordinary, Speed fastest) {
+    Optional<Speed> allowed = rule.speed().map(SpeedLimit::allowed).filter(fastest::equals);
+    if (rule.energy().isEmpty() || allowed.isEmpty()) {
+      return;
+    }
+    BigDecimal speed = allowed.get().si().multiply(SLOWER);
+    BigDecimal kilograms =
+        rule.energy().get().limit().si().divide(speed.pow(2).multiply(HALF), MathContext.DECIMAL64);
+    Mass arrow =
+        Mass.of(kilograms.divide(MassUnit.GRAIN.inSi(), 0, RoundingMode.CEILING), MassUnit.GRAIN);
+    SetUp heavy = new SetUp(arrow, ordinary.drawWeight(), ordinary.certifiedDrawWeight());
+    rule.fastest(heavy)
+        .ifPresent(governed -> outside("outside, heavy arrow", how, heavy, governed));
   }
 
   /** Readings that make the deciding figure exactly this; some of the others lie elsewhere. */

@@ -9,10 +9,11 @@ package lanewarden.written;
  */
 public record KeyPlace(TablePath table, String key, int item) {
 
-  /** As faults name it, for example {@code division[2].bands[1]}. */
+  /** As faults name it, for example {@code division[2].bands[1]}; can be shown as it is. */
   @Override
   public String toString() {
     String above = table.toString();
-    return (above.isEmpty() ? "" : above + ".") + key + (item == 0 ? "" : "[" + item + "]");
+    String named = (above.isEmpty() ? "" : above + ".") + key + (item == 0 ? "" : "[" + item + "]");
+    return WrittenText.shown(named);
   }
 }

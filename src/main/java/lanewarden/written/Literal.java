@@ -52,10 +52,7 @@ public sealed interface Literal {
       return switch (c) {
         case '"' -> "\\\"";
         case '\\' -> "\\\\";
-        case '\n' -> "\\n";
-        case '\r' -> "\\r";
-        case '\t' -> "\\t";
-        default -> Character.isISOControl(c) ? "\\u%04X".formatted(c) : Character.toString(c);
+        default -> Character.isISOControl(c) ? WrittenText.escape(c) : Character.toString(c);
       };
     }
   }

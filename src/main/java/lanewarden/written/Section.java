@@ -117,19 +117,6 @@ public final class Section {
     return OptionalLong.empty();
   }
 
-  /** {@code true} or {@code false}; may be missing. */
-  public Optional<Boolean> optionalFlag(String key) {
-    Object raw = ask(key);
-    if (raw == null) {
-      return Optional.empty();
-    }
-    if (raw instanceof Boolean flag) {
-      return Optional.of(flag);
-    }
-    fault(key, "true or false", describe(raw), "write " + key + " = true, without quotes");
-    return Optional.empty();
-  }
-
   /** A day, written as a TOML local date without quotes; may be missing. */
   public Optional<LocalDate> optionalDate(String key) {
     Object raw = ask(key);
@@ -147,11 +134,6 @@ public final class Section {
     return Optional.empty();
   }
 
-  /** A list of texts, none of them blank; no texts where the key is missing. */
-  public List<String> optionalTexts(String key) {
-    return optionalValues(key, "a text", Function.identity());
-  }
-
   /**
    * A list of texts that {@code parser} reads one by one; no values where the key is missing. Each
    * faulty item is a fault of its own, at its own place, named as {@code key[2]} for the second.
@@ -159,7 +141,7 @@ public final class Section {
    * @param expected what a right item looks like, for the fault
    * @param parser throws {@link IllegalArgumentException}, whose message becomes the mend
    */
-  public <T> List<T> optionalValues(String key, String expected, Function<String, T> parser) {
+  public <T> List<Item<T>> optionalItems(String key, String expected, Function<String, T> parser) {
     Object raw = ask(key);
     if (raw == null) {
       return List.of();
@@ -176,17 +158,26 @@ public final class Section {
           "keep those that are needed");
       return List.of();
     }
-    List<T> values = new ArrayList<>();
+    List<Item<T>> items = new ArrayList<>();
     for (int i = 0; i < array.size(); i++) {
-      Spot item = new Spot(new KeyPlace(path, key, i + 1), page.itemFrom(array.inputPositionOf(i)));
+      int number = i + 1;
+      Spot item = spotOf(key, array, number);
       if (array.get(i) instanceof String text && text.isBlank()) {
         fault(item, expected, describe(text), "write it out, or take it out of the list");
       } else {
-        parse(item, array.get(i), expected, parser).ifPresent(values::add);
+        parse(item, array.get(i), expected, parser)
+            .ifPresent(value -> items.add(new Item<>(number, value)));
       }
     }
-    return values;
+    return items;
   }
+
+  /**
+   * An item of a list.
+   *
+   * @param number which one of the list as written, from 1
+   */
+  public record Item<T>(int number, T value) {}
 
   /** A text that must be there and that {@code parser} reads. */
   public <T> Optional<T> value(String key, String expected, Function<String, T> parser) {
@@ -318,6 +309,13 @@ public final class Section {
     fault(spotOf(key), expected, found, mend);
   }
 
+  /** Notes a fault at an item of a key's list, counted from 1; 0 for the key as a whole. */
+  public void fault(String key, int item, String expected, String found, String mend) {
+    Spot spot =
+        item > 0 && raw(key) instanceof TomlArray list ? spotOf(key, list, item) : spotOf(key);
+    fault(spot, expected, found, mend);
+  }
+
   private void fault(Spot spot, String expected, String found, String mend) {
     Place at = spot.at();
     page.fault(
@@ -365,6 +363,10 @@ public final class Section {
 
   private Spot spotOf(String key) {
     return new Spot(new KeyPlace(path, key, 0), placeOf(key));
+  }
+
+  private Spot spotOf(String key, TomlArray list, int item) {
+    return new Spot(new KeyPlace(path, key, item), page.itemFrom(list.inputPositionOf(item - 1)));
   }
 
   /** The path of a table within this one. */

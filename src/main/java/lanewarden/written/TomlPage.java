@@ -52,7 +52,7 @@ public final class TomlPage {
                 error.position().line(),
                 error.position().column(),
                 "TOML",
-                String.valueOf(error.getMessage()),
+                TomlMend.found(String.valueOf(error.getMessage())),
                 TomlMend.of(String.valueOf(error.getMessage()))));
       }
       throw new WrittenRefused(file, faults);

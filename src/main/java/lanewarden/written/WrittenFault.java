@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * One thing wrong in a file that a person wrote.
  *
+ * <p>What it says can be shown anywhere as it is: a control character that stands in the file is
+ * written out as an escape, so that it cannot steer the terminal it is told on.
+ *
  * @param file the file's name as given
  * @param line from 1; 0 where the whole file is meant
  * @param column from 1, in characters; 0 where the whole line or file is meant
@@ -22,6 +25,13 @@ public record WrittenFault(
     String found,
     String mend) {
 
+  /** Writes control characters out. */
+  public WrittenFault {
+    expected = WrittenText.shown(expected);
+    found = WrittenText.shown(found);
+    mend = WrittenText.shown(mend);
+  }
+
   /** A fault that is about no key. */
   public WrittenFault(
       String file, int line, int column, String expected, String found, String mend) {
@@ -31,7 +41,7 @@ public record WrittenFault(
   /** {@code file:line:column: expected …, found …; mend: …}. */
   @Override
   public String toString() {
-    return file
+    return WrittenText.shown(file)
         + ":"
         + line
         + ":"

@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
 
 /** The text of a file that a person wrote: UTF-8, strictly, and of a size a person writes. */
 public final class WrittenText {
@@ -49,7 +50,30 @@ public final class WrittenText {
    * the direction of writing round and so can make a text read as another.
    */
   public static boolean isPlain(String text) {
-    return text.codePoints().noneMatch(c -> Character.isISOControl(c) || turnsDirection(c));
+    return text.codePoints().allMatch(WrittenText::isPlain);
+  }
+
+  private static boolean isPlain(int c) {
+    return !Character.isISOControl(c) && !turnsDirection(c);
+  }
+
+  /** The text with everything that is not plain as TOML escapes it, to be shown on one line. */
+  static String shown(String text) {
+    return isPlain(text)
+        ? text
+        : text.codePoints()
+            .mapToObj(c -> isPlain(c) ? Character.toString(c) : escape(c))
+            .collect(Collectors.joining());
+  }
+
+  /** A control character as TOML writes it in a text. */
+  static String escape(int c) {
+    return switch (c) {
+      case '\n' -> "\\n";
+      case '\r' -> "\\r";
+      case '\t' -> "\\t";
+      default -> "\\u%04X".formatted(c);
+    };
   }
 
   private static boolean turnsDirection(int c) {

@@ -61,7 +61,7 @@ final class RandomRule {
   }
 
   private void equipment(boolean speed) {
-    maybe("least-arrow", "4 gr/lb", "5 gr/lb");
+    maybe("least-arrow", "3 gr/lb", "4 gr/lb");
     maybe("least-draw-weight", "40 lbf");
     maybe("most-draw-weight", "60 lbf");
     boolean asked =

@@ -41,7 +41,7 @@ class RuleBookTest {
                     new Decision.Mean(),
                     1),
                 Coverage.everyone(),
-                Origin.unsaid()),
+                new Origin(null, null, null, null)),
             new Division(
                 "TR",
                 "Traditional",
@@ -52,7 +52,7 @@ class RuleBookTest {
                     new Decision.WithinCount(2),
                     0),
                 Coverage.everyone(),
-                Origin.unsaid())),
+                new Origin(null, null, null, null))),
         book.divisions());
   }
 

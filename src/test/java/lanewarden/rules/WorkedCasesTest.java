@@ -55,7 +55,7 @@ class WorkedCasesTest {
   void aVerySlowLimitHasCasesToo(String decide) throws Exception {
     Division division =
         division(
-            "limit = \"0.01 ft/s\"\ntolerance = \"none\"\nrechecks = 0\ndecide = \""
+            "limit = \"10 ft/s\"\ntolerance = \"none\"\nrechecks = 0\ndecide = \""
                 + decide
                 + "\"\ncounted = 3\nshots = 3\nvoids = 0\n");
     assertTrue(outcomes(division).startsWith("inside: within, at the edge: within"), decide);
@@ -113,5 +113,37 @@ class WorkedCasesTest {
         List.of(),
         division("limit = \"300 ft/s\"\ntolerance = \"none\"\nwho = \"not measured\"\n")
             .workedCases());
+  }
+
+  @Test
+  void aHeavyArrowShowsTheEnergyLimitBesideASpeedLimit() throws Exception {
+    Division division =
+        division(
+            "limit = \"300 ft/s\"\ntolerance = \"none\"\nenergy = \"80 ft·lbf\"\nrechecks = 0\n"
+                + "decide = \"mean\"\ncounted = 3\nshots = 3\nvoids = 0\n");
+    assertEquals(
+        "inside: within, at the edge: within, outside: over, outside, heavy arrow: over",
+        outcomes(division));
+    assertTrue(
+        division.workedCases().get(3).verdict().reason().contains(" ft·lbf), limit 80 ft·lbf for"),
+        division.workedCases().get(3)::inWords);
+  }
+
+  @Test
+  void whatIsOverShowsWhatFollowsInItsBand() throws Exception {
+    List<WorkedCase> cases =
+        division(
+                "limit = \"280 ft/s\"\ntolerance = \"none\"\nrechecks = 1\n"
+                    + "bands = [\"up to 1 %: re-check\", \"up to 10 ft/s: barred\"]\n"
+                    + "decide = \"highest\"\ncounted = 1\nshots = 1\nvoids = 0\n")
+            .workedCases();
+    assertEquals(
+        "over, reading 280.1 ft/s, limit 280 ft/s; over by up to 1 %: a re-check, while one is left",
+        cases.get(2).outcome());
+    // (282.8 + 290) / 2 = 286.4
+    assertEquals(
+        "further outside (readings 286.4 ft/s): over, reading 286.4 ft/s, limit 280 ft/s;"
+            + " over by up to 10 ft/s: the archer is barred from the event",
+        cases.get(3).inWords());
   }
 }

@@ -41,7 +41,7 @@ public final class FaultTable {
               Integer.parseInt(part[2]),
               key ? place(about) : null,
               key ? about.group("expected") : part[3],
-              part[4].replace("\\n", "\n").replace("\\r", "\r"),
+              part[4],
               part[5]);
       faults.computeIfAbsent(part[0], file -> new ArrayList<>()).add(fault);
     }

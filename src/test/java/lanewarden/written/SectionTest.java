@@ -24,8 +24,8 @@ class SectionTest {
         page("day = 2026-03-01\nwords = [\n  \"one\", # first\n  'two',\n]\nnone = []\n");
     Section root = page.root();
     assertEquals(Optional.of(LocalDate.of(2026, 3, 1)), root.optionalDate("day"));
-    assertEquals(List.of("one", "two"), root.optionalTexts("words"));
-    assertEquals(List.of(), root.optionalTexts("none"));
+    assertEquals(List.of("one", "two"), texts(root, "words"));
+    assertEquals(List.of(), texts(root, "none"));
     root.closed();
     page.refuseIfFaulty();
   }
@@ -34,7 +34,7 @@ class SectionTest {
   void aMissingDayAndAMissingListAreNoFault() throws WrittenRefused {
     TomlPage page = page("");
     assertEquals(Optional.empty(), page.root().optionalDate("day"));
-    assertEquals(List.of(), page.root().optionalTexts("words"));
+    assertEquals(List.of(), texts(page.root(), "words"));
     page.refuseIfFaulty();
   }
 
@@ -59,8 +59,7 @@ class SectionTest {
   @Test
   void eachFaultyItemOfAListIsNamedAtItsPlace() {
     List<WrittenFault> faults =
-        faults(
-            "words = [\"🏹\", # seven\n\n  7,\r\n\t\" \"]\n", root -> root.optionalTexts("words"));
+        faults("words = [\"🏹\", # seven\n\n  7,\r\n\t\" \"]\n", root -> texts(root, "words"));
     assertEquals(
         List.of(
             new WrittenFault(
@@ -84,7 +83,7 @@ class SectionTest {
 
   @Test
   void aTextInPlaceOfAListIsAFault() {
-    WrittenFault fault = onlyFault("words = \"full draw\"\n", root -> root.optionalTexts("words"));
+    WrittenFault fault = onlyFault("words = \"full draw\"\n", root -> texts(root, "words"));
     assertEquals("a list of texts", fault.expected());
     assertEquals("write words = [\"…\", \"…\"]", fault.mend());
   }
@@ -92,8 +91,12 @@ class SectionTest {
   @Test
   void itemsAreReadOneByOneAndTheParserNamesTheMend() throws WrittenRefused {
     TomlPage page = page("speeds = [\"300 ft/s\", \"290 kph\", \"91 m/s\"]\n");
-    List<Speed> read = page.root().optionalValues("speeds", "a speed", Speed::parse);
-    assertEquals(List.of(Speed.parse("300 ft/s"), Speed.parse("91 m/s")), read);
+    List<Section.Item<Speed>> read = page.root().optionalItems("speeds", "a speed", Speed::parse);
+    assertEquals(
+        List.of(
+            new Section.Item<>(1, Speed.parse("300 ft/s")),
+            new Section.Item<>(3, Speed.parse("91 m/s"))),
+        read);
     WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
     assertEquals(1, refused.faults().size());
     assertEquals("use one of ft/s, m/s", refused.faults().get(0).mend());
@@ -124,6 +127,12 @@ class SectionTest {
     assertEquals("one of the 12 keys known here", fault.expected());
     assertEquals(new KeyPlace(TablePath.top(), key, 0), fault.place());
     assertEquals(mend, fault.mend());
+  }
+
+  private static List<String> texts(Section section, String key) {
+    return section.optionalItems(key, "a text", text -> text).stream()
+        .map(Section.Item::value)
+        .toList();
   }
 
   private static void closed(Section section, String... known) {

@@ -18,12 +18,10 @@ class TomlPageTest {
   @Test
   void readsEveryKindOfValue() throws WrittenRefused {
     TomlPage page =
-        page(
-            "name = \"Oak\"\nshots = 3\nopen = true\nlimit = \"300 ft/s\"\n[inner]\nword = \"mean\"\n");
+        page("name = \"Oak\"\nshots = 3\nlimit = \"300 ft/s\"\n[inner]\nword = \"mean\"\n");
     Section root = page.root();
     assertEquals(Optional.of("Oak"), root.text("name"));
     assertEquals(OptionalInt.of(3), root.whole("shots", 1, 9));
-    assertEquals(Optional.of(true), root.optionalFlag("open"));
     assertEquals(
         Optional.of(Speed.parse("300 ft/s")), root.value("limit", "a speed", Speed::parse));
     Section inner = root.section("inner").orElseThrow();
@@ -39,7 +37,6 @@ class TomlPageTest {
     Section root = page("").root();
     assertEquals(Optional.empty(), root.optionalText("a"));
     assertEquals(OptionalInt.empty(), root.optionalWhole("b", 0, 1));
-    assertEquals(Optional.empty(), root.optionalFlag("c"));
     assertEquals(Optional.empty(), root.optionalChoice("d", Map.of("x", 1)));
     assertEquals(List.of(), root.sections("e"));
     assertFalse(root.has("f"));
@@ -77,19 +74,17 @@ class TomlPageTest {
 
   @Test
   void wrongKindOfValueIsAFault() throws WrittenRefused {
-    TomlPage page =
-        page("t = 3\nw = \"3\"\nf = 1\nv = 300\nc = 2\ns = 1\nl = [1, 2]\nblank = \" \"\n");
+    TomlPage page = page("t = 3\nw = \"3\"\nv = 300\nc = 2\ns = 1\nl = [1, 2]\nblank = \" \"\n");
     Section root = page.root();
     root.text("t");
     root.whole("w", 0, 9);
-    root.optionalFlag("f");
     root.value("v", "a speed", Speed::parse);
     root.choice("c", Map.of("mean", 1));
     root.section("s");
     root.section("none");
     root.sections("l");
     root.text("blank");
-    assertEquals(9, assertThrows(WrittenRefused.class, page::refuseIfFaulty).faults().size());
+    assertEquals(8, assertThrows(WrittenRefused.class, page::refuseIfFaulty).faults().size());
   }
 
   @Test
@@ -127,6 +122,18 @@ class TomlPageTest {
     assertEquals(
         Optional.of("tolerance"), NearMatch.of("tolerence", List.of("limit", "tolerance")));
     assertEquals(Optional.empty(), NearMatch.of("zebra", List.of("limit", "tolerance")));
+  }
+
+  @Test
+  void controlCharactersOfTheFileNeverReachTheTerminal() throws WrittenRefused {
+    TomlPage page = page("word = \"\\u001b[31mred\\n\"\n\"\\u001b[2J\" = 1\n");
+    page.root().choice("word", Map.of("mean", 1));
+    page.root().closed();
+    WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
+    assertEquals("\"\\u001B[31mred\\n\"", refused.faults().get(0).found());
+    for (WrittenFault fault : refused.faults()) {
+      assertTrue(WrittenText.isPlain(fault.toString()), fault::toString);
+    }
   }
 
   private static String expected(WrittenRefused refused, int index) {

@@ -1,0 +1,101 @@
+package lanewarden.rules;
+
+import lanewarden.bow.GrainsPerPound;
+import lanewarden.quantity.Energy;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Percent;
+import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Speed;
+
+/**
+ * Between which figures a rule's figure lies; what lies outside is a misprint.
+ *
+ * <p>The ranges are wide on purpose: from a child's bow to a crossbow, and common practice of the
+ * trade well inside them.
+ *
+ * @param kind for messages, for example {@code a speed}
+ * @param least still plausible
+ * @param most still plausible
+ */
+record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) {
+
+  static final Plausible<Speed> LIMIT = speed("10 ft/s", "1000 ft/s");
+  static final Plausible<Speed> STEP = speed("0.001 ft/s", "10 ft/s");
+  static final Plausible<Speed> SPREAD = speed("0.1 ft/s", "100 ft/s");
+  static final Plausible<Energy> ENERGY =
+      new Plausible<>("a kinetic energy", Energy.parse("1 J"), Energy.parse("1000 J"));
+  static final Plausible<Force> DRAW_WEIGHT =
+      new Plausible<>("a draw weight", Force.parse("1 lbf"), Force.parse("500 lbf"));
+  static final Plausible<GrainsPerPound> ARROW =
+      new Plausible<>(
+          "an arrow mass per draw weight",
+          GrainsPerPound.parse("0.5 gr/lb"),
+          GrainsPerPound.parse("50 gr/lb"));
+
+  private static final Plausible<Percent> TOLERANCE_SHARE = share("0 %", "25 %");
+  private static final Plausible<Speed> TOLERANCE_SPEED = speed("0 ft/s", "50 ft/s");
+  private static final Plausible<Percent> ACCURACY_SHARE = share("0.001 %", "10 %");
+  private static final Plausible<Speed> ACCURACY_SPEED = speed("0.001 ft/s", "20 ft/s");
+  private static final Plausible<Percent> BAND_SHARE = share("0.001 %", "100 %");
+  private static final Plausible<Speed> BAND_SPEED = speed("0.001 ft/s", "300 ft/s");
+
+  private static Plausible<Speed> speed(String least, String most) {
+    return new Plausible<>("a speed", Speed.parse(least), Speed.parse(most));
+  }
+
+  private static Plausible<Percent> share(String least, String most) {
+    return new Plausible<>("a percentage", Percent.parse(least), Percent.parse(most));
+  }
+
+  /**
+   * The figure itself.
+   *
+   * @throws QuantityException if it lies outside
+   */
+  Q of(Q figure) {
+    if (figure.compareTo(least) < 0 || figure.compareTo(most) > 0) {
+      throw new QuantityException(
+          kind + " from " + least + " to " + most,
+          "\"" + figure + "\"",
+          "check the figure and its unit");
+    }
+    return figure;
+  }
+
+  /**
+   * A tolerance itself.
+   *
+   * @throws QuantityException if its share or speed lies outside
+   */
+  static Tolerance tolerance(Tolerance written) {
+    return within(written, TOLERANCE_SHARE, TOLERANCE_SPEED);
+  }
+
+  /**
+   * An instrument's accuracy itself.
+   *
+   * @throws QuantityException if its share or speed lies outside
+   */
+  static Tolerance accuracy(Tolerance written) {
+    return within(written, ACCURACY_SHARE, ACCURACY_SPEED);
+  }
+
+  /**
+   * A band itself.
+   *
+   * @throws QuantityException if it reaches to a share or speed that lies outside
+   */
+  static Band band(Band written) {
+    within(written.width(), BAND_SHARE, BAND_SPEED);
+    return written;
+  }
+
+  private static Tolerance within(
+      Tolerance written, Plausible<Percent> share, Plausible<Speed> speed) {
+    if (written instanceof Tolerance.Share percentage) {
+      share.of(percentage.percent());
+    }
+    written.speed().ifPresent(speed::of);
+    return written;
+  }
+}
