@@ -219,10 +219,26 @@ final class CheckExaminer {
               + Wording.count(check.shots().size(), "shot")
               + ": "
               + Wording.quoted(closed.reason())
-              + ".",
+              + "."
+              + overAllTheSame(check),
           check.number(),
           entry);
     }
+  }
+
+  /** Who was over but for a tick or a band is not let off by ending the check; say so. */
+  private String overAllTheSame(Check check) {
+    if (!check.usesRecheck()) {
+      return "";
+    }
+    return division(check)
+            .map(Division::rule)
+            .filter(check::isOverButForFormalities)
+            .map(rule -> check.judgedBy(rule).reason())
+            .map(lacks -> " By its readings it was over, and only lacked: " + lacks + ".")
+            .orElse(
+                " It had been over before a reading was declared void or figures were stated anew.")
+        + " It uses up a re-check.";
   }
 
   private void refuseIfClosed(long entry, long number, String what) {

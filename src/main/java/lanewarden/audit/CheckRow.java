@@ -15,7 +15,6 @@ import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
-import lanewarden.rules.Consequence;
 import lanewarden.rules.Phase;
 import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
@@ -142,11 +141,7 @@ record CheckRow(
 
   /** What was signed to follow the verdict that stands; blank where nothing was. */
   static String follows(Check check) {
-    return check
-        .verdict()
-        .flatMap(given -> Optional.ofNullable(given.fact().follows()))
-        .map(Consequence::phrase)
-        .orElse("");
+    return check.verdict().flatMap(Check.GivenVerdict::followsInWords).orElse("");
   }
 
   private static String bow(SetUp setUp) {

@@ -10,12 +10,11 @@ import lanewarden.metrology.Spread;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Division;
-import lanewarden.rules.RuleBook;
 
 /**
- * What came out in one division, under one rule book.
+ * What came out in one division, as long as its rule stayed as it was.
  *
- * @param book which rule book, where the ledger holds several; else nothing
+ * @param book which rule books, where the ledger holds several; else nothing
  * @param readings how many stand
  * @param mean of the readings that stand, in the unit of the limit; a dash where there is none
  * @param deviation their sample standard deviation; a dash where there are fewer than two
@@ -111,18 +110,5 @@ record DivisionSheet(
         + " that stand, "
         + above
         + " of them over it. Every value stands in the table of checks.";
-  }
-
-  /** Whether there is a picture. */
-  boolean pictured() {
-    return !svg.isEmpty();
-  }
-
-  /** The checks of a division that this rule book governed. */
-  static List<Check> governed(List<Check> checks, RuleBook book, Division division) {
-    return checks.stream()
-        .filter(c -> c.ruleBook().equals(book.sha256()))
-        .filter(c -> c.opened().division().equals(division.code()))
-        .toList();
   }
 }

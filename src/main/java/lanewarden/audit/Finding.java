@@ -44,12 +44,16 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     NAME(true, "Signed with the key of another name"),
     /** A check that the rule does not call for by itself. */
     GROUNDS(false, "Checks called on grounds of their own"),
+    /** One and the same archer whose readings could not be believed, check after check. */
+    SPREAD_AGAIN(false, "Checks that ended by too wide a spread again and again"),
     /** Bow or arrow stated otherwise than before. */
     SET_UP(false, "Bow and arrow stated anew"),
     /** A fail of which was not signed what follows it, as older versions did. */
     FOLLOWS_UNSAID(false, "Fails without what follows them"),
     /** Another draw of a division that had one. */
     DRAWN_ANEW(false, "Divisions drawn anew"),
+    /** The event was said to be in an earlier phase again. */
+    PHASE_BACK(false, "Phases of the event that went back"),
     /** Another phase of the event began. */
     PHASE(false, "Phases of the event"),
     /** A verdict that a void or a later verdict replaced. */

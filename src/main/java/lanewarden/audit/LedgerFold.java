@@ -90,6 +90,7 @@ final class LedgerFold implements Consumer<Examined> {
   /** What it all amounts to, once the last entry is verified. */
   Evidence finish(Verification verification) {
     checks.finish();
+    new SpreadExaminer(standing, findings).finish();
     station.finish(verification.officials(), verification.organizer());
     verification.faults().forEach(f -> faulty.add(f.sequence()));
     findings.sort(Comparator.comparing(Finding::kind));

@@ -29,6 +29,7 @@ final class PageWriter {
   private final Ink ink;
   private final Verification verification;
   private final List<RuleBook> books;
+  private final List<RuleRun> runs;
   private final List<Check> checks;
   private final Map<String, String> names;
 
@@ -40,6 +41,7 @@ final class PageWriter {
     this.ink = ink;
     this.verification = evidence.verification();
     this.books = evidence.standing().ruleBooks();
+    this.runs = RuleRun.of(books);
     this.checks = evidence.standing().checks();
     this.names = names();
   }
@@ -136,26 +138,47 @@ final class PageWriter {
   private List<ReportPage.Book> bookPages() {
     List<ReportPage.Book> pages = new ArrayList<>();
     for (RuleBook book : books) {
-      List<ReportPage.Book.Rule> rules =
-          book.divisions().stream()
-              .map(
-                  d ->
-                      new ReportPage.Book.Rule(
-                          d.code(),
-                          d.name(),
-                          d.sentences(),
-                          d.workedCases().stream().map(WorkedCase::inWords).toList()))
-              .toList();
       pages.add(
           new ReportPage.Book(
               book.event(),
               book.edition(),
               book.sha256(),
-              rules,
+              runs.stream().filter(run -> run.first().equals(book)).map(PageWriter::rule).toList(),
+              unchanged(book),
               book.text(),
               "rule-book-" + (pages.size() + 1)));
     }
     return pages;
+  }
+
+  private static ReportPage.Book.Rule rule(RuleRun run) {
+    Division division = run.division();
+    return new ReportPage.Book.Rule(
+        division.code(),
+        division.name(),
+        division.sentences(),
+        division.workedCases().stream().map(WorkedCase::inWords).toList());
+  }
+
+  /** A sentence for each earlier rule book in which divisions of this one stand as they are. */
+  private List<String> unchanged(RuleBook book) {
+    Map<RuleBook, List<String>> since = new LinkedHashMap<>();
+    runs.stream()
+        .filter(run -> run.goesOnIn(book))
+        .forEach(
+            run ->
+                since
+                    .computeIfAbsent(run.first(), first -> new ArrayList<>())
+                    .add(run.division().code()));
+    return since.entrySet().stream()
+        .map(
+            e ->
+                "Unchanged since rule book "
+                    + Wording.shortHash(e.getKey().sha256())
+                    + ": "
+                    + String.join(", ", e.getValue())
+                    + ".")
+        .toList();
   }
 
   private static ReportPage.Draw draw(Standing.Draw draw) {
@@ -183,12 +206,9 @@ final class PageWriter {
 
   private List<DivisionSheet> divisions() throws IOException {
     List<DivisionSheet> sheets = new ArrayList<>();
-    for (RuleBook book : books) {
-      String which = books.size() > 1 ? Wording.shortHash(book.sha256()) : "";
-      for (Division division : book.divisions()) {
-        List<Check> governed = DivisionSheet.governed(checks, book, division);
-        sheets.add(DivisionSheet.of(division, which, governed, face, ink));
-      }
+    for (RuleRun run : runs) {
+      String which = books.size() > 1 ? run.inWords() : "";
+      sheets.add(DivisionSheet.of(run.division(), which, run.governed(checks), face, ink));
     }
     return sheets;
   }

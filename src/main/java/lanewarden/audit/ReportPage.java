@@ -43,9 +43,20 @@ record ReportPage(
     record Line(String entries, String words) {}
   }
 
-  /** A rule book. */
+  /**
+   * A rule book.
+   *
+   * @param rules its divisions that the rule book before does not have so
+   * @param unchanged a sentence for each earlier rule book of which it keeps divisions
+   */
   record Book(
-      String event, String edition, String sha256, List<Rule> rules, String text, String anchor) {
+      String event,
+      String edition,
+      String sha256,
+      List<Rule> rules,
+      List<String> unchanged,
+      String text,
+      String anchor) {
     /** What a division demands, a sentence each. */
     record Rule(String code, String name, List<String> sentences, List<String> cases) {}
   }

@@ -12,6 +12,7 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Entry;
+import lanewarden.rules.Phase;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +31,7 @@ final class StationExaminer {
   private final Map<Long, SignIn> signIns = new LinkedHashMap<>();
   private final Map<Long, String> ruleBookSigners = new LinkedHashMap<>();
   private @Nullable Instant latest;
+  private Phase phase = Phase.BEFORE;
   private boolean ruleBookSeen;
   private boolean rosterSeen;
 
@@ -82,7 +84,7 @@ final class StationExaminer {
     } else if (fact instanceof Fact.OfficialSignedIn in) {
       signIns.put(number, new SignIn(entry.signer(), in.name()));
     } else if (fact instanceof Fact.PhaseBegan began) {
-      add(Kind.PHASE, "From here on it is " + began.phase().phrase() + ".", number);
+      began(number, began);
     } else if (fact instanceof Fact.RuleBookAdopted adopted) {
       adopted(number, entry.signer(), adopted);
     } else if (fact instanceof Fact.RosterAdopted adopted) {
@@ -91,6 +93,22 @@ final class StationExaminer {
       }
       rosterSeen = true;
     }
+  }
+
+  private void began(long number, Fact.PhaseBegan began) {
+    boolean back = began.phase().compareTo(phase) < 0;
+    String reason =
+        began.reason() == null
+            ? back ? " No reason was signed." : ""
+            : " The reason: " + Wording.quoted(began.reason()) + ".";
+    add(
+        back ? Kind.PHASE_BACK : Kind.PHASE,
+        "From here on it is "
+            + began.phase().phrase()
+            + (back ? " again; it was " + phase.phrase() + "." : ".")
+            + reason,
+        number);
+    phase = began.phase();
   }
 
   private void adopted(long number, String signer, Fact.RuleBookAdopted adopted) {

@@ -23,6 +23,7 @@ final class VerdictExaminer {
   private final Standing standing;
   private final List<Finding> findings;
   private final Map<Long, Given> last = new HashMap<>();
+  private final Map<Long, Given> fallen = new HashMap<>();
 
   private record Given(long entry, Fact.VerdictGiven fact) {}
 
@@ -37,6 +38,7 @@ final class VerdictExaminer {
     if (replaced != null) {
       takenBack(replaced, check, "replaced by a second verdict", entry);
     }
+    givenAnew(entry, given, check);
     if (!given.ruleBook().equals(check.ruleBook())) {
       add(
           Kind.RULE,
@@ -98,11 +100,11 @@ final class VerdictExaminer {
 
   private void follows(
       long entry, Fact.VerdictGiven given, Check check, Optional<Consequence> recomputed) {
-    Optional<Consequence> signed = Optional.ofNullable(given.follows());
+    Optional<Consequence> signed = check.verdict().flatMap(Check.GivenVerdict::follows);
     if (signed.equals(recomputed)) {
       return;
     }
-    String rule = recomputed.map(Consequence::phrase).orElse("nothing");
+    String rule = recomputed.map(next -> inWords(given, next)).orElse("nothing");
     if (signed.isEmpty()) {
       add(
           Kind.FOLLOWS_UNSAID,
@@ -115,12 +117,16 @@ final class VerdictExaminer {
               + " "
               + check.phase().phrase()
               + " was signed with what follows as "
-              + Wording.quoted(signed.get().phrase())
+              + Wording.quoted(inWords(given, signed.get()))
               + ", but by the rule follows: "
               + rule
               + ".",
           entry);
     }
+  }
+
+  private static String inWords(Fact.VerdictGiven given, Consequence follows) {
+    return Check.GivenVerdict.inWords(given.outcome(), follows);
   }
 
   private void compare(long entry, Fact.VerdictGiven given, Check check, Verdict recomputed) {
@@ -163,24 +169,39 @@ final class VerdictExaminer {
    * @param how for example {@code a reading was declared void}
    */
   void fell(long entry, Check check, String how) {
-    Given fallen = last.remove(check.number());
-    if (fallen != null) {
-      takenBack(fallen, check, "taken back when " + how, entry);
+    Given falls = last.remove(check.number());
+    if (falls != null) {
+      takenBack(falls, check, "taken back when " + how, entry);
+      fallen.put(check.number(), falls);
     }
   }
 
-  private void takenBack(Given fallen, Check check, String how, long by) {
+  /** A verdict in the place of one that fell is told beside it, be it the same or another. */
+  private void givenAnew(long entry, Fact.VerdictGiven given, Check check) {
+    Given fell = fallen.remove(check.number());
+    if (fell != null) {
+      add(
+          Kind.TAKEN_BACK,
+          Wording.check(check)
+              + ": in the place of "
+              + told(fell.fact())
+              + " was given "
+              + told(given)
+              + ".",
+          fell.entry(),
+          entry);
+    }
+  }
+
+  private static String told(Fact.VerdictGiven given) {
+    return Wording.quoted(given.outcome().word()) + " (" + given.reason() + ")";
+  }
+
+  private void takenBack(Given falls, Check check, String how, long by) {
     add(
         Kind.TAKEN_BACK,
-        Wording.check(check)
-            + ": "
-            + Wording.quoted(fallen.fact().outcome().word())
-            + " ("
-            + fallen.fact().reason()
-            + ") was "
-            + how
-            + ".",
-        fallen.entry(),
+        Wording.check(check) + ": " + told(falls.fact()) + " was " + how + ".",
+        falls.entry(),
         by);
   }
 

@@ -51,20 +51,20 @@ final class LineSession {
     boolean stays = true;
     Optional<String> next = typed.next();
     while (stays && next.isPresent()) {
-      stays = obey(next.get().strip());
+      stays = obey(next.get().strip(), typed);
       narrator.settle();
       next = stays ? typed.next() : Optional.empty();
     }
   }
 
   /** Obeys a line; false if it leaves the line. */
-  private boolean obey(String typed) throws InterruptedException, IOException {
-    if (typed.isEmpty() || typed.startsWith("#")) {
+  private boolean obey(String line, LineSource typed) throws InterruptedException, IOException {
+    if (line.isEmpty() || line.startsWith("#")) {
       return true;
     }
     try {
-      Optional<LineWord> word = LineWord.first(typed);
-      return word.isPresent() ? obey(word.get(), word.get().rest(typed)) : call(typed);
+      Optional<LineWord> word = LineWord.first(line);
+      return word.isPresent() ? obey(word.get(), word.get().rest(line), typed) : called(line);
     } catch (StationException e) {
       terminal.say(e.trouble().toString());
     } catch (CommandRefused e) {
@@ -73,10 +73,10 @@ final class LineSession {
     return true;
   }
 
-  private boolean obey(LineWord word, String rest)
+  private boolean obey(LineWord word, String rest, LineSource typed)
       throws StationException, CommandRefused, InterruptedException, IOException {
     switch (word) {
-      case CALL -> call(rest);
+      case CALL -> because(rest, station::call);
       case SETUP -> station.state(SetUpWords.read(rest));
       case TICK -> tick(rest);
       case TYPED -> station.type(rest);
@@ -86,11 +86,10 @@ final class LineSession {
       case STATUS -> Narration.of(station.view()).forEach(ear);
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
-      case PHASE -> station.begin(rest);
+      case PHASE -> because(rest, station::begin);
       case DRAW -> draw(rest);
       case ADOPT ->
-          station.adoptRuleBook(
-              new Passphrases(terminal).of("the organizer", Optional.empty()), rest);
+          station.adoptRuleBook(new Passphrases(terminal).in(typed, "the organizer"), rest);
       case HELP -> terminal.say(LineWord.list());
       case OUT -> {
         return false;
@@ -103,14 +102,24 @@ final class LineSession {
     return true;
   }
 
-  private boolean call(String typed) throws StationException {
+  private boolean called(String typed) throws StationException {
+    because(typed, station::call);
+    return true;
+  }
+
+  /** What can be done with words that say why. */
+  @FunctionalInterface
+  private interface Reasoned {
+    void act(String what, String why) throws StationException;
+  }
+
+  private static void because(String typed, Reasoned act) throws StationException {
     Matcher because = BECAUSE.matcher(typed);
     if (because.matches()) {
-      station.call(because.group(1), because.group(2));
+      act.act(because.group(1), because.group(2));
     } else {
-      station.call(typed);
+      act.act(typed, "");
     }
-    return true;
   }
 
   private void tick(String rest) throws StationException {

@@ -34,11 +34,11 @@ enum LineWord {
   /** The line closes. */
   CLOSE("", "close the line for today, sign out and leave"),
   /** Another phase of the event begins. */
-  PHASE("WORD", "begin a phase of the event: before, during or after"),
+  PHASE("WORD [because WHY]", "begin a phase: before, during, after; back only with a reason"),
   /** Draws who is to be checked. */
   DRAW("DIVISION SEED", "draw a division's random share from digits thrown before witnesses"),
   /** Puts the changed rule book in force. */
-  ADOPT("REASON", "put the folder's changed rule book in force, as the organizer"),
+  ADOPT("REASON", "put the changed rule book in force; a script's next line is the passphrase"),
   /** Lists the words. */
   HELP("", "list these words");
 

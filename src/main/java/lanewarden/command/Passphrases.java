@@ -24,7 +24,7 @@ final class Passphrases {
   /** The first line of the file, or what is typed. The caller wipes it. */
   char[] of(String person, Optional<Path> file) throws IOException, CommandRefused {
     if (file.isEmpty()) {
-      return typed("Passphrase of " + person + ": ");
+      return typed(promptFor(person));
     }
     char[] text = read(file.get());
     char[] line = firstLine(text);
@@ -35,6 +35,23 @@ final class Passphrases {
   /** The passphrase of a person who gets a key: typed twice, or from a line "name: passphrase". */
   char[] fresh(String person, Optional<Path> file) throws IOException, CommandRefused {
     return file.isPresent() ? listed(person, file.get()) : twice(person);
+  }
+
+  /**
+   * The passphrase of a person in the middle of a session: typed unseen; where there is no keyboard
+   * for that, the session is a script, and its next line is the passphrase. So it is never taken
+   * for a word to obey, and never told.
+   */
+  char[] in(LineSource script, String person) throws IOException, CommandRefused {
+    Optional<char[]> unseen = terminal.secret(promptFor(person));
+    if (unseen.isPresent()) {
+      return unseen.get();
+    }
+    return script.next().map(line -> line.strip().toCharArray()).orElseThrow(Passphrases::missing);
+  }
+
+  private static String promptFor(String person) {
+    return "Passphrase of " + person + ": ";
   }
 
   private char[] twice(String person) throws CommandRefused {
@@ -54,15 +71,15 @@ final class Passphrases {
   }
 
   private char[] typed(String prompt) throws CommandRefused {
-    return terminal
-        .secret(prompt)
-        .orElseThrow(
-            () ->
-                CommandRefused.misstep(
-                    "NO-KEYBOARD",
-                    "No passphrase could be asked for.",
-                    "The program does not run in a terminal of its own, or the input ended.",
-                    "Give the passphrase in a file; --help says how."));
+    return terminal.secret(prompt).orElseThrow(Passphrases::missing);
+  }
+
+  private static CommandRefused missing() {
+    return CommandRefused.misstep(
+        "NO-KEYBOARD",
+        "No passphrase could be asked for.",
+        "The program does not run in a terminal of its own, or the input ended.",
+        "Give the passphrase in a file; --help says how.");
   }
 
   private static char[] listed(String person, Path file) throws IOException, CommandRefused {

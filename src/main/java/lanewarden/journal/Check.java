@@ -6,7 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import lanewarden.rules.Aftermath;
+import lanewarden.rules.Consequence;
 import lanewarden.rules.Phase;
 import lanewarden.rules.Rule;
 import lanewarden.rules.SetUp;
@@ -27,7 +30,8 @@ import org.jspecify.annotations.Nullable;
  * @param ticked the conditions that were ticked
  * @param shots every reading taken, void ones included, in order
  * @param refused lines refused while it ran
- * @param wasOver whether a verdict of over was ever given in it, also one that was taken back
+ * @param wasOver whether it was ever over: by a verdict, also one that was taken back, or by what
+ *     was read, though a tick or the band was still open
  * @param verdict the verdict that stands, if one does
  * @param closed how it left the line, if it did
  */
@@ -76,7 +80,31 @@ public record Check(
    * @param at when it was given
    * @param signer thumbprint of the key that signed it
    */
-  public record GivenVerdict(long sequence, Instant at, String signer, Fact.VerdictGiven fact) {}
+  public record GivenVerdict(long sequence, Instant at, String signer, Fact.VerdictGiven fact) {
+
+    /**
+     * What follows it, as signed; empty where nothing was. Of who was not admitted older versions
+     * signed that a judge rules, and let the archer come back all the same: it is read as that.
+     */
+    public Optional<Consequence> follows() {
+      Consequence signed = fact.follows();
+      return fact.outcome() == Outcome.NOT_ADMITTED && signed == Consequence.JUDGE
+          ? Optional.of(Consequence.RECHECK)
+          : Optional.ofNullable(signed);
+    }
+
+    /** The same in a sentence, as far as it can be said without counting re-checks. */
+    public Optional<String> followsInWords() {
+      return follows().map(next -> inWords(fact.outcome(), next));
+    }
+
+    /** What follows an outcome, in a sentence. */
+    public static String inWords(Outcome outcome, Consequence follows) {
+      return outcome == Outcome.NOT_ADMITTED && follows == Consequence.RECHECK
+          ? "the archer may come back with another bow or arrow"
+          : follows.phrase();
+    }
+  }
 
   static Check opened(
       long number,
@@ -130,7 +158,8 @@ public record Check(
 
   /**
    * Whether this check uses up a re-check: it is over, or it was and did not come back within. So
-   * no void, however well reasoned, turns a fail into a check that never was.
+   * no void, however well reasoned, turns a fail into a check that never was, and neither does
+   * ending a check that only lacks a tick or its band.
    */
   public boolean usesRecheck() {
     return outcome().map(Outcome.OVER::equals).orElse(false)
@@ -142,112 +171,120 @@ public record Check(
     return closed.isPresent();
   }
 
+  /**
+   * Whether what was read makes the competitor over, whatever is still missing: with every
+   * condition ticked, and in whatever band it lies.
+   */
+  public boolean isOverButForFormalities(Rule rule) {
+    Aftermath after = rule.aftermath();
+    Rule bare =
+        new Rule(
+            rule.speed(),
+            rule.energy(),
+            rule.equipment(),
+            rule.shooting(),
+            new Aftermath(after.rechecks(), after.fails(), List.of(), after.lapses()),
+            List.of());
+    return judgedBy(bare) instanceof Verdict.Over;
+  }
+
   /** The check with one more reading. */
   public Check take(long sequence, Fact.ReadingTaken reading) {
-    return with(plus(shots, new TakenShot(sequence, reading, null)), verdict);
+    return changed(to -> to.shots = plus(shots, new TakenShot(sequence, reading, null)));
   }
 
   Check refuse(Fact.LineRefused line) {
-    return new Check(
-        number,
-        opened,
-        at,
-        signer,
-        ruleBook,
-        phase,
-        setUp,
-        ticked,
-        shots,
-        plus(refused, line),
-        wasOver,
-        verdict,
-        closed);
+    return changed(to -> to.refused = plus(refused, line));
   }
 
   /** A void takes back the verdict that rested on the reading; the rule is asked anew. */
   public Check declareVoid(Fact.ReadingVoided fact) {
     UnaryOperator<TakenShot> mark =
         s -> s.sequence() == fact.reading() ? new TakenShot(s.sequence(), s.reading(), fact) : s;
-    return with(shots.stream().map(mark).toList(), Optional.empty());
+    return changed(
+        to -> {
+          to.shots = shots.stream().map(mark).toList();
+          to.verdict = Optional.empty();
+        });
   }
 
   /** Another set-up takes back the verdict that rested on the one before. */
   public Check state(Fact.SetUpStated fact) {
-    return new Check(
-        number,
-        opened,
-        at,
-        signer,
-        ruleBook,
-        phase,
-        fact.setUp(),
-        ticked,
-        shots,
-        refused,
-        wasOver,
-        Optional.empty(),
-        closed);
+    return changed(
+        to -> {
+          to.setUp = fact.setUp();
+          to.verdict = Optional.empty();
+        });
   }
 
   /** The check with one more condition ticked. */
   public Check tick(Fact.ConditionTicked fact) {
     Set<String> more = new LinkedHashSet<>(ticked);
     more.add(fact.condition());
-    return new Check(
-        number, opened, at, signer, ruleBook, phase, setUp, more, shots, refused, wasOver, verdict,
-        closed);
+    return changed(to -> to.ticked = more);
+  }
+
+  /** The check with a note that it was over, if by this rule it is but for formalities. */
+  Check notedBy(Rule rule) {
+    return wasOver || !isOverButForFormalities(rule) ? this : changed(to -> to.wasOver = true);
   }
 
   Check decide(GivenVerdict given) {
-    boolean over = wasOver || given.fact().outcome() == Outcome.OVER;
-    return new Check(
-        number,
-        opened,
-        at,
-        signer,
-        ruleBook,
-        phase,
-        setUp,
-        ticked,
-        shots,
-        refused,
-        over,
-        Optional.of(given),
-        closed);
+    return changed(
+        to -> {
+          to.wasOver = wasOver || given.fact().outcome() == Outcome.OVER;
+          to.verdict = Optional.of(given);
+        });
   }
 
   Check close(Fact.CheckClosed fact) {
-    return new Check(
-        number,
-        opened,
-        at,
-        signer,
-        ruleBook,
-        phase,
-        setUp,
-        ticked,
-        shots,
-        refused,
-        wasOver,
-        verdict,
-        Optional.of(fact));
+    return changed(to -> to.closed = Optional.of(fact));
   }
 
-  private Check with(List<TakenShot> newShots, Optional<GivenVerdict> newVerdict) {
-    return new Check(
-        number,
-        opened,
-        at,
-        signer,
-        ruleBook,
-        phase,
-        setUp,
-        ticked,
-        newShots,
-        refused,
-        wasOver,
-        newVerdict,
-        closed);
+  private Check changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.done();
+  }
+
+  /** The parts of a check that change, while one of them is exchanged. */
+  private static final class Draft {
+    private final Check from;
+    private SetUp setUp;
+    private Set<String> ticked;
+    private List<TakenShot> shots;
+    private List<Fact.LineRefused> refused;
+    private boolean wasOver;
+    private Optional<GivenVerdict> verdict;
+    private Optional<Fact.CheckClosed> closed;
+
+    Draft(Check from) {
+      this.from = from;
+      this.setUp = from.setUp;
+      this.ticked = from.ticked;
+      this.shots = from.shots;
+      this.refused = from.refused;
+      this.wasOver = from.wasOver;
+      this.verdict = from.verdict;
+      this.closed = from.closed;
+    }
+
+    Check done() {
+      return new Check(
+          from.number,
+          from.opened,
+          from.at,
+          from.signer,
+          from.ruleBook,
+          from.phase,
+          setUp,
+          ticked,
+          shots,
+          refused,
+          wasOver,
+          verdict,
+          closed);
+    }
   }
 
   private static <T> List<T> plus(List<T> list, T one) {

@@ -49,8 +49,17 @@ public sealed interface Fact {
    */
   record StationOpened(String instrument, String profile, String program) implements Fact {}
 
-  /** A phase of the event began; until the first such entry it is before the event. */
-  record PhaseBegan(Phase phase) implements Fact {}
+  /**
+   * A phase of the event began; until the first such entry it is before the event.
+   *
+   * @param reason why it went back, or null where it went on
+   */
+  record PhaseBegan(Phase phase, @Nullable String reason) implements Fact {
+    /** The event went on. */
+    public PhaseBegan(Phase phase) {
+      this(phase, null);
+    }
+  }
 
   /**
    * Competitors of a division were drawn at random by the published recipe.

@@ -1,5 +1,6 @@
 package lanewarden.journal;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.rules.Division;
@@ -71,7 +72,7 @@ public enum Obstacle {
 
   /**
    * Whether it gives way to grounds that are signed with the call: a pass to the word of one of the
-   * rule's lapses, a draw and a judge's choice to any words.
+   * {@linkplain #lapses rule's lapses}, a draw and a judge's choice to any words.
    */
   public boolean givesWayTo(String grounds, Rule rule) {
     return switch (this) {
@@ -82,7 +83,18 @@ public enum Obstacle {
   }
 
   private static Optional<Lapse> lapse(String grounds, Rule rule) {
-    return Lapse.ofWord(grounds.strip().toLowerCase(Locale.ROOT))
-        .filter(rule.aftermath().lapses()::contains);
+    return Lapse.ofWord(grounds.strip().toLowerCase(Locale.ROOT)).filter(lapses(rule)::contains);
+  }
+
+  /**
+   * The lapses of a rule that open a pass which stands, in the order of their kind. Another class
+   * is none of them: where the rule has it, a pass of another division stands no longer, and one of
+   * the same division was shot in the same class.
+   */
+  public static List<Lapse> lapses(Rule rule) {
+    return rule.aftermath().lapses().stream()
+        .filter(lapse -> lapse != Lapse.ANOTHER_CLASS)
+        .sorted()
+        .toList();
   }
 }

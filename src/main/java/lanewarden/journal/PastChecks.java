@@ -80,17 +80,8 @@ public record PastChecks(List<Check> all) {
   public Optional<Consequence> consequence() {
     return sincePass().stream()
         .flatMap(check -> check.verdict().stream())
-        .map(Check.GivenVerdict::fact)
-        .filter(fact -> fact.follows() != null)
+        .flatMap(given -> given.follows().stream())
         .reduce((earlier, later) -> later)
-        .filter(PastChecks::endsIt)
-        .map(Fact.VerdictGiven::follows);
-  }
-
-  private static boolean endsIt(Fact.VerdictGiven fact) {
-    Consequence follows = fact.follows();
-    return fact.outcome() == Outcome.NOT_ADMITTED
-        ? follows == Consequence.BARRED || follows == Consequence.STRUCK
-        : follows != Consequence.RECHECK;
+        .filter(follows -> follows != Consequence.RECHECK);
   }
 }

@@ -94,13 +94,13 @@ public final class Standing {
       put(Check.opened(sequence, openedNow, at, signer, inForce(), phase));
       current = sequence;
     } else if (fact instanceof Fact.SetUpStated stated) {
-      put(check(stated.check()).state(stated));
+      put(noted(check(stated.check()).state(stated)));
     } else if (fact instanceof Fact.ConditionTicked ticked) {
       put(check(ticked.check()).tick(ticked));
     } else if (fact instanceof Fact.ReadingTaken reading) {
-      put(check(reading.check()).take(sequence, reading));
+      put(noted(check(reading.check()).take(sequence, reading)));
     } else if (fact instanceof Fact.ReadingVoided voided) {
-      put(withReading(voided).declareVoid(voided));
+      put(noted(withReading(voided).declareVoid(voided)));
     } else if (fact instanceof Fact.VerdictGiven given) {
       put(check(given.check()).decide(new Check.GivenVerdict(sequence, at, signer, given)));
     } else if (fact instanceof Fact.CheckClosed closed) {
@@ -145,6 +145,14 @@ public final class Standing {
       throw new IllegalArgumentException("there is no check " + number);
     }
     return check;
+  }
+
+  /** The check, noted as over if its rule, as far as it is known, makes it so by what was read. */
+  private Check noted(Check check) {
+    return ruleBook(check.ruleBook())
+        .flatMap(book -> book.division(check.opened().division()))
+        .map(division -> check.notedBy(division.rule()))
+        .orElse(check);
   }
 
   private void put(Check check) {

@@ -51,13 +51,19 @@ public record Aftermath(
   /**
    * What follows a verdict in a phase; empty where nothing follows, because the check was passed or
    * not decided.
+   *
+   * <p>Who is not admitted was not over a limit: unless the phase bars or strikes, the archer may
+   * be checked again with another bow or arrow, in whatever phase.
    */
   public Optional<Consequence> follows(Verdict verdict, Phase phase) {
     Consequence usual = onFail(phase);
     if (verdict instanceof Verdict.Over over) {
       return Optional.of(over.band().map(Band::consequence).orElse(usual));
     }
-    return verdict instanceof Verdict.NotAdmitted ? Optional.of(usual) : Optional.empty();
+    if (verdict instanceof Verdict.NotAdmitted) {
+      return Optional.of(usual == Consequence.JUDGE ? Consequence.RECHECK : usual);
+    }
+    return Optional.empty();
   }
 
   /** What follows a fail in a phase, bands aside. */

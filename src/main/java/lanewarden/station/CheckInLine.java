@@ -76,11 +76,6 @@ public final class CheckInLine implements AutoCloseable {
     return station;
   }
 
-  /** Whether the arrows are practice only. */
-  public boolean isRehearsal() {
-    return rehearsal.isPresent();
-  }
-
   /**
    * Waits for the arrows of the check at the line: until it takes no more of them, or nothing more
    * comes. In a rehearsal that is known; else nothing has come when the line was quiet so long.

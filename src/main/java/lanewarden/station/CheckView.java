@@ -81,19 +81,17 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
 
   /** What the rule says follows this outcome, for people; empty where nothing does. */
   public Optional<String> follows() {
-    return check
-        .verdict()
-        .flatMap(given -> Optional.ofNullable(given.fact().follows()))
-        .map(this::follows);
+    return check.verdict().flatMap(this::follows);
   }
 
-  private String follows(Consequence consequence) {
-    if (outcome().equals(Optional.of(Outcome.NOT_ADMITTED)) && consequence == Consequence.RECHECK) {
-      return "another bow or arrow may be checked";
-    }
-    if (consequence != Consequence.RECHECK) {
-      return consequence.phrase();
-    }
+  private Optional<String> follows(Check.GivenVerdict given) {
+    boolean counts =
+        given.fact().outcome() == Outcome.OVER
+            && given.follows().equals(Optional.of(Consequence.RECHECK));
+    return counts ? Optional.of(rechecks()) : given.followsInWords();
+  }
+
+  private String rechecks() {
     return switch (rechecksLeft) {
       case 0 -> "no re-check is left: a judge rules";
       case 1 -> "a re-check: 1 is left";
@@ -134,10 +132,5 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
   /** What the rule says of the check as it stands. */
   Verdict verdict() {
     return check.judgedBy(division.rule());
-  }
-
-  /** How many shots were taken, void ones included. */
-  public int shotsTaken() {
-    return check.shots().size();
   }
 }

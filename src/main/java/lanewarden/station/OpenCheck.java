@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.quantity.Quantity;
+import lanewarden.rules.SetUp;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The check at the line and what an official can do with it: each act is the facts that it amounts
@@ -53,7 +56,28 @@ record OpenCheck(CheckView view) {
   /** Bow and arrow were weighed; a verdict that rested on other figures falls. */
   List<Fact> stated(SetUpText typed) throws StationException {
     Fact.SetUpStated act = typed.stated(check().number(), check().setUp());
-    return with(List.of(act), check().state(act));
+    Check after = check().state(act);
+    if (check().outcome().isPresent() && isSame(check().setUp(), after.setUp())) {
+      throw StationException.misstep(
+          "SET-UP-SAME",
+          "Bow and arrow were not stated anew.",
+          "The figures are those on which the verdict rests.",
+          "Nothing is to be done; if something was weighed otherwise, state that.");
+    }
+    return with(List.of(act), after);
+  }
+
+  private static boolean isSame(SetUp before, SetUp now) {
+    return isSame(before.arrowMass(), now.arrowMass())
+        && isSame(before.drawWeight(), now.drawWeight())
+        && isSame(before.certifiedDrawWeight(), now.certifiedDrawWeight());
+  }
+
+  private static <Q extends Quantity<?, Q>> boolean isSame(@Nullable Q before, @Nullable Q now) {
+    if (before == null || now == null) {
+      return before == null && now == null;
+    }
+    return before.compareTo(now) == 0;
   }
 
   /** The official saw that a condition was kept. */

@@ -30,8 +30,12 @@ record PhaseChange(Phase now) {
                     "The phases are before, during and after the event."));
   }
 
-  /** What is to be signed. */
-  Fact to(Phase next) throws StationException {
+  /**
+   * What is to be signed.
+   *
+   * @param reason why, which it takes to go back; may be blank where the event goes on
+   */
+  Fact to(Phase next, String reason) throws StationException {
     if (next == now) {
       throw StationException.misstep(
           "SAME-PHASE",
@@ -39,6 +43,13 @@ record PhaseChange(Phase now) {
           "It is " + now.phrase() + " already.",
           "Choose another phase, if another has begun.");
     }
-    return new Fact.PhaseBegan(next);
+    if (next.compareTo(now) < 0 && reason.isBlank()) {
+      throw StationException.misstep(
+          Station.PHASE_BACK,
+          "No phase was begun.",
+          "It is " + now.phrase() + ", and " + next.phrase() + " lies behind.",
+          "If another phase was begun by mistake, go back with a reason: it is signed with it.");
+    }
+    return new Fact.PhaseBegan(next, reason.isBlank() ? null : Reason.of(reason));
   }
 }

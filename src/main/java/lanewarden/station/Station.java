@@ -31,6 +31,9 @@ public final class Station implements AutoCloseable {
   /** The longest reason kept, in characters. */
   public static final int LONGEST_REASON = 200;
 
+  /** The code of the trouble that a phase which lies behind takes a reason. */
+  public static final String PHASE_BACK = "PHASE-BACK";
+
   private final EventFolder folder;
   private final Book book;
   private final SentenceProfile profile;
@@ -288,11 +291,12 @@ public final class Station implements AutoCloseable {
    * opened.
    *
    * @param phase its word or phrase, such as {@code during} or {@code during the event}
+   * @param reason why; without one the event only goes on, never back
    */
-  public synchronized void begin(String phase) throws StationException {
+  public synchronized void begin(String phase, String reason) throws StationException {
     SigningKey signer = duty.ready();
     PhaseChange change = new PhaseChange(book.standing().phase());
-    book.append(signer, List.of(change.to(PhaseChange.named(phase))));
+    book.append(signer, List.of(change.to(PhaseChange.named(phase), reason)));
     tell();
   }
 

@@ -1,7 +1,6 @@
 package lanewarden.station;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import lanewarden.journal.Check;
 import lanewarden.journal.Obstacle;
 import lanewarden.journal.PastChecks;
@@ -67,19 +66,24 @@ record Turned(Competitor competitor, Division division, PastChecks past) {
     return refused(
         "ALREADY-WITHIN",
         "Check " + number + " already ended within.",
-        lapses.isEmpty()
-            ? "Check the bib; if it is right, the archer may go."
-            : "The pass lapses with "
-                + String.join(" or ", lapses)
-                + ": then call with that as the grounds. Else the archer may go.");
+        byWord(lapses)
+            + (division.rule().aftermath().lapses().contains(Lapse.ANOTHER_CLASS)
+                ? " It lapses by itself once the roster has the archer in another division: another"
+                    + " class is no grounds in the same one."
+                : ""));
   }
 
-  /** What makes a pass of the division lapse, in the words that must be signed. */
+  private static String byWord(List<String> lapses) {
+    return lapses.isEmpty()
+        ? "Check the bib; if it is right, the archer may go."
+        : "The pass lapses with "
+            + String.join(" or ", lapses)
+            + ": then call with that as the grounds. Else the archer may go.";
+  }
+
+  /** What opens a pass of the division that stands, in the words that must be signed. */
   static List<String> lapses(Division division) {
-    return division.rule().aftermath().lapses().stream()
-        .sorted()
-        .map(Lapse::word)
-        .collect(Collectors.toList());
+    return Obstacle.lapses(division.rule()).stream().map(Lapse::word).toList();
   }
 
   private StationException refused(String code, String why, String remedy) {

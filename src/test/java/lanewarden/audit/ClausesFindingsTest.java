@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
-import lanewarden.ledger.Verification;
 import lanewarden.metrology.PublicDraw;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
@@ -17,93 +15,11 @@ import lanewarden.quantity.Percent;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the audit finds about bow and arrow, conditions, draws, grounds and what follows a fail. */
-class ClausesFindingsTest {
+class ClausesFindingsTest extends ClausesLedgerTest {
   private static final String SEED = "41523 61345 22516 44163";
-  private static final String ROSTER =
-      "bib,name,division\n1,Ann,RS\n2,Ben,RS\n3,Cat,RS\n4,Dan,BH\n5,Eve,NJ\n";
-
-  private static final String RULES =
-      """
-      format = 1
-      [event]
-      name = "Clauses"
-      edition = "1"
-      """
-          + division("BH", "least-arrow = \"6 gr/lb\"\nconditions = [\"full draw\"]")
-          + division("RS", "who = \"random share\"\nshare = \"50 %\"")
-          + division("NJ", "who = \"named by a judge\"\nlapses = [\"another bow\"]")
-          + division("PH", "fail-during = \"barred\"")
-          + division("NM", "who = \"not measured\"")
-          + "[[division]]\ncode = \"NO\"\nname = \"None\"\nlimit = \"none\"\n";
-
-  private static String division(String code, String more) {
-    return """
-        [[division]]
-        code = "%s"
-        name = "Division %s"
-        limit = "300 ft/s"
-        tolerance = "none"
-        decide = "highest"
-        counted = 1
-        shots = 2
-        voids = 1
-        rechecks = 1
-        %s
-        """
-        .formatted(code, code, more);
-  }
-
-  @TempDir Path folder;
-  private ScriptedLedger ledger;
-
-  @BeforeEach
-  void open() throws Exception {
-    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), RULES);
-    ledger.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), ROSTER));
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    ledger.close();
-  }
-
-  private AuditSummary summary() throws Exception {
-    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
-    Verification verification = Verification.of(ledger.file(), List.of(), fold);
-    return Figures.of(fold.finish(verification));
-  }
-
-  private List<Kind> contradictions() throws Exception {
-    return summary().contradictions().stream().map(Finding::kind).toList();
-  }
-
-  private List<String> words(Kind kind) throws Exception {
-    return summary().findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
-  }
-
-  private void assertFound(Kind kind, String part) throws Exception {
-    List<String> words = words(kind);
-    assertEquals(1, words.size(), kind + ": " + words);
-    assertTrue(words.get(0).contains(part), words.get(0));
-  }
-
-  private long call(String bib, String division, String grounds) throws Exception {
-    int attempt = ledger.standing().checksOf(bib).size() + 1;
-    return ledger.open(
-        new Fact.CheckOpened(
-            bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds));
-  }
-
-  private void state(String arrow, String draw) throws Exception {
-    ledger.say(
-        new Fact.SetUpStated(ledger.now().number(), Mass.parse(arrow), Force.parse(draw), null));
-  }
 
   private Fact.DrawMade draw(String seed, List<String> pool) {
     return new Fact.DrawMade(
@@ -160,7 +76,11 @@ class ClausesFindingsTest {
     ledger.close(null);
     assertEquals(List.of(), contradictions());
     assertFound(Kind.SET_UP, "arrow mass 350 gr, then 365 gr, after 0 shots");
-    assertFound(Kind.TAKEN_BACK, "when bow and arrow were stated anew");
+    List<String> back = words(Kind.TAKEN_BACK);
+    assertEquals(2, back.size(), back.toString());
+    assertTrue(back.get(0).contains("when bow and arrow were stated anew"), back.get(0));
+    assertTrue(back.get(1).contains("in the place of “not admitted”"), back.get(1));
+    assertTrue(back.get(1).contains("was given “within”"), back.get(1));
   }
 
   @Test

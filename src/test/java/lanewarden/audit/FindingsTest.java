@@ -96,7 +96,14 @@ class FindingsTest {
     ledger.verdict();
     ledger.close(null);
     assertEquals(List.of(Kind.VERDICT), contradictions());
-    assertTrue(words(Kind.TAKEN_BACK).contains("when a reading was declared void"));
+    List<String> back =
+        summary().findings().stream()
+            .filter(f -> f.kind() == Kind.TAKEN_BACK)
+            .map(Finding::words)
+            .toList();
+    assertEquals(2, back.size(), back.toString());
+    assertTrue(back.get(0).contains("when a reading was declared void"), back.get(0));
+    assertTrue(back.get(1).contains("in the place of “within” (no figures)"), back.get(1));
   }
 
   @Test

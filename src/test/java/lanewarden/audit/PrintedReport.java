@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -36,6 +37,11 @@ record PrintedReport(Path pdf, AuditSummary summary, List<Progress> progress, St
 
   boolean says(String words) {
     return text.contains(words.replaceAll("\\s+", " "));
+  }
+
+  /** How often the words stand in it. */
+  int times(String words) {
+    return text.split(Pattern.quote(words), -1).length - 1;
   }
 
   /** The words of the findings of one kind. */

@@ -36,7 +36,7 @@ class ReadingsPictureTest {
   private String svg() throws Exception {
     RuleBook book = ledger.standing().ruleBook().orElseThrow();
     Division division = book.division("OC").orElseThrow();
-    List<Check> checks = DivisionSheet.governed(ledger.standing().checks(), book, division);
+    List<Check> checks = new RuleRun(division, List.of(book)).governed(ledger.standing().checks());
     try (Typeface face = Typeface.open(Cut.TEXT)) {
       return DivisionSheet.of(division, "", checks, face, new Ink(List.of(face))).svg();
     }

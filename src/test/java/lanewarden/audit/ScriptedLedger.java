@@ -181,7 +181,8 @@ final class ScriptedLedger implements AutoCloseable {
     }
   }
 
-  private Rule rule() {
+  /** The rule that governs the check at hand. */
+  Rule rule() {
     return standing
         .ruleBook(now().ruleBook())
         .orElseThrow()

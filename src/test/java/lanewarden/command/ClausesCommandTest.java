@@ -125,6 +125,52 @@ class ClausesCommandTest {
   }
 
   @Test
+  void thePhaseGoesBackOnlyWithAReason() {
+    Typed typed = line("phase during", "phase before", "phase before because begun by mistake");
+    assertEquals(2, typed.talk().split("PHASE-BACK", -1).length, typed.toString());
+    assertEquals(
+        List.of("phase    during the event", "phase    before the event"),
+        typed.lines().stream().filter(l -> l.startsWith("phase ")).skip(1).toList());
+  }
+
+  @Test
+  void tellsWhoIsNotAdmittedDuringTheEventThatTheyMayComeBack() {
+    assertSays(
+        line("phase during", "13"),
+        "outcome  NOT ADMITTED: arrow mass 359.9 gr, at least 6 gr/lb × 60 lbf = 360 gr. What"
+            + " follows: the archer may come back with another bow or arrow.");
+  }
+
+  @Test
+  void aScriptsPassphraseIsTakenFromItsNextLineAndNeverTold() throws Exception {
+    changeTheRules();
+    for (String[] script :
+        new String[][] {
+          {"adopt the edition was forgotten", "not the passphrase", "status"},
+          {"adopt the edition was forgotten", PracticeEvent.PASSPHRASE, "status"},
+        }) {
+      Typed typed =
+          new Typed().typing(script).run(signed("line", "--pace", "0").toArray(String[]::new));
+      assertFalse(typed.toString().contains(script[1]), typed.toString());
+      assertFalse(typed.talk().contains("NO-SUCH-COMPETITOR"), typed.toString());
+      assertEquals(
+          script[1].equals(PracticeEvent.PASSPHRASE),
+          typed.lines().contains("trouble  over: all is signed"),
+          typed.toString());
+    }
+  }
+
+  @Test
+  void adoptWithoutAnythingToReadThePassphraseFromIsAnswered() throws Exception {
+    changeTheRules();
+    Typed typed =
+        new Typed()
+            .typing("adopt the edition was forgotten")
+            .run(signed("line", "--pace", "0").toArray(String[]::new));
+    assertTrue(typed.talk().contains("NO-KEYBOARD"), typed.toString());
+  }
+
+  @Test
   void drawsAtTheLine() {
     Typed typed = line("41", "draw RS " + SEED, "draw RS " + SEED);
     assertTrue(typed.talk().contains("DRAW-MISSING"), typed.toString());

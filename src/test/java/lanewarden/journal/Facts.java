@@ -80,6 +80,7 @@ final class Facts {
         new Fact.StationOpened("Gate timer", "format = 1\n", "Lanewarden 0.1.0"),
         new Fact.OfficialSignedIn("Ada Holt"),
         new Fact.PhaseBegan(Phase.DURING),
+        new Fact.PhaseBegan(Phase.BEFORE, "begun by mistake"),
         opened("101", 1),
         new Fact.CheckOpened(
             "103",

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import lanewarden.ledger.Entry;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Phase;
+import lanewarden.rules.Rule;
+import lanewarden.rules.RuleBook;
 import lanewarden.rules.SetUp;
 import lanewarden.rules.Shot;
 import org.junit.jupiter.api.AfterEach;
@@ -133,6 +136,60 @@ class StandingTest {
     assertEquals(new SetUp(Mass.parse("420 gr"), null, null), now.setUp());
     assertEquals(Optional.empty(), now.outcome());
     assertTrue(now.usesRecheck(), "a fail that was taken back and did not come within");
+  }
+
+  @Test
+  void aCheckEndedForWantOfATickUsesARecheckIfItsReadingsAreOver() throws Exception {
+    adopt("conditions = [\"full draw\"]");
+    long over = open("101", 1);
+    read(over, 1, "301 ft/s");
+    append(new Fact.CheckClosed(over, "the archer left"));
+    assertTrue(standing.checks().get(0).usesRecheck());
+    long slower = open("102", 1);
+    read(slower, 1, "299 ft/s");
+    append(new Fact.CheckClosed(slower, "the archer left"));
+    assertFalse(standing.checks().get(1).usesRecheck());
+  }
+
+  @Test
+  void aCheckEndedBeforeItsBandIsSettledUsesARecheck() throws Exception {
+    adopt("bands = [\"up to 1 %: re-check\", \"up to 3 %: barred\"]");
+    long over = open("101", 1);
+    read(over, 1, "301 ft/s");
+    Check now = standing.current().orElseThrow();
+    assertTrue(now.judgedBy(rule()).takesShots(), "the band is not settled");
+    append(new Fact.CheckClosed(over, "the archer left"));
+    assertTrue(standing.checks().get(0).usesRecheck());
+  }
+
+  @Test
+  void aVoidDoesNotTakeBackThatItWasOverUnlessItComesWithin() throws Exception {
+    adopt("conditions = [\"full draw\"]");
+    long check = open("101", 1);
+    long fast = read(check, 1, "301 ft/s");
+    append(new Fact.ReadingVoided(check, fast, "glare"));
+    assertTrue(standing.current().orElseThrow().usesRecheck());
+    append(Facts.verdict(check, Outcome.WITHIN, List.of()));
+    assertFalse(standing.current().orElseThrow().usesRecheck());
+  }
+
+  @Test
+  void readingsThatASpreadMayStillMakeUnbelievableAreNotOverYet() throws Exception {
+    adopt("spread = \"5 ft/s\"");
+    long check = open("101", 1);
+    read(check, 1, "301 ft/s");
+    append(new Fact.CheckClosed(check, "the archer left"));
+    assertFalse(standing.checks().get(0).usesRecheck());
+  }
+
+  private Rule rule() {
+    return standing.ruleBook().orElseThrow().division("OC").orElseThrow().rule();
+  }
+
+  private void adopt(String clause) throws Exception {
+    String text = Facts.RULES + clause + "\n";
+    RuleBook read = RuleBook.read("rule-book.toml", text.getBytes(StandardCharsets.UTF_8));
+    append(new Fact.RuleBookAdopted("rule-book.toml", read.sha256(), text));
   }
 
   @Test

@@ -204,6 +204,23 @@ class ClausesScreenTest {
   }
 
   @Test
+  void thePhaseGoesBackOnlyWithAReason() throws Exception {
+    booth.press(KeyCode.HOME);
+    booth.type("2");
+    booth.press(KeyCode.ENTER);
+    booth.press(KeyCode.HOME);
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+    assertEquals("Phase: during", booth.text("phase"));
+    assertTrue(booth.shows("entry-panel"));
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("Phase: before", booth.text("phase"));
+    assertFalse(booth.shows("entry-panel"));
+  }
+
+  @Test
   void limitsAreSaidInWordsWhereTheyAreNoPlainSpeed() throws Exception {
     booth.scan("201");
     assertEquals("Limit: below 280\u00a0ft/s", booth.boardText("board-limit"));

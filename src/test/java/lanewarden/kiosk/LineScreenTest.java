@@ -162,7 +162,7 @@ class LineScreenTest {
     booth.press(KeyCode.ESCAPE);
 
     assertFalse(booth.shows("entry-panel"));
-    assertEquals(0, booth.station.view().check().orElseThrow().shotsTaken());
+    assertEquals(0, booth.station.view().check().orElseThrow().check().shots().size());
   }
 
   @Test

@@ -65,13 +65,35 @@ class AdmissionTest extends ClausesTest {
         assertThrows(StationException.class, () -> line.station.call("51", "a new string"));
     assertEquals("ALREADY-WITHIN", refused.trouble().code());
     assertTrue(
-        refused.trouble().remedy().contains("another bow or another class"),
+        refused.trouble().remedy().contains("lapses with another bow: then call"),
         refused.trouble().remedy());
     assertEquals(
-        Optional.of(new Grounds("51", "Lea Named", List.of("another bow", "another class"))),
+        Optional.of(new Grounds("51", "Lea Named", List.of("another bow"))),
         line.station.grounds("51"));
     line.station.call("51", "Another bow");
     assertEquals(2, line.check().opened().attempt());
+  }
+
+  @Test
+  void anotherClassIsNoGroundsWhileTheClassIsTheSame() throws Exception {
+    pass("51", "named by judge Ostrander");
+    StationException refused =
+        assertThrows(StationException.class, () -> line.station.call("51", "another class"));
+    assertEquals("ALREADY-WITHIN", refused.trouble().code());
+    assertTrue(
+        refused.trouble().remedy().contains("another class is no grounds in the same one"),
+        refused.trouble().remedy());
+  }
+
+  @Test
+  void aCheckThatOnlyLacksItsTicksIsNoWayToShootAgainWithoutEnd() throws Exception {
+    for (int attempt = 1; attempt <= 2; attempt++) {
+      line.station.call("31");
+      line.shoot("310 ft/s");
+      assertEquals(Optional.empty(), line.outcome());
+      line.station.endCheck("the archer stepped back");
+    }
+    assertEquals("NO-RECHECK-LEFT", codeOf(() -> line.station.call("31")));
   }
 
   @Test
@@ -169,12 +191,19 @@ class AdmissionTest extends ClausesTest {
   @Test
   void thePhaseInWhichACheckWasOpenedDecidesWhatFollows() throws Exception {
     assertEquals(Phase.BEFORE, line.station.view().phase());
-    line.station.begin("during");
+    line.station.begin("during", "");
     assertEquals(Phase.DURING, line.station.view().phase());
-    assertEquals("SAME-PHASE", codeOf(() -> line.station.begin("during")));
-    assertEquals("PHASE-WORD", codeOf(() -> line.station.begin("tomorrow")));
+    assertEquals("SAME-PHASE", codeOf(() -> line.station.begin("during", "")));
+    assertEquals("PHASE-WORD", codeOf(() -> line.station.begin("tomorrow", "")));
     line.station.call("81");
-    line.station.begin("before");
+    assertEquals("PHASE-BACK", codeOf(() -> line.station.begin("before", " ")));
+    assertEquals(Phase.DURING, line.station.view().phase());
+    line.station.begin("before", "begun by mistake");
+    assertEquals(
+        List.of(
+            new Fact.PhaseBegan(Phase.DURING),
+            new Fact.PhaseBegan(Phase.BEFORE, "begun by mistake")),
+        line.facts(Fact.PhaseBegan.class));
     line.shoot("301 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
     assertEquals(Consequence.STRUCK, line.facts(Fact.VerdictGiven.class).get(0).follows());

@@ -95,7 +95,7 @@ class ReadingsTest extends LineTest {
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
     line.station.declareLastVoid("glare in the gate");
     assertEquals(Optional.empty(), line.outcome());
-    assertEquals(1, line.station.view().check().orElseThrow().shotsTaken());
+    assertEquals(1, line.station.view().check().orElseThrow().check().shots().size());
     line.shoot("270 ft/s", "271 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
   }

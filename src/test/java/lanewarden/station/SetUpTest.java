@@ -59,7 +59,8 @@ class SetUpTest extends ClausesTest {
     Fact.VerdictGiven verdict = line.facts(Fact.VerdictGiven.class).get(0);
     assertEquals(line.check().number(), verdict.check());
     assertEquals(Consequence.RECHECK, verdict.follows());
-    assertEquals(Optional.of("another bow or arrow may be checked"), view().follows());
+    assertEquals(
+        Optional.of("the archer may come back with another bow or arrow"), view().follows());
   }
 
   @Test
@@ -88,6 +89,29 @@ class SetUpTest extends ClausesTest {
     line.station.state(new SetUpText("361", "", ""));
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
     assertEquals(3, line.facts(Fact.VerdictGiven.class).size());
+  }
+
+  @Test
+  void statingTheSameFiguresAgainTakesNoVerdictBack() throws Exception {
+    line.station.call("12");
+    line.shoot("290 ft/s");
+    assertEquals(
+        "SET-UP-SAME", codeOf(() -> line.station.state(new SetUpText("360.0", "60 lbf", ""))));
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    assertEquals(List.of(), line.facts(Fact.SetUpStated.class));
+  }
+
+  @Test
+  void whoIsNotAdmittedDuringTheEventIsToldThatTheyMayComeBackAndMay() throws Exception {
+    line.station.begin("during", "");
+    line.station.call("13");
+    assertEquals(
+        Consequence.RECHECK, line.facts(Fact.VerdictGiven.class).get(0).follows(), "signed");
+    assertEquals(
+        Optional.of("the archer may come back with another bow or arrow"), view().follows());
+    assertTrue(view().mayComeBack());
+    line.station.call("13");
+    assertEquals(2, line.check().opened().attempt());
   }
 
   @Test

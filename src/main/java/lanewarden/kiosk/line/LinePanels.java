@@ -1,9 +1,12 @@
 package lanewarden.kiosk.line;
 
 import java.util.List;
+import java.util.function.Consumer;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Grounds;
+import lanewarden.station.Station;
+import lanewarden.station.Trouble;
 
 /** The panels that open over the line. */
 final class LinePanels {
@@ -81,12 +84,38 @@ final class LinePanels {
     LinePage page = model.page().get();
     open(
         LinePage.phases(),
-        model::begin,
+        this::begin,
         new EntryPanel.Wording(
             texts.of("phase.title"),
             texts.of("phase.words", page == null ? "" : page.phase()),
             texts.of("phase.field"),
             texts.of("phase.act")));
+  }
+
+  private void begin(String phase, Runnable done, Consumer<Trouble> missed) {
+    model.begin(
+        phase,
+        "",
+        done,
+        trouble -> {
+          if (trouble.code().equals(Station.PHASE_BACK)) {
+            backTo(phase);
+          } else {
+            missed.accept(trouble);
+          }
+        });
+  }
+
+  /** A phase that lies behind takes a reason, which a panel of its own asks for. */
+  private void backTo(String phase) {
+    open(
+        List.of(texts.of("phase.back.mistake")),
+        (reason, done, missed) -> model.begin(phase, reason, done, missed),
+        new EntryPanel.Wording(
+            texts.of("phase.back.title"),
+            texts.of("phase.back.words"),
+            texts.of("reason.field"),
+            texts.of("phase.back.act")));
   }
 
   void callAllTheSame() {

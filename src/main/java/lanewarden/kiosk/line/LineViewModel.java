@@ -201,8 +201,8 @@ public final class LineViewModel {
   }
 
   /** Begins a phase of the event; the answer goes to the panel that asked. */
-  public void begin(String phase, Runnable done, Consumer<Trouble> missed) {
-    desk.act(station -> station.begin(phase), done, missed);
+  public void begin(String phase, String reason, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.begin(phase, reason), done, missed);
   }
 
   /** Tries again to write what waits. */

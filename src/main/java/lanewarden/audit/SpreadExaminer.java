@@ -1,0 +1,105 @@
+package lanewarden.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Check;
+import lanewarden.journal.Outcome;
+import lanewarden.journal.Standing;
+import lanewarden.rules.Division;
+import lanewarden.rules.Missing;
+import lanewarden.rules.Rule;
+import lanewarden.rules.Verdict;
+
+/**
+ * Looks for competitors whose checks ended by too wide a spread one after the other, with readings
+ * over the limit among them.
+ *
+ * <p>Readings that lie too far apart cannot be believed, so such a check uses up no re-check. Once
+ * that is bad luck; an archer who shoots one slow arrow every time would never be over.
+ */
+final class SpreadExaminer {
+  private final Standing standing;
+  private final List<Finding> findings;
+
+  SpreadExaminer(Standing standing, List<Finding> findings) {
+    this.standing = standing;
+    this.findings = findings;
+  }
+
+  /** Looks at all checks, when the last entry is folded. */
+  void finish() {
+    Map<String, List<Check>> byBib = new LinkedHashMap<>();
+    for (Check check : standing.checks()) {
+      byBib.computeIfAbsent(check.opened().bib(), bib -> new ArrayList<>()).add(check);
+    }
+    byBib.values().forEach(this::inARow);
+  }
+
+  private void inARow(List<Check> ofOneBib) {
+    List<Check> row = new ArrayList<>();
+    for (Check check : ofOneBib) {
+      if (over(check).isEmpty()) {
+        tell(row);
+        row.clear();
+      } else {
+        row.add(check);
+      }
+    }
+    tell(row);
+  }
+
+  private void tell(List<Check> row) {
+    if (row.size() < 2) {
+      return;
+    }
+    String each =
+        row.stream()
+            .map(check -> "check " + check.number() + " with " + String.join(", ", over(check)))
+            .collect(Collectors.joining("; "));
+    findings.add(
+        new Finding(
+            Kind.SPREAD_AGAIN,
+            row.stream().map(Check::number).toList(),
+            "Bib "
+                + row.get(0).opened().bib()
+                + ", "
+                + row.get(0).opened().name()
+                + ": "
+                + row.size()
+                + " checks one after the other ended by too wide a spread, with readings over the"
+                + " limit among them: "
+                + each
+                + ". None used up a re-check."));
+  }
+
+  /** The readings over the limit of a check that ended by too wide a spread; else none. */
+  private List<String> over(Check check) {
+    Optional<Rule> rule =
+        standing
+            .ruleBook(check.ruleBook())
+            .flatMap(book -> book.division(check.opened().division()))
+            .map(Division::rule);
+    if (rule.isEmpty()
+        || !check.outcome().equals(Optional.of(Outcome.NOT_DECIDED))
+        || check.usesRecheck()
+        || !isTooWide(check.judgedBy(rule.get()))) {
+      return List.of();
+    }
+    return check.shots().stream()
+        .filter(Check.TakenShot::stands)
+        .map(shot -> shot.reading().speed())
+        .filter(speed -> rule.get().exceeds(speed, check.setUp()))
+        .map(Object::toString)
+        .toList();
+  }
+
+  private static boolean isTooWide(Verdict verdict) {
+    return verdict instanceof Verdict.NotDecided open
+        && open.missing() instanceof Missing.SpreadTooWide;
+  }
+}

@@ -1,0 +1,97 @@
+package lanewarden.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.Verification;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A ledger under rules with many clauses, for tests of what the audit finds in it. */
+abstract class ClausesLedgerTest {
+  private static final String ROSTER =
+      "bib,name,division\n1,Ann,RS\n2,Ben,RS\n3,Cat,RS\n4,Dan,BH\n5,Eve,NJ\n";
+
+  static final String RULES =
+      """
+      format = 1
+      [event]
+      name = "Clauses"
+      edition = "1"
+      """
+          + division("BH", "least-arrow = \"6 gr/lb\"\nconditions = [\"full draw\"]")
+          + division("RS", "who = \"random share\"\nshare = \"50 %\"")
+          + division("NJ", "who = \"named by a judge\"\nlapses = [\"another bow\"]")
+          + division("PH", "fail-during = \"barred\"")
+          + division("NM", "who = \"not measured\"")
+          + "[[division]]\ncode = \"NO\"\nname = \"None\"\nlimit = \"none\"\n";
+
+  static String division(String code, String more) {
+    return """
+        [[division]]
+        code = "%s"
+        name = "Division %s"
+        limit = "300 ft/s"
+        tolerance = "none"
+        decide = "highest"
+        counted = 1
+        shots = 2
+        voids = 1
+        rechecks = 1
+        %s
+        """
+        .formatted(code, code, more);
+  }
+
+  @TempDir Path folder;
+  ScriptedLedger ledger;
+
+  @BeforeEach
+  void open() throws Exception {
+    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), RULES);
+    ledger.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), ROSTER));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    ledger.close();
+  }
+
+  final AuditSummary summary() throws Exception {
+    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
+    Verification verification = Verification.of(ledger.file(), List.of(), fold);
+    return Figures.of(fold.finish(verification));
+  }
+
+  final List<Kind> contradictions() throws Exception {
+    return summary().contradictions().stream().map(Finding::kind).toList();
+  }
+
+  final List<String> words(Kind kind) throws Exception {
+    return summary().findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
+  }
+
+  final void assertFound(Kind kind, String part) throws Exception {
+    List<String> words = words(kind);
+    assertEquals(1, words.size(), kind + ": " + words);
+    assertTrue(words.get(0).contains(part), words.get(0));
+  }
+
+  final long call(String bib, String division, String grounds) throws Exception {
+    int attempt = ledger.standing().checksOf(bib).size() + 1;
+    return ledger.open(
+        new Fact.CheckOpened(bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds));
+  }
+
+  final void state(String arrow, String draw) throws Exception {
+    ledger.say(
+        new Fact.SetUpStated(ledger.now().number(), Mass.parse(arrow), Force.parse(draw), null));
+  }
+}
