@@ -2,6 +2,7 @@ package lanewarden.chronograph;
 
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 
 /**
  * The speeds that are plausible at all; anything outside is a misread, not an arrow.
@@ -23,6 +24,15 @@ public record SpeedRange(Speed least, Speed most) {
   /** Whether the speed is from least to most; exact across units. */
   public boolean holds(Speed speed) {
     return least.isAtMost(speed) && speed.isAtMost(most);
+  }
+
+  /** The range in words, in another unit and rounded: for display only. */
+  String in(SpeedUnit unit, int decimals) {
+    return in(least, unit, decimals) + " to " + in(most, unit, decimals);
+  }
+
+  private static Speed in(Speed end, SpeedUnit unit, int decimals) {
+    return end.unit() == unit ? end : end.to(unit, decimals);
   }
 
   /** For example {@code 60 ft/s to 500 ft/s}. */

@@ -1,8 +1,12 @@
 package lanewarden.chronograph;
 
+import java.math.BigDecimal;
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
+import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
 /**
@@ -17,6 +21,11 @@ public final class TypedEntry {
   private static final SentencePattern PATTERN =
       SentencePattern.parse(
           "(?<speed>[-+0-9.][-+0-9.eE]*|(?i:[-+]?(?:nan|n?inf|infinity)))\\s*(?<unit>[^\\s0-9].*)?");
+  private static final Pattern BARE = Pattern.compile("[0-9]{1,12}(\\.[0-9]{1,12})?");
+
+  /** As many decimals as two units a factor of three apart need. */
+  private static final int DECIMALS = 1;
+
   private static final Map<String, SpeedUnit> UNITS =
       Map.of(
           "ft/s", SpeedUnit.FEET_PER_SECOND,
@@ -56,7 +65,7 @@ public final class TypedEntry {
             "", PATTERN, Checksum.NONE, unitIfNone, UNITS, Set.of(), plausible, GateTimes.NONE);
     Sentence.Outcome outcome = new Sentence(form).read(typed);
     if (outcome instanceof Sentence.Unfit unfit) {
-      return refused(text, unfit.reason(), words(unfit));
+      return refused(text, unfit.reason(), words(unfit, typed, unitIfNone));
     }
     Sentence.Said said = (Sentence.Said) outcome;
     return new Signal.Heard(
@@ -65,14 +74,38 @@ public final class TypedEntry {
   }
 
   /** The same faults as on the wire, but said to the one who typed. */
-  private String words(Sentence.Unfit unfit) {
+  private String words(Sentence.Unfit unfit, String typed, SpeedUnit unitIfNone) {
     return switch (unfit.reason()) {
       case UNIT -> "That unit is not known. Type ft/s or m/s, or no unit.";
       case OUT_OF_RANGE ->
-          "No arrow flies at that speed (plausible: " + plausible + "). Look at the display again.";
+          BARE.matcher(typed).matches()
+              ? implausibleWithoutUnit(typed, unitIfNone)
+              : "No arrow flies at that speed (plausible: "
+                  + plausible
+                  + "). Look at the display again.";
       case NOT_A_NUMBER -> "That is no number. Type, for example, 300.1";
       default -> "That is no speed. Type a number with a decimal point, for example 300.1";
     };
+  }
+
+  /** A number that is plausible in another unit was most likely read off a display in that one. */
+  private String implausibleWithoutUnit(String typed, SpeedUnit assumed) {
+    BigDecimal number = new BigDecimal(typed);
+    String mend =
+        Arrays.stream(SpeedUnit.values())
+            .map(unit -> Speed.of(number, unit))
+            .filter(plausible::holds)
+            .findFirst()
+            .map(meant -> "If the display says " + meant + ", type: " + meant)
+            .orElse("Look at the display again.");
+    return "Without a unit, "
+        + typed
+        + " is read as "
+        + Speed.of(number, assumed)
+        + ", as the rule speaks; no arrow flies at that speed (plausible: "
+        + plausible.in(assumed, DECIMALS)
+        + "). "
+        + mend;
   }
 
   private Signal refused(String text, Reason reason, String words) {

@@ -79,12 +79,7 @@ final class DemoCommand implements Callable<Integer> {
       workplace.screens().show(line.station(), demo.folder(), Optional.of(hint()));
       return true;
     } catch (NoDisplay e) {
-      workplace
-          .terminal()
-          .say(
-              "No display can be opened here ("
-                  + e.why()
-                  + "): the event is played in this terminal.");
+      workplace.terminal().say(e.inWords() + ": the event is played in this terminal.");
       return false;
     }
   }

@@ -47,11 +47,11 @@ final class DrawCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
     EventFolder event = new EventFolder(folder);
-    String name = signer.name(event);
-    char[] passphrase = new Passphrases(terminal).of(name, signer.passphraseFile());
+    Signer.Signature by = signer.signature(event, terminal);
     Notice told =
         Narration.draw(
-            new EventOffice(event, workplace.here()).draw(name, passphrase, division, seed));
+            new EventOffice(event, workplace.here())
+                .draw(by.name(), by.passphrase(), division, seed));
     terminal.result(json ? told.json() : told.line());
     return ExitCode.FINE;
   }

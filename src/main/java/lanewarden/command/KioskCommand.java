@@ -40,13 +40,7 @@ final class KioskCommand implements Callable<Integer> {
       workplace.screens().show(line.station(), event, Optional.empty());
       return ExitCode.FINE;
     } catch (NoDisplay e) {
-      workplace
-          .terminal()
-          .say(
-              "No display can be opened here ("
-                  + e.why()
-                  + "). Work in the terminal with: line "
-                  + folder);
+      workplace.terminal().say(e.inWords() + ". Work in the terminal with: line " + folder);
       return ExitCode.ENVIRONMENT;
     }
   }

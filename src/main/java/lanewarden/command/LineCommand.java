@@ -37,8 +37,7 @@ final class LineCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
     EventFolder event = new EventFolder(folder);
-    String name = signer.name(event);
-    char[] passphrase = new Passphrases(terminal).of(name, signer.passphraseFile());
+    Signer.Signature by = signer.signature(event, terminal);
     CheckInLine line =
         CheckInLine.open(event, instrument.port(), instrument.pace(), workplace.here());
     LineSession session =
@@ -46,7 +45,7 @@ final class LineCommand implements Callable<Integer> {
     return new OrderlyEnd(session::leave, terminal)
         .after(
             () -> {
-              line.station().signIn(name, passphrase);
+              line.station().signIn(by.name(), by.passphrase());
               terminal.say("Type a bib to call a competitor, or help.");
               session.obey(terminal::line);
               return ExitCode.FINE;

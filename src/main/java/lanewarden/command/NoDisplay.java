@@ -11,8 +11,8 @@ public final class NoDisplay extends Exception {
     super(why, cause);
   }
 
-  /** Why, in one line. */
-  public String why() {
-    return String.valueOf(getMessage());
+  /** What happened and why, the beginning of a sentence. */
+  String inWords() {
+    return "No display can be opened here (" + getMessage() + ")";
   }
 }

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.rules.Division;
 import lanewarden.rules.WorkedCase;
+import lanewarden.station.Effect;
 import lanewarden.station.RuleCurve;
 import lanewarden.station.WrittenRules;
 import picocli.CommandLine.Command;
@@ -52,62 +54,82 @@ final class RulesCommand implements Callable<Integer> {
     WrittenRules rules = WrittenRules.read(file);
     List<Division> wanted =
         code.isPresent() ? List.of(rules.division(code.get())) : rules.divisions();
-    List<Optional<RuleCurve>> curves = RuleCurve.together(wanted, supposing.supposed());
+    List<Effect> effects = Effect.together(wanted, supposing.supposed());
     Terminal terminal = workplace.terminal();
     if (json) {
-      terminal.result(JsonLine.of(members(rules, wanted, curves)));
+      terminal.result(JsonLine.of(members(rules, wanted, effects)));
     } else {
       terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
       for (int i = 0; i < wanted.size(); i++) {
-        tell(wanted.get(i), curves.get(i));
+        tell(wanted.get(i), effects.get(i));
       }
     }
     return ExitCode.FINE;
   }
 
-  private void tell(Division division, Optional<RuleCurve> curve) {
+  private void tell(Division division, Effect effect) {
     Terminal terminal = workplace.terminal();
     terminal.result("");
     terminal.result(division.code() + "  " + division.name());
     division.sentences().forEach(sentence -> terminal.result("  " + sentence));
-    division.workedCases().forEach(worked -> terminal.result("    " + worked.inWords()));
-    curve.ifPresent(
-        effect -> {
-          terminal.result("  Supposing " + supposing.inWords() + ":");
-          terminal.result("    " + effect.inWords());
-        });
+    effect.cases().forEach(worked -> terminal.result("    " + worked.inWords()));
+    if (effect.curve().isEmpty()) {
+      terminal.result("  " + effect.inWords());
+      return;
+    }
+    RuleCurve curve = effect.curve().get();
+    terminal.result("  Supposing " + supposing.inWords() + " (" + curve.how() + "):");
+    terminal.result("    " + effect.inWords());
+    terminal.result("    " + caught(curve.caught()));
+  }
+
+  private static String caught(double chance) {
+    String share = String.format(Locale.ROOT, "%.1f", 100 * chance);
+    return Double.parseDouble(share) == 0
+        ? "A check practically never finds the faster archer."
+        : "A check finds the faster archer "
+            + share
+            + " times in 100; for plan: --caught \""
+            + share
+            + " %\"";
   }
 
   private static Map<String, Object> members(
-      WrittenRules rules, List<Division> wanted, List<Optional<RuleCurve>> curves) {
+      WrittenRules rules, List<Division> wanted, List<Effect> effects) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("event", rules.event());
     members.put("edition", rules.edition());
     members.put("sha256", rules.sha256());
     List<Map<String, Object>> divisions = new ArrayList<>();
     for (int i = 0; i < wanted.size(); i++) {
-      divisions.add(members(wanted.get(i), curves.get(i)));
+      divisions.add(members(wanted.get(i), effects.get(i)));
     }
     members.put("divisions", divisions);
     return members;
   }
 
-  private static Map<String, Object> members(Division division, Optional<RuleCurve> curve) {
+  private static Map<String, Object> members(Division division, Effect effect) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("code", division.code());
     members.put("name", division.name());
     members.put("demands", division.sentences());
-    members.put("cases", division.workedCases().stream().map(WorkedCase::inWords).toList());
-    curve.ifPresent(effect -> members.put("effect", members(effect)));
+    members.put("cases", effect.cases().stream().map(WorkedCase::inWords).toList());
+    members.put("effect", members(effect));
     return members;
   }
 
-  private static Map<String, Object> members(RuleCurve effect) {
+  private static Map<String, Object> members(Effect effect) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("words", effect.inWords());
-    members.put("failedAtLimit", effect.risks().honestFailed());
-    members.put("passedOver", effect.risks().excessPassed());
-    members.put("simulatedArchers", effect.drawn());
+    effect
+        .curve()
+        .ifPresent(
+            curve -> {
+              members.put("failedAtLimit", curve.risks().honestFailed());
+              members.put("passedOver", curve.risks().excessPassed());
+              members.put("caughtOver", curve.caught());
+              members.put("simulatedArchers", curve.drawn());
+            });
     return members;
   }
 }

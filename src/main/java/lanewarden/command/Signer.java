@@ -1,5 +1,6 @@
 package lanewarden.command;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,8 +25,23 @@ final class Signer {
               + " /dev/fd/3, instead of asking for it unseen.")
   private Optional<Path> passphraseFile = Optional.empty();
 
-  /** The official's name. */
-  String name(EventFolder event) throws StationException, CommandRefused {
+  /**
+   * An official who signs.
+   *
+   * @param name of the official
+   * @param passphrase as it was given
+   */
+  @SuppressWarnings("ArrayRecordComponent") // two are never compared
+  record Signature(String name, char[] passphrase) {}
+
+  /** The official and the passphrase, asked for where no file holds it. */
+  Signature signature(EventFolder event, Terminal terminal)
+      throws StationException, CommandRefused, IOException {
+    String name = name(event);
+    return new Signature(name, new Passphrases(terminal).of(name, passphraseFile));
+  }
+
+  private String name(EventFolder event) throws StationException, CommandRefused {
     if (official.isPresent()) {
       return official.get();
     }
@@ -38,10 +54,5 @@ final class Signer {
           "Say who with --official NAME.");
     }
     return all.get(0);
-  }
-
-  /** The passphrase file, if one was named. */
-  Optional<Path> passphraseFile() {
-    return passphraseFile;
   }
 }

@@ -37,9 +37,8 @@ final class StudioCommand implements Callable<Integer> {
       return ExitCode.FINE;
     } catch (NoDisplay e) {
       terminal.say(
-          "No display can be opened here ("
-              + e.why()
-              + "). The rule book is a text file, "
+          e.inWords()
+              + ". The rule book is a text file, "
               + ruleBook
               + ": change it with any editor.");
       return ExitCode.ENVIRONMENT;

@@ -1,12 +1,9 @@
 package lanewarden.command;
 
-import java.util.function.Function;
-import lanewarden.quantity.Force;
-import lanewarden.quantity.Mass;
-import lanewarden.quantity.Percent;
-import lanewarden.quantity.QuantityException;
-import lanewarden.quantity.Speed;
-import lanewarden.station.RuleCurve;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import lanewarden.station.Supposed;
+import lanewarden.station.Supposition;
 import picocli.CommandLine.Option;
 
 /** What is supposed of archers and instrument, to say what a rule does to them. */
@@ -15,7 +12,7 @@ final class Supposing {
   @Option(
       names = "--arrows",
       paramLabel = "SPEED",
-      defaultValue = "2 ft/s",
+      defaultValue = Supposition.Usual.ARROWS,
       description =
           "Standard deviation of an archer's arrows, one to the next (default: ${DEFAULT-VALUE}).")
   private String arrows = "";
@@ -23,7 +20,7 @@ final class Supposing {
   @Option(
       names = "--reading",
       paramLabel = "SPEED",
-      defaultValue = "0.5 ft/s",
+      defaultValue = Supposition.Usual.READING,
       description =
           "The instrument's standard uncertainty, new with each reading (default:"
               + " ${DEFAULT-VALUE}).")
@@ -32,7 +29,7 @@ final class Supposing {
   @Option(
       names = "--calibration",
       paramLabel = "SPEED",
-      defaultValue = "1 ft/s",
+      defaultValue = Supposition.Usual.CALIBRATION,
       description =
           "The instrument's standard uncertainty that all readings share (default:"
               + " ${DEFAULT-VALUE}).")
@@ -41,70 +38,76 @@ final class Supposing {
   @Option(
       names = "--void-shots",
       paramLabel = "SHARE",
-      defaultValue = "5 %",
+      defaultValue = Supposition.Usual.VOIDS,
       description = "Shots that give no reading that stands (default: ${DEFAULT-VALUE}).")
   private String voids = "";
 
   @Option(
       names = "--faster",
       paramLabel = "SPEED",
-      defaultValue = "5 ft/s",
+      defaultValue = Supposition.Usual.EXCESS,
       description =
-          "How far over the limit an archer is who should fail (default:" + " ${DEFAULT-VALUE}).")
+          "How far over the limit an archer is who should fail (default: ${DEFAULT-VALUE}).")
   private String excess = "";
 
   @Option(
       names = "--arrow",
       paramLabel = "MASS",
-      defaultValue = "400 gr",
-      description = "The arrow, where a clause asks for its mass (default: ${DEFAULT-VALUE}).")
+      description =
+          "The arrow, where a clause asks for its mass (default: "
+              + Supposition.Usual.ARROW
+              + ", or one so light that the limit applies to it).")
   private String arrow = "";
 
   @Option(
       names = "--draw-weight",
       paramLabel = "FORCE",
-      defaultValue = "50 lbf",
+      defaultValue = Supposition.Usual.DRAW,
       description =
           "The bow's draw weight, set and certified, where a clause asks for it (default:"
               + " ${DEFAULT-VALUE}).")
   private String draw = "";
 
   /**
-   * @throws CommandRefused if one of them cannot be read
+   * @throws CommandRefused if any of them cannot be read, with every fault
    */
-  RuleCurve.Supposed supposed() throws CommandRefused {
-    Force force = read("--draw-weight", draw, Force::parse);
-    RuleCurve.Supposed supposed =
-        new RuleCurve.Supposed(
-            read("--arrows", arrows, Speed::parse),
-            read("--reading", reading, Speed::parse),
-            read("--calibration", calibration, Speed::parse),
-            read("--void-shots", voids, Percent::parse),
-            read("--faster", excess, Speed::parse),
-            read("--arrow", arrow, Mass::parse),
-            force,
-            force);
-    if (supposed.excess().value().signum() == 0 || supposed.voids().fraction().doubleValue() >= 1) {
-      throw refused("--faster must be more than zero, and --void-shots less than 100 %.");
+  Supposed supposed() throws CommandRefused {
+    Supposed.Typed read = Supposed.read(this::typed);
+    if (read.supposed().isPresent()) {
+      return read.supposed().get();
     }
-    return supposed;
-  }
-
-  private static <T> T read(String option, String typed, Function<String, T> parser)
-      throws CommandRefused {
-    try {
-      return parser.apply(typed);
-    } catch (QuantityException e) {
-      throw refused(option + ": " + e.getMessage() + ".");
-    }
-  }
-
-  private static CommandRefused refused(String why) {
-    return CommandRefused.misstep(
+    Set<String> faults = new LinkedHashSet<>();
+    // One option stands for both draw weights: its fault is told once
+    read.faults().forEach((one, fault) -> faults.add(option(one) + " " + fault.getMessage()));
+    throw CommandRefused.misstep(
         "SUPPOSED",
         "What is supposed of archers and instrument cannot be read.",
-        why,
-        "Write a number with its unit in quotes, such as \"2 ft/s\".");
+        String.join("\n       ", faults),
+        "Correct what is named; a number with its unit stands in quotes, such as \"2 ft/s\".");
+  }
+
+  private String typed(Supposition one) {
+    return switch (one) {
+      case ARROWS -> arrows;
+      case READING -> reading;
+      case CALIBRATION -> calibration;
+      case VOIDS -> voids;
+      case EXCESS -> excess;
+      case ARROW -> arrow;
+      case DRAW, CERTIFIED -> draw;
+    };
+  }
+
+  private static String option(Supposition one) {
+    return switch (one) {
+      case ARROWS -> "--arrows";
+      case READING -> "--reading";
+      case CALIBRATION -> "--calibration";
+      case VOIDS -> "--void-shots";
+      case EXCESS -> "--faster";
+      case ARROW -> "--arrow";
+      case DRAW, CERTIFIED -> "--draw-weight";
+    };
   }
 
   /** In words, for the line above the figures. */

@@ -8,7 +8,10 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Where a command reads and writes: results to one stream, talk to the other.
@@ -16,6 +19,11 @@ import java.util.Optional;
  * <p>Every line is out on return. Any thread may write; one reads.
  */
 public final class Terminal {
+
+  /** Control characters, those that end a line, and those that turn the direction of writing. */
+  private static final Pattern WORKING =
+      Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u200e\\u200f\\u061c\\u202a-\\u202e\\u2066-\\u2069]");
+
   private final BufferedReader in;
   private final PrintWriter results;
   private final PrintWriter talk;
@@ -41,17 +49,29 @@ public final class Terminal {
 
   /** Asks for a secret. */
   Optional<char[]> secret(String prompt) {
-    return hidden.ask(prompt);
+    return hidden.ask(legible(prompt, ""));
   }
 
-  /** Writes a line of the result. */
+  /** Writes a line of the result; what would work the terminal is shown instead. */
   void result(String line) {
-    results.println(line);
+    results.println(legible(line, ""));
   }
 
-  /** Writes a line beside the result. */
-  void say(String line) {
-    talk.println(line);
+  /** Writes lines beside the result; what would work the terminal is shown instead. */
+  void say(String lines) {
+    talk.println(legible(lines, "\n\t"));
+  }
+
+  /** With such characters as four hex digits each, which JSON reads back as what they were. */
+  private static String legible(String text, String kept) {
+    return WORKING
+        .matcher(text.replace("\r\n", "\n"))
+        .replaceAll(
+            found ->
+                Matcher.quoteReplacement(
+                    kept.contains(found.group())
+                        ? found.group()
+                        : String.format(Locale.ROOT, "\\u%04x", (int) found.group().charAt(0))));
   }
 
   PrintWriter results() {

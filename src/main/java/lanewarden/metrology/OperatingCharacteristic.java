@@ -35,9 +35,15 @@ public final class OperatingCharacteristic {
     return closed.isPresent();
   }
 
-  /** The largest standard error that a chance may have from being simulated; 0 if calculated. */
-  public double standardError() {
-    return isCalculated() ? 0 : 0.5 / Math.sqrt(archers);
+  /**
+   * The largest standard error that a chance may have from being simulated: that of a share of one
+   * half.
+   *
+   * @param archers how many were drawn for the speed, one or more
+   */
+  public static double standardError(int archers) {
+    Figures.requireAtLeast(1, archers, "the simulated archers");
+    return 0.5 / Math.sqrt(archers);
   }
 
   /**

@@ -1,7 +1,11 @@
 package lanewarden.station;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import lanewarden.metrology.LanePlan;
 import lanewarden.metrology.SamplePlan;
 import lanewarden.metrology.WaitingLine;
@@ -33,22 +37,72 @@ public record LaneQuestion(
   /** The chance with which a sample is meant to find someone, for the smallest that does. */
   public static final double WANTED = 0.9;
 
+  /** More lanes than any range has. */
+  static final int MOST_LANES = 100;
+
+  /**
+   * What was typed: the question, or what is wrong with each figure.
+   *
+   * @param question empty if anything is wrong
+   * @param faults how to mend each figure of which no sense can be made
+   */
+  public record Typed(Optional<LaneQuestion> question, Map<LaneFigure, String> faults) {}
+
+  /** Reads what was typed. */
+  public static Typed read(Function<LaneFigure, String> typed) {
+    Map<LaneFigure, Double> read = new EnumMap<>(LaneFigure.class);
+    Map<LaneFigure, String> faults = new EnumMap<>(LaneFigure.class);
+    double competitors = LaneFigure.COMPETITORS.read(typed.apply(LaneFigure.COMPETITORS));
+    for (LaneFigure figure : LaneFigure.values()) {
+      double value = figure.read(typed.apply(figure));
+      read.put(figure, value);
+      if (!figure.allows(value, competitors)) {
+        faults.put(figure, figure.mend());
+      }
+    }
+    return new Typed(faults.isEmpty() ? Optional.of(of(read)) : Optional.empty(), faults);
+  }
+
+  private static LaneQuestion of(Map<LaneFigure, Double> read) {
+    return new LaneQuestion(
+        (int) of(read, LaneFigure.COMPETITORS),
+        of(read, LaneFigure.MINUTES),
+        of(read, LaneFigure.SHOTS),
+        of(read, LaneFigure.SECONDS_A_SHOT),
+        of(read, LaneFigure.SECONDS_A_CHANGE),
+        (int) of(read, LaneFigure.LANES),
+        (int) of(read, LaneFigure.DRAWN),
+        (int) of(read, LaneFigure.OVER_LIMIT),
+        of(read, LaneFigure.CAUGHT));
+  }
+
+  private static double of(Map<LaneFigure, Double> read, LaneFigure figure) {
+    return Objects.requireNonNull(read.get(figure));
+  }
+
   /**
    * The answer.
    *
+   * @param secondsACheck how long one competitor takes a lane
+   * @param secondsAvailable how long one may take it if all who are drawn are to be checked in time
    * @param capacity how many can be checked in the time, if a lane never stands idle
    * @param lanesNeeded the fewest lanes with which the line does not grow without end
    * @param busy the share of the time in which a lane is taken; 1 or more if they cannot cope
    * @param waiting what waiting there is; empty if the line grows without end
-   * @param finds probability that at least one of those over the limit is caught
+   * @param finds probability that at least one of those over the limit is caught, if all who are
+   *     drawn are checked
+   * @param findsInTime the same, if only as many of them are checked as the lanes have time for
    * @param enough the smallest sample that catches one with {@link #WANTED}; empty if none does
    */
   public record Answer(
+      double secondsACheck,
+      double secondsAvailable,
       long capacity,
       long lanesNeeded,
       double busy,
       Optional<Waiting> waiting,
       double finds,
+      double findsInTime,
       OptionalInt enough) {}
 
   /**
@@ -75,11 +129,14 @@ public record LaneQuestion(
             ? Optional.of(new Waiting(line.probability(), line.meanSeconds(), line.meanLength()))
             : Optional.empty();
     return new Answer(
+        plan.secondsACheck(),
+        plan.secondsAvailable(),
         plan.capacity(),
         plan.lanesNeeded(),
         plan.utilisation(),
         waiting,
         finds,
+        sample.catchesOne((int) Math.min(drawn, plan.capacity())),
         overLimit == 0 ? OptionalInt.empty() : sample.smallestFor(WANTED));
   }
 }

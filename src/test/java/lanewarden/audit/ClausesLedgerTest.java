@@ -87,7 +87,8 @@ abstract class ClausesLedgerTest {
   final long call(String bib, String division, String grounds) throws Exception {
     int attempt = ledger.standing().checksOf(bib).size() + 1;
     return ledger.open(
-        new Fact.CheckOpened(bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds));
+        new Fact.CheckOpened(
+            bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds));
   }
 
   final void state(String arrow, String draw) throws Exception {

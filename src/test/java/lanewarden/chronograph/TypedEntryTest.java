@@ -57,6 +57,26 @@ class TypedEntryTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        // 60 ft/s is 18.288 m/s and 500 ft/s is 152.4 m/s, by hand from 1 ft = 0.3048 m
+        "371 | METRES_PER_SECOND | Without a unit, 371 is read as 371 m/s, as the rule speaks; no"
+            + " arrow flies at that speed (plausible: 18.3 m/s to 152.4 m/s). If the display says"
+            + " 371 ft/s, type: 371 ft/s",
+        "55.5 | FEET_PER_SECOND | Without a unit, 55.5 is read as 55.5 ft/s, as the rule speaks; no"
+            + " arrow flies at that speed (plausible: 60 ft/s to 500 ft/s). If the display says"
+            + " 55.5 m/s, type: 55.5 m/s",
+        "3710 | METRES_PER_SECOND | Without a unit, 3710 is read as 3710 m/s, as the rule speaks;"
+            + " no arrow flies at that speed (plausible: 18.3 m/s to 152.4 m/s). Look at the"
+            + " display again."
+      })
+  void saysWhichUnitItTookAndWhichTheDisplayMayHaveMeant(
+      String text, SpeedUnit unit, String words) {
+    assertEquals(words, ((Signal.Refused) ENTRY.read(text, unit)).refusal().words());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "300,1 | PATTERN | not a comma",
         "NaN | NOT_A_NUMBER | no number",
         "9.91E37 | NOT_A_NUMBER | no number",

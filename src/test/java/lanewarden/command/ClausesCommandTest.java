@@ -244,6 +244,75 @@ class ClausesCommandTest {
     assertTrue(failed > 0 && failed < 1, one.results());
   }
 
+  private List<String> toldOf(String division, String... more) {
+    List<String> arguments =
+        new ArrayList<>(List.of("rules", event.path().toString(), "--division", division));
+    arguments.addAll(List.of(more));
+    return new Typed().run(arguments.toArray(String[]::new)).lines();
+  }
+
+  @Test
+  void supposesAnArrowToWhichTheLimitApplies() {
+    List<String> light = toldOf("LI");
+    assertTrue(
+        light.stream()
+            .anyMatch(
+                line ->
+                    line.endsWith(
+                        " The re-check that the rule allows is counted. The supposed arrow has"
+                            + " 225 gr: the speed limit holds only for one of less than 5 gr/lb,"
+                            + " here less than 250 gr.")),
+        light.toString());
+    List<String> heavy = toldOf("LI", "--arrow", "300 gr");
+    assertTrue(
+        heavy
+            .get(heavy.size() - 1)
+            .startsWith("  No limit applies to the supposed arrow of 300 gr"),
+        heavy.toString());
+  }
+
+  @Test
+  void saysThatALimitHoldsThoughNobodyIsMeasured() {
+    List<String> said = toldOf("NM");
+    assertEquals(
+        "  The limit holds, but nobody is measured: at the line nobody passes or is failed.",
+        said.get(said.size() - 1));
+    assertFalse(said.stream().anyMatch(line -> line.contains("readings")), said.toString());
+    List<String> none = toldOf("NO");
+    assertEquals("  There is no limit, so no shot is measured.", none.get(none.size() - 1));
+  }
+
+  @Test
+  void tellsTheChanceThatPlanAsksFor() {
+    List<String> said = toldOf("CO");
+    String last = said.get(said.size() - 1);
+    String share = last.substring(last.indexOf('"') + 1, last.lastIndexOf('"'));
+    Typed plan =
+        new Typed().run("plan", "--competitors", "9", "--minutes", "60", "--caught", share);
+    assertEquals(0, plan.code(), plan.toString());
+  }
+
+  @Test
+  void everyFaultInWhatIsSupposedIsToldAtOnceWithItsOption() {
+    Typed refused =
+        new Typed()
+            .run(
+                "rules",
+                event.path().toString(),
+                "--arrows",
+                "2",
+                "--faster",
+                "0 ft/s",
+                "--draw-weight",
+                "heavy");
+    assertEquals(2, refused.code(), refused.toString());
+    List<String> why = refused.talk().lines().toList().subList(1, 4);
+    assertTrue(why.get(0).startsWith("  why: --arrows expected a speed"), why.toString());
+    assertTrue(why.get(1).startsWith("       --faster expected a speed of more"), why.toString());
+    assertTrue(why.get(2).startsWith("       --draw-weight expected"), why.toString());
+    assertTrue(refused.talk().lines().toList().get(4).startsWith("  what to do:"), refused.talk());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"--arrows 2", "--faster 0", "--void-shots 100", "--arrow 2ft/s"})
   void whatIsSupposedMustBeReadable(String options) {

@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.util.List;
 import lanewarden.station.LedgerInspection;
-import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
 
 class LineCommandTest extends PracticeRun {
@@ -121,19 +120,7 @@ class LineCommandTest extends PracticeRun {
 
   @Test
   void tellsMachinesInJson() throws Exception {
-    Typed typed =
-        new Typed()
-            .typing("3", "wait")
-            .run(
-                "line",
-                event.path().toString(),
-                "--official",
-                PracticeEvent.OFFICIAL,
-                "--passphrase-file",
-                passphrase.toString(),
-                "--pace",
-                "0",
-                "--json");
+    Typed typed = new Typed().typing("3", "wait").run(lineCommand("--json"));
     ObjectMapper mapper = new ObjectMapper();
     JsonNode outcome = null;
     for (String line : typed.lines()) {

@@ -2,6 +2,8 @@ package lanewarden.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,16 +32,23 @@ abstract class PracticeRun {
 
   /** Runs the line on typed lines, with arrows that take no time. */
   Typed line(String... typed) {
-    return new Typed()
-        .typing(typed)
-        .run(
-            "line",
-            event.path().toString(),
-            "--official",
-            PracticeEvent.OFFICIAL,
-            "--passphrase-file",
-            passphrase.toString(),
-            "--pace",
-            "0");
+    return new Typed().typing(typed).run(lineCommand());
+  }
+
+  /** The command that does so. */
+  String[] lineCommand(String... more) {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                "line",
+                event.path().toString(),
+                "--official",
+                PracticeEvent.OFFICIAL,
+                "--passphrase-file",
+                passphrase.toString(),
+                "--pace",
+                "0"));
+    command.addAll(List.of(more));
+    return command.toArray(String[]::new);
   }
 }

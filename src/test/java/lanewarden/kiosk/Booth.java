@@ -29,6 +29,7 @@ import javafx.stage.Stage;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.journal.Check;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.quantity.Speed;
@@ -226,9 +227,7 @@ final class Booth implements AutoCloseable {
   void type(String text) throws Exception {
     call(
         () -> {
-          text.codePoints()
-              .mapToObj(Character::toString)
-              .forEach(one -> send(KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          write(front.official(), text);
           return true;
         });
     settle();
@@ -238,9 +237,7 @@ final class Booth implements AutoCloseable {
   void typeIntoBoard(String text) throws Exception {
     call(
         () -> {
-          text.codePoints()
-              .mapToObj(Character::toString)
-              .forEach(one -> send(front.board(), KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          write(front.board(), text);
           return true;
         });
     settle();
@@ -250,14 +247,18 @@ final class Booth implements AutoCloseable {
   void scan(String bib) throws Exception {
     call(
         () -> {
-          bib.codePoints()
-              .mapToObj(Character::toString)
-              .forEach(one -> send(KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          write(front.official(), bib);
           send(KeyEvent.KEY_PRESSED, "", KeyCode.ENTER);
           send(KeyEvent.KEY_TYPED, "\r", KeyCode.ENTER);
           return true;
         });
     settle();
+  }
+
+  private static void write(Scene scene, String text) {
+    text.codePoints()
+        .mapToObj(Character::toString)
+        .forEach(one -> send(scene, KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
   }
 
   private void send(EventType<KeyEvent> type, String character, KeyCode code) {
@@ -288,6 +289,11 @@ final class Booth implements AutoCloseable {
   private TextInputControl input(String id) {
     Node field = front.official().lookup("#" + id);
     return (TextInputControl) field.lookup(".text-input");
+  }
+
+  /** What the ledger says of the check at the line. */
+  Check check() {
+    return station.view().check().orElseThrow().check();
   }
 
   void signIn() throws Exception {

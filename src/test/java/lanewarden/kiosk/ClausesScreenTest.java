@@ -31,7 +31,7 @@ class ClausesScreenTest {
   }
 
   private Mass arrow() {
-    return booth.station.view().check().orElseThrow().check().setUp().arrowMass();
+    return booth.check().setUp().arrowMass();
   }
 
   private void stateAll() throws Exception {
@@ -103,7 +103,7 @@ class ClausesScreenTest {
     booth.press(KeyCode.ESCAPE);
     booth.press(KeyCode.F5);
 
-    assertEquals(2, booth.station.view().check().orElseThrow().check().opened().attempt());
+    assertEquals(2, booth.check().opened().attempt());
   }
 
   @Test
@@ -126,7 +126,7 @@ class ClausesScreenTest {
         });
     booth.settle();
 
-    assertEquals(Set.of("full draw"), booth.station.view().check().orElseThrow().check().ticked());
+    assertEquals(Set.of("full draw"), booth.check().ticked());
     assertTrue(
         Booth.call(
             () ->
@@ -154,8 +154,7 @@ class ClausesScreenTest {
     booth.press(KeyCode.ENTER);
 
     assertEquals("401", booth.text("bib"));
-    assertEquals(
-        "Named by a judge", booth.station.view().check().orElseThrow().check().opened().grounds());
+    assertEquals("Named by a judge", booth.check().opened().grounds());
     assertFalse(booth.shows("all-the-same"));
     assertEquals("", booth.text("call-field"));
   }
@@ -178,8 +177,7 @@ class ClausesScreenTest {
     booth.type("2");
     booth.press(KeyCode.ENTER);
 
-    assertEquals(
-        "another arrow", booth.station.view().check().orElseThrow().check().opened().grounds());
+    assertEquals("another arrow", booth.check().opened().grounds());
   }
 
   @Test
@@ -241,5 +239,24 @@ class ClausesScreenTest {
     assertEquals("No limit", booth.boardText("board-limit"));
     booth.scan("101");
     assertEquals("WAITING", booth.boardText("board-word"));
+  }
+
+  @Test
+  void aTypedReadingsUnitStandsBesideItsFieldAndAWrongOneIsExplained() throws Exception {
+    booth.scan("301");
+    booth.press(KeyCode.F2);
+    assertEquals("m/s", booth.text("entry-unit"));
+    booth.type("371");
+    assertEquals("m/s", booth.text("entry-unit"));
+    booth.type(" ft/s");
+    assertEquals("", booth.text("entry-unit"), "the official wrote another unit");
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F2);
+    booth.type("371");
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(
+        booth.text("refused-words").endsWith("If the display says 371 ft/s, type: 371 ft/s"),
+        booth.text("refused-words"));
   }
 }

@@ -212,7 +212,8 @@ class OperatingCharacteristicTest {
             SampleModels.plain(DecidingFigure.mean(3), new Dispersion(0.3, 0.1, 0.1)),
             new ReadingRounding(ReadingRounding.Way.NEAREST, FOOT));
     OperatingCharacteristic curve = new OperatingCharacteristic(model, 2500, 5);
-    assertEquals(0.01, curve.standardError(), 1e-12);
+    // a share of one half of 2500: the root of 0.5 x 0.5 / 2500
+    assertEquals(0.01, OperatingCharacteristic.standardError(2500), 1e-12);
     assertEquals(curve.curve(91, 92, 5), curve.curve(91, 92, 5));
     assertEquals(
         curve.curve(91, 92, 5), new OperatingCharacteristic(model, 2500, 5).curve(91, 92, 5));
@@ -226,7 +227,6 @@ class OperatingCharacteristicTest {
     assertEquals(
         List.of(90.0, 90.5, 91.0, 91.5, 92.0, 92.5, 93.0),
         points.stream().map(CurvePoint::speed).toList());
-    assertEquals(0, curve.standardError());
     assertThrows(IllegalArgumentException.class, () -> curve.curve(93, 90, 7));
     assertThrows(IllegalArgumentException.class, () -> curve.curve(90, 93, 1));
     assertThrows(IllegalArgumentException.class, () -> curve.at(Double.NaN));

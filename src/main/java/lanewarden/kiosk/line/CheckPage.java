@@ -20,6 +20,7 @@ import lanewarden.station.CheckView;
  * @param attempt which check of the competitor it is
  * @param rule the whole rule in words
  * @param limit limit and what is allowed
+ * @param unit of speeds where none is written
  * @param figure the reading taken last
  * @param shots those taken
  * @param places how many shots the rule allows
@@ -41,6 +42,7 @@ public record CheckPage(
     String attempt,
     String rule,
     String limit,
+    String unit,
     Optional<Figure> figure,
     List<ShotLine> shots,
     int places,
@@ -66,6 +68,7 @@ public record CheckPage(
             : texts.of("line.attempt.again", opened.attempt()),
         view.division().inWords(),
         Wording.limit(view, texts),
+        view.unit().symbol(),
         Figure.last(view),
         ShotLine.of(view),
         view.shotsAllowed(),

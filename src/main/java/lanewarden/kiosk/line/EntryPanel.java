@@ -1,11 +1,13 @@
 package lanewarden.kiosk.line;
 
+import javafx.beans.binding.Bindings;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -22,9 +24,15 @@ final class EntryPanel implements Page {
    * @param title what is about to be done
    * @param words what it means
    * @param field what to write; blank where there is only something to confirm
+   * @param unit the unit that a number in the field has where none is written; blank where there is
+   *     no such thing
    * @param act what the button does
    */
-  record Wording(String title, String words, String field, String act) {}
+  record Wording(String title, String words, String field, String unit, String act) {
+    Wording(String title, String words, String field, String act) {
+      this(title, words, field, "", act);
+    }
+  }
 
   private final VBox root = new VBox();
   private final Keys keys = new Keys();
@@ -53,7 +61,7 @@ final class EntryPanel implements Page {
     root.getChildren().addAll(title, words);
     addPicks(model, texts);
     if (asksText) {
-      addField(model, wording.field());
+      addField(model, wording);
     }
     root.getChildren().addAll(card, buttons);
     root.getStyleClass().add("panel");
@@ -74,15 +82,30 @@ final class EntryPanel implements Page {
     }
   }
 
-  private void addField(EntryViewModel model, String words) {
-    Label label = new Label(words);
+  private void addField(EntryViewModel model, Wording wording) {
+    Label label = new Label(wording.field());
     label.setLabelFor(field);
     label.setWrapText(true);
     label.setMinHeight(Label.USE_PREF_SIZE);
-    field.setAccessibleText(words);
+    field.setAccessibleText(wording.field());
     field.setId("entry-field");
     field.textProperty().bindBidirectional(model.text());
-    root.getChildren().addAll(label, field);
+    HBox.setHgrow(field, Priority.ALWAYS);
+    HBox line = new HBox(field);
+    line.getStyleClass().add("entry-line");
+    if (!wording.unit().isBlank()) {
+      Label unit = new Label(wording.unit());
+      unit.setId("entry-unit");
+      unit.setMinWidth(Label.USE_PREF_SIZE);
+      // Beside a unit that was written it would read as a second one
+      unit.visibleProperty()
+          .bind(
+              Bindings.createBooleanBinding(
+                  () -> model.text().get().codePoints().noneMatch(Character::isLetter),
+                  model.text()));
+      line.getChildren().add(unit);
+    }
+    root.getChildren().addAll(label, line);
   }
 
   @Override

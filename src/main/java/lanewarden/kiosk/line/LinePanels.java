@@ -21,13 +21,18 @@ final class LinePanels {
   }
 
   void type() {
+    model.check().map(CheckPage::unit).ifPresent(this::type);
+  }
+
+  private void type(String unit) {
     open(
         List.of(),
         model::type,
         new EntryPanel.Wording(
             texts.of("type.title"),
             texts.of("type.words"),
-            texts.of("type.field"),
+            texts.of("type.field", unit),
+            unit,
             texts.of("type.act")));
   }
 

@@ -64,12 +64,12 @@ final class CurvePicture extends Region {
   /** Shows a page in place of the one before. */
   void show(EffectPage next) {
     page = next;
-    setAccessibleText(
-        next.first()
-            .flatMap(EffectPage.Shown::curve)
-            .map(RuleCurve::inWords)
-            .orElse(texts.of("curve.none")));
+    setAccessibleText(words(next));
     draw();
+  }
+
+  private static String words(EffectPage page) {
+    return page.first().map(shown -> shown.effect().inWords()).orElse("");
   }
 
   @Override
@@ -92,8 +92,7 @@ final class CurvePicture extends Region {
     Optional<RuleCurve> second = page.second().flatMap(EffectPage.Shown::curve);
     Optional<RuleCurve> axis = first.or(() -> second);
     if (axis.isEmpty()) {
-      String words = page.first().isPresent() ? texts.of("curve.none") : "";
-      text(g, words, width / 2, height / 2, TextAlignment.CENTER);
+      text(g, words(page), width / 2, height / 2, TextAlignment.CENTER);
       return;
     }
     double em = inks.font().getSize();

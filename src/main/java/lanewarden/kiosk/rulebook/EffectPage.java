@@ -2,7 +2,7 @@ package lanewarden.kiosk.rulebook;
 
 import java.util.List;
 import java.util.Optional;
-import lanewarden.rules.WorkedCase;
+import lanewarden.station.Effect;
 import lanewarden.station.RuleCurve;
 
 /**
@@ -19,9 +19,13 @@ public record EffectPage(Optional<Shown> first, Optional<Shown> second, String n
    *
    * @param name whose rule it is
    * @param sentences the rule in words
-   * @param cases made-up checks with their verdicts
-   * @param curve its effect; empty where no shot is measured with this bow and arrow
+   * @param effect what it does to archers
    */
-  public record Shown(
-      String name, List<String> sentences, List<WorkedCase> cases, Optional<RuleCurve> curve) {}
+  public record Shown(String name, List<String> sentences, Effect effect) {
+
+    /** The effect drawn; empty where there is none to draw. */
+    Optional<RuleCurve> curve() {
+      return effect.curve();
+    }
+  }
 }

@@ -7,21 +7,18 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.quantity.Force;
-import lanewarden.quantity.Mass;
-import lanewarden.quantity.Percent;
 import lanewarden.quantity.QuantityException;
-import lanewarden.quantity.Speed;
 import lanewarden.rules.Division;
-import lanewarden.station.RuleCurve;
+import lanewarden.station.Effect;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
+import lanewarden.station.Supposed;
+import lanewarden.station.Supposition;
 
 /**
  * What the open rule does, under what is supposed, and beside a second rule; on the screen's
@@ -169,7 +166,7 @@ public final class EffectViewModel {
   }
 
   private void ask() {
-    Optional<RuleCurve.Supposed> under = supposed();
+    Optional<Supposed> under = supposed();
     Optional<Division> open = book.division();
     boolean moved = shownSection != book.section().get();
     if (open.isEmpty() || under.isEmpty()) {
@@ -216,71 +213,27 @@ public final class EffectViewModel {
       String name,
       Optional<Division> other,
       String otherName,
-      RuleCurve.Supposed under,
+      Supposed under,
       String note) {
     List<Division> both = new ArrayList<>(List.of(open));
     other.ifPresent(both::add);
-    List<Optional<RuleCurve>> curves = RuleCurve.together(both, under);
+    List<Effect> effects = Effect.together(both, under);
     return new EffectPage(
-        Optional.of(shown(open, name, curves.get(0))),
-        other.map(o -> shown(o, otherName, curves.get(1))),
+        Optional.of(shown(open, name, effects.get(0))),
+        other.map(o -> shown(o, otherName, effects.get(1))),
         note);
   }
 
-  private static EffectPage.Shown shown(Division division, String name, Optional<RuleCurve> curve) {
-    return new EffectPage.Shown(name, division.sentences(), division.workedCases(), curve);
+  private static EffectPage.Shown shown(Division division, String name, Effect effect) {
+    return new EffectPage.Shown(name, division.sentences(), effect);
   }
 
-  private Optional<RuleCurve.Supposed> supposed() {
-    Optional<Speed> arrows = read(Supposition.ARROWS, Speed::parse);
-    Optional<Speed> reading = read(Supposition.READING, Speed::parse);
-    Optional<Speed> calibration = read(Supposition.CALIBRATION, Speed::parse);
-    Optional<Percent> voids = read(Supposition.VOIDS, this::share);
-    Optional<Speed> excess = read(Supposition.EXCESS, this::excess);
-    Optional<Mass> arrow = read(Supposition.ARROW, Mass::parse);
-    Optional<Force> draw = read(Supposition.DRAW, Force::parse);
-    Optional<Force> certified = read(Supposition.CERTIFIED, Force::parse);
-    if (faults.values().stream().anyMatch(fault -> !fault.get().isEmpty())) {
-      return Optional.empty();
+  private Optional<Supposed> supposed() {
+    Supposed.Typed read = Supposed.read(one -> supposed(one).get());
+    for (Supposition one : Supposition.values()) {
+      QuantityException fault = read.faults().get(one);
+      fault(one).set(fault == null ? "" : fault.mend());
     }
-    return Optional.of(
-        new RuleCurve.Supposed(
-            arrows.orElseThrow(),
-            reading.orElseThrow(),
-            calibration.orElseThrow(),
-            voids.orElseThrow(),
-            excess.orElseThrow(),
-            arrow.orElseThrow(),
-            draw.orElseThrow(),
-            certified.orElseThrow()));
-  }
-
-  private Percent share(String text) {
-    Percent share = Percent.parse(text);
-    if (share.fraction().doubleValue() >= 1) {
-      throw new IllegalArgumentException(texts.of("suppose.voids.most"));
-    }
-    return share;
-  }
-
-  private Speed excess(String text) {
-    Speed excess = Speed.parse(text);
-    if (excess.value().signum() == 0) {
-      throw new IllegalArgumentException(texts.of("suppose.excess.least"));
-    }
-    return excess;
-  }
-
-  private <T> Optional<T> read(Supposition one, Function<String, T> parser) {
-    try {
-      T value = parser.apply(supposed(one).get());
-      fault(one).set("");
-      return Optional.of(value);
-    } catch (QuantityException e) {
-      fault(one).set(e.mend());
-    } catch (IllegalArgumentException e) {
-      fault(one).set(String.valueOf(e.getMessage()));
-    }
-    return Optional.empty();
+    return read.supposed();
   }
 }

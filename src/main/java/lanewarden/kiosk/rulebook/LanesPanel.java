@@ -14,6 +14,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.station.LaneFigure;
 
 /** Lanes and samples: what is supposed above, what comes of it below. */
 final class LanesPanel implements Page {
@@ -26,7 +27,7 @@ final class LanesPanel implements Page {
     title.getStyleClass().add("panel-title");
     fields.getStyleClass().add("suppositions");
     for (LaneFigure figure : LaneFigure.values()) {
-      String words = texts.of(figure.words());
+      String words = LanesViewModel.name(figure, texts);
       TextField field = new TextField();
       field.textProperty().bindBidirectional(model.figure(figure));
       field.setAccessibleText(words);

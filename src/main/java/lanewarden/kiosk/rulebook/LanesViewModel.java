@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.quantity.Percent;
-import lanewarden.quantity.QuantityException;
+import lanewarden.station.LaneFigure;
 import lanewarden.station.LaneQuestion;
 
 /** Lanes and samples for an event to come, answered at every key; on the screen's thread. */
@@ -69,67 +67,34 @@ public final class LanesViewModel {
     }
   }
 
+  /** What a number is called on the screen. */
+  static String name(LaneFigure figure, Texts texts) {
+    return texts.of(
+        switch (figure) {
+          case COMPETITORS -> "lanes.competitors";
+          case MINUTES -> "lanes.minutes";
+          case SHOTS -> "lanes.shots";
+          case SECONDS_A_SHOT -> "lanes.seconds";
+          case SECONDS_A_CHANGE -> "lanes.change";
+          case LANES -> "lanes.lanes";
+          case DRAWN -> "lanes.drawn";
+          case OVER_LIMIT -> "lanes.over";
+          case CAUGHT -> "lanes.caught";
+        });
+  }
+
   private void answer() {
     List<String> ofLanes = new ArrayList<>();
     List<String> ofSample = new ArrayList<>();
-    Optional<LaneFigure> wrong = Optional.empty();
-    String found = "";
-    for (LaneFigure figure : LaneFigure.values()) {
-      try {
-        read(figure);
-      } catch (IllegalArgumentException e) {
-        wrong = wrong.or(() -> Optional.of(figure));
-        found = found.isEmpty() ? mend(e) : found;
-      }
-    }
-    if (wrong.isEmpty()) {
-      try {
-        tell(question(), ofLanes, ofSample);
-      } catch (IllegalArgumentException e) {
-        found = String.valueOf(e.getMessage());
-      }
-    } else {
-      found = texts.of("suppose.fault", texts.of(wrong.get().words()), found);
-    }
-    fault.set(found);
+    LaneQuestion.Typed typed = LaneQuestion.read(figure -> figure(figure).get());
+    typed.question().ifPresent(question -> tell(question, ofLanes, ofSample));
+    List<String> found = new ArrayList<>();
+    typed
+        .faults()
+        .forEach((figure, mend) -> found.add(texts.of("suppose.fault", name(figure, texts), mend)));
+    fault.set(String.join("\n", found));
     lanes.setAll(ofLanes);
     sample.setAll(ofSample);
-  }
-
-  private static String mend(IllegalArgumentException e) {
-    return e instanceof QuantityException quantity
-        ? quantity.mend()
-        : String.valueOf(e.getMessage());
-  }
-
-  private double read(LaneFigure figure) {
-    String text = figure(figure).get().strip();
-    return switch (figure) {
-      case CAUGHT -> Percent.parse(text.replace(NO_BREAK_SPACE, ' ')).fraction().doubleValue();
-      case MINUTES, SHOTS, SECONDS_A_SHOT, SECONDS_A_CHANGE ->
-          number(text, "[0-9]{1,6}(\\.[0-9]{1,6})?", "lanes.number");
-      default -> number(text, "[0-9]{1,6}", "lanes.whole");
-    };
-  }
-
-  private double number(String text, String form, String mend) {
-    if (!text.matches(form)) {
-      throw new IllegalArgumentException(texts.of(mend));
-    }
-    return Double.parseDouble(text);
-  }
-
-  private LaneQuestion question() {
-    return new LaneQuestion(
-        (int) read(LaneFigure.COMPETITORS),
-        read(LaneFigure.MINUTES),
-        read(LaneFigure.SHOTS),
-        read(LaneFigure.SECONDS_A_SHOT),
-        read(LaneFigure.SECONDS_A_CHANGE),
-        (int) read(LaneFigure.LANES),
-        (int) read(LaneFigure.DRAWN),
-        (int) read(LaneFigure.OVER_LIMIT),
-        read(LaneFigure.CAUGHT));
   }
 
   private void tell(LaneQuestion asked, List<String> ofLanes, List<String> ofSample) {
@@ -155,11 +120,16 @@ public final class LanesViewModel {
             asked.competitors(),
             asked.overLimit(),
             percent(answer.finds())));
-    String wanted = percent(LaneQuestion.WANTED);
-    ofSample.add(
-        answer.enough().isPresent()
-            ? texts.of("lanes.enough", answer.enough().getAsInt(), wanted)
-            : texts.of("lanes.never", wanted));
+    if (asked.drawn() > answer.capacity()) {
+      ofSample.add(texts.of("lanes.in-time", answer.capacity(), percent(answer.findsInTime())));
+    }
+    if (asked.overLimit() > 0) {
+      String wanted = percent(LaneQuestion.WANTED);
+      ofSample.add(
+          answer.enough().isPresent()
+              ? texts.of("lanes.enough", answer.enough().getAsInt(), wanted)
+              : texts.of("lanes.never", wanted));
+    }
   }
 
   private String duration(double seconds) {

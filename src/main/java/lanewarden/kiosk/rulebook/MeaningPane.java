@@ -94,7 +94,7 @@ final class MeaningPane extends VBox {
     first.show(page.first(), page.second().isPresent());
     second.show(page.second(), true);
     List<String> sentences = page.first().map(EffectPage.Shown::sentences).orElse(List.of());
-    List<WorkedCase> worked = page.first().map(EffectPage.Shown::cases).orElse(List.of());
+    List<WorkedCase> worked = page.first().map(shown -> shown.effect().cases()).orElse(List.of());
     pseudoClassStateChanged(CROWDED, sentences.size() + worked.size() > COMFORTABLE);
     words.say(sentences);
     cases.say(inWords(worked), i -> sign(worked.get(i)));

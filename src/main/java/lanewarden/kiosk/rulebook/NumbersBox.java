@@ -36,15 +36,11 @@ final class NumbersBox extends VBox {
           String name = named ? rule.name() : texts.of("curve.it");
           head.setText(rule.curve().map(curve -> how(name, curve)).orElse(named ? name : ""));
           head.setManaged(!head.getText().isEmpty());
-          said.setText(rule.curve().map(RuleCurve::inWords).orElse(texts.of("curve.none")));
+          said.setText(rule.effect().inWords());
         });
   }
 
   private String how(String name, RuleCurve curve) {
-    String how =
-        curve.drawn() == 0
-            ? texts.of("curve.calculated")
-            : texts.of("curve.simulated", curve.drawn());
-    return texts.of("curve.how", name, how);
+    return texts.of("curve.how", name, curve.how());
   }
 }

@@ -174,13 +174,17 @@ public final class RuleBookScreen implements Page {
     AskPanel.Wording wording =
         new AskPanel.Wording(
             texts.of("remove.title", code), texts.of("remove.words"), texts.of("remove.act"));
+    confirm(wording, model::remove);
+  }
+
+  private void confirm(AskPanel.Wording wording, Runnable act) {
     panels.open(
         AskPanel.confirm(
             wording,
             texts,
             () -> {
               panels.close();
-              model.remove();
+              act.run();
             },
             panels::close));
   }
@@ -255,15 +259,7 @@ public final class RuleBookScreen implements Page {
     AskPanel.Wording wording =
         new AskPanel.Wording(
             texts.of("leave.title"), texts.of("leave.words"), texts.of("leave.act"));
-    panels.open(
-        AskPanel.confirm(
-            wording,
-            texts,
-            () -> {
-              panels.close();
-              leave.run();
-            },
-            panels::close));
+    confirm(wording, leave);
   }
 
   /** Whether something was typed that is not saved. */

@@ -10,6 +10,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.station.Supposition;
 
 /** What is supposed of archers and instrument: a small field for each. */
 final class SuppositionRow extends VBox {
@@ -32,7 +33,7 @@ final class SuppositionRow extends VBox {
       TextField field = new TextField();
       field.textProperty().bindBidirectional(model.supposed(one));
       field.setId("suppose-" + one.name().toLowerCase(Locale.ROOT));
-      Label name = new Label(texts.of(one.words()));
+      Label name = new Label(texts.of(words(one)));
       name.setWrapText(true);
       name.getStyleClass().add("supposition-name");
       name.setLabelFor(field);
@@ -61,6 +62,20 @@ final class SuppositionRow extends VBox {
     tell(texts);
   }
 
+  /** The key of its name on the screen. */
+  private static String words(Supposition one) {
+    return switch (one) {
+      case ARROWS -> "suppose.arrows";
+      case READING -> "suppose.reading";
+      case CALIBRATION -> "suppose.calibration";
+      case VOIDS -> "suppose.voids";
+      case EXCESS -> "suppose.excess";
+      case ARROW -> "suppose.arrow";
+      case DRAW -> "suppose.draw";
+      case CERTIFIED -> "suppose.certified";
+    };
+  }
+
   private void refresh() {
     boolean many = Stream.of(Supposition.values()).filter(model::isAsked).count() > FIRST_ROW;
     pseudoClassStateChanged(MANY, many);
@@ -78,7 +93,7 @@ final class SuppositionRow extends VBox {
       String wrong = model.fault(one).get();
       if (!wrong.isEmpty()) {
         words.append(words.isEmpty() ? "" : "\n");
-        words.append(texts.of("suppose.fault", texts.of(one.words()), wrong));
+        words.append(texts.of("suppose.fault", texts.of(words(one)), wrong));
       }
     }
     fault.setText(words.toString());

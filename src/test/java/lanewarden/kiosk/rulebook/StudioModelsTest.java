@@ -18,9 +18,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.station.LaneFigure;
 import lanewarden.station.RuleCurve;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
+import lanewarden.station.Supposition;
 import lanewarden.station.Trouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -150,9 +152,9 @@ class StudioModelsTest {
     assertEquals("add the unit, one of ft/s, m/s", effect.fault(Supposition.EXCESS).get());
     assertEquals(texts.of("effect.supposed.faulty"), effect.page().get().note());
     effect.supposed(Supposition.EXCESS).set("0 ft/s");
-    assertEquals("more than zero", effect.fault(Supposition.EXCESS).get());
+    assertEquals("write more than zero", effect.fault(Supposition.EXCESS).get());
     effect.supposed(Supposition.VOIDS).set("100 %");
-    assertEquals("less than 100 %", effect.fault(Supposition.VOIDS).get());
+    assertEquals("write less than 100 %", effect.fault(Supposition.VOIDS).get());
   }
 
   @Test
@@ -177,11 +179,80 @@ class StudioModelsTest {
   }
 
   @Test
+  void aLimitThatDoesNotApplyToTheSupposedArrowIsToldWithTheArrowsItAppliesTo() {
+    book.type(RuleKey.ONLY_BELOW, "5 gr/lb");
+    done();
+    // 5 gr/lb at the 50 lbf supposed are 250 gr, and 400 gr are supposed
+    assertEquals(Optional.empty(), effect.page().get().first().orElseThrow().curve());
+    assertEquals(
+        "No limit applies to the supposed arrow of 400 gr: it holds only for one of less than"
+            + " 5 gr/lb, here less than 250 gr. To see what it does, suppose a lighter arrow, or"
+            + " leave the arrow out.",
+        said());
+    effect.supposed(Supposition.ARROW).set("");
+    done();
+    assertEquals("300 ft/s", curve().limit().toString());
+    assertTrue(said().contains(" The supposed arrow has 225 gr: the speed limit"), said());
+    effect.supposed(Supposition.ARROW).set("249.9 gr");
+    done();
+    assertTrue(said().contains(" The supposed arrow has 249.9 gr: the speed limit"), said());
+  }
+
+  @Test
+  void aLimitUnderWhichNobodyIsMeasuredHasNoCurveAndSaysSo() {
+    book.type(RuleKey.WHO, "not measured");
+    done();
+    assertEquals("", effect.page().get().note());
+    assertEquals(Optional.empty(), effect.page().get().first().orElseThrow().curve());
+    assertTrue(said().startsWith("The limit holds, but nobody is measured"), said());
+    assertEquals(List.of(), effect.page().get().first().orElseThrow().effect().cases());
+  }
+
+  private String said() {
+    return effect.page().get().first().orElseThrow().effect().inWords();
+  }
+
+  @Test
+  void reChecksAreSaidToBeCounted() {
+    book.type(RuleKey.RECHECKS, "0");
+    done();
+    assertTrue(said().endsWith(" times in 100.") || said().endsWith(" times."), said());
+    book.type(RuleKey.RECHECKS, "2");
+    done();
+    assertTrue(said().endsWith(" The 2 re-checks that the rule allows are counted."), said());
+    book.type(RuleKey.RECHECKS, "25");
+    done();
+    assertTrue(
+        said().endsWith(" Of the 25 re-checks that the rule allows, 20 are counted."), said());
+    book.type(RuleKey.RECHECKS, "1");
+    book.type(RuleKey.FAIL_BEFORE, "barred");
+    book.type(RuleKey.FAIL_DURING, "re-check");
+    done();
+    assertTrue(said().endsWith(" No re-check is counted, as not every fail brings one."), said());
+  }
+
+  @Test
+  void aSampleThatTheLanesHaveNoTimeForIsToldWithWhatTheyCanDo() {
+    LanesViewModel lanes = new LanesViewModel(texts);
+    lanes.figure(LaneFigure.COMPETITORS).set("60");
+    lanes.figure(LaneFigure.DRAWN).set("60");
+    lanes.figure(LaneFigure.LANES).set("1");
+    lanes.figure(LaneFigure.MINUTES).set("11");
+    lanes.figure(LaneFigure.OVER_LIMIT).set("1");
+    lanes.figure(LaneFigure.CAUGHT).set("100 %");
+    // 660 s at 110 s a check are 6, and one of 60 is among 6 with a chance of 6/60
+    assertEquals(
+        "The lanes have time for only 6 of them: then the chance is 10.0\u00a0%.",
+        lanes.sample().get(1));
+  }
+
+  @Test
   void aSimulatedCurveSaysFromHowManyArchers() {
     book.type(RuleKey.SPREAD, "2 ft/s");
     book.type(RuleKey.ROUND_READING, "down to 1 ft/s");
     done();
-    assertTrue(curve().drawn() > 1000, "archers: " + curve().drawn());
+    // the root of 0.5 x 0.5 / 4000 is 0.0079
+    assertEquals("simulated from 4000 archers a speed, \u00b1 0.8 in 100", curve().how());
   }
 
   @Test
@@ -284,10 +355,14 @@ class StudioModelsTest {
     // 60 archers of 4 × 20 s + 30 s = 110 s need 1.83 lanes
     assertTrue(lanes.lanes().get(2).contains("2 lanes are needed"), lanes.lanes()::toString);
     lanes.figure(LaneFigure.LANES).set("two");
-    assertEquals("lanes: write a whole number", lanes.fault().get());
+    assertEquals("lanes: write a whole number, 1 to 100", lanes.fault().get());
     assertEquals(List.of(), lanes.lanes());
     lanes.figure(LaneFigure.LANES).set("2");
     lanes.figure(LaneFigure.DRAWN).set("61");
-    assertTrue(lanes.fault().get().contains("61 cannot be checked"), lanes.fault().get());
+    lanes.figure(LaneFigure.CAUGHT).set("0 %");
+    assertEquals(
+        "of them checked: write a whole number, zero to all competitors\n"
+            + "chance to catch one: write a percentage more than zero, such as 90 %",
+        lanes.fault().get());
   }
 }

@@ -1,0 +1,59 @@
+package lanewarden.kiosk.trouble;
+
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Page;
+
+/** A panel in which nothing is entered: it tells something and leads back. */
+abstract class WayBack implements Page {
+  private final VBox root = new VBox();
+  private final Keys keys = new Keys();
+  private final KeyButton back;
+
+  /**
+   * @param back the button that leads back, and has the focus
+   */
+  WayBack(String id, KeyButton back) {
+    this.back = back;
+    back.getStyleClass().add("primary");
+    root.getStyleClass().add("panel");
+    root.setMaxHeight(VBox.USE_PREF_SIZE);
+    root.setId(id);
+  }
+
+  /** Fills the panel, the buttons below. */
+  final void fill(Node[] told, KeyButton... more) {
+    HBox buttons = new HBox(back);
+    buttons.getStyleClass().add("panel-buttons");
+    buttons.getChildren().addAll(more);
+    keys.add(back);
+    keys.add(more);
+    root.getChildren().addAll(told);
+    root.getChildren().add(buttons);
+  }
+
+  @Override
+  public final Parent root() {
+    return root;
+  }
+
+  @Override
+  public final void focus() {
+    back.requestFocus();
+  }
+
+  @Override
+  public final boolean press(KeyCode code) {
+    return keys.press(code);
+  }
+
+  @Override
+  public final void typed(String text) {
+    // A scanned bib must not close it unseen
+  }
+}
