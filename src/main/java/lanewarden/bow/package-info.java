@@ -1,8 +1,10 @@
 /**
- * The physics of an arrow in flight: kinetic energy and momentum.
+ * The physics of bow and arrow: kinetic energy and momentum, the most a bow can give, and how an
+ * arrow slows in air.
  *
- * <p>Front door: {@link lanewarden.bow.Arrow}. Words it owns: arrow mass, kinetic energy, momentum.
- * May import: quantity, metrology.
+ * <p>Front door: {@link lanewarden.bow.Arrow}; {@link lanewarden.bow.BowLimit} for a reading that
+ * cannot be. Words it owns: arrow mass, kinetic energy, momentum, power stroke, drag. May import:
+ * quantity, metrology.
  */
 @NullMarked
 package lanewarden.bow;
