@@ -6,10 +6,11 @@
  * lanewarden.chronograph.SerialInstrument}, {@link lanewarden.chronograph.ReplayInstrument} and
  * {@link lanewarden.chronograph.SimulatedInstrument} are the kinds; {@link
  * lanewarden.chronograph.TypedEntry} for the official's keyboard; {@link
- * lanewarden.chronograph.SentenceProfile} and {@link lanewarden.chronograph.Capture} for files.
- * Every byte takes the way of {@link lanewarden.chronograph.Decoder}. Words it owns: frame,
- * sentence, sentence profile, reading, refusal, link, capture. May import: quantity, written,
- * metrology.
+ * lanewarden.chronograph.SentenceProfile} and {@link lanewarden.chronograph.Capture} for files;
+ * {@link lanewarden.chronograph.ProfileTrial} for a profile that does not fit yet. Every byte takes
+ * the way of {@link lanewarden.chronograph.Decoder}. Words it owns: frame, sentence, sentence
+ * profile, reading, refusal, link, capture, port trouble, trial, finding. May import: quantity,
+ * written, metrology.
  *
  * <p>Threads: values are immutable; each instrument has one thread, which owns its decoder and
  * calls its sink. The formats are described in {@code src/site/markdown/serial-format.md}.

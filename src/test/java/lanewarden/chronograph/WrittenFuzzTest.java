@@ -54,6 +54,28 @@ class WrittenFuzzTest {
     assertEquals(2 * LINES.length() + own.length(), length, "every byte in a signal");
   }
 
+  static Stream<byte[]> streams() {
+    return Stream.of("", "300.1\r\n", LINES.characters(), "a;b;", "\u0001\u0002\u0003\u0004")
+        .map(text -> RawBytes.ofText(text).bytes());
+  }
+
+  /** Whatever came, the trial says something about it unless every line was a reading. */
+  @MethodSource("streams")
+  @FuzzTest
+  void trial(byte[] bytes) {
+    for (SentenceProfile profile : List.of(Profiles.gateTimer(), Profiles.plainDecimal())) {
+      ProfileTrial trial = new ProfileTrial(profile);
+      Decoder decoder = Profiles.opened(profile);
+      decoder.feed(RawBytes.of(bytes), 1).forEach(trial::take);
+      decoder.lost(2).forEach(trial::take);
+      List<Finding> findings = trial.findings();
+      assertTrue(trial.readings() > 0 || !findings.isEmpty(), "silent about no reading");
+      for (Finding finding : findings) {
+        assertTrue(finding.key().startsWith("[") && !finding.words().isBlank(), finding.key());
+      }
+    }
+  }
+
   static Stream<byte[]> captures() {
     return Stream.of(
             "# a comment\n@ first\n500 $PLWT,00042,0300.1,F,006664,A*1C\\r\\n\n0 \\x00\\xFF\n",
