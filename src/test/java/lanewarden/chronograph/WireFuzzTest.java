@@ -19,6 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  * says. {@code DEVELOPERS.md} tells how to let it run for long.
  */
 class WireFuzzTest {
+  // Read once: a fuzzer asks ten thousands of times
+  private static final SentenceProfile GATE_TIMER = Profiles.gateTimer();
+  private static final SentenceProfile PLAIN_DECIMAL = Profiles.plainDecimal();
   private static final byte[] GOOD = event(WireScript.GOOD, 100, 1);
 
   private static byte[] event(byte kind, int a, int b) {
@@ -53,7 +56,7 @@ class WireFuzzTest {
   @MethodSource("scripts")
   @FuzzTest
   void gateTimer(byte[] bytes) {
-    WireScript wire = new WireScript(Profiles.gateTimer());
+    WireScript wire = new WireScript(GATE_TIMER);
     wire.play(bytes);
     String last = null;
     for (WireScript.Placed one : wire.readings()) {
@@ -73,7 +76,7 @@ class WireFuzzTest {
   @MethodSource("scripts")
   @FuzzTest
   void plainDecimal(byte[] bytes) {
-    WireScript wire = new WireScript(Profiles.plainDecimal());
+    WireScript wire = new WireScript(PLAIN_DECIMAL);
     wire.play(bytes);
     for (WireScript.Placed one : wire.readings()) {
       String line = one.raw().characters();
@@ -108,7 +111,7 @@ class WireFuzzTest {
   @FuzzTest
   void sentence(byte[] bytes) {
     RawBytes line = RawBytes.of(bytes);
-    Sentence.Outcome outcome = new Sentence(Profiles.gateTimer().form()).read(line.characters());
+    Sentence.Outcome outcome = new Sentence(GATE_TIMER.form()).read(line.characters());
     Optional<String> carried = GateTimerJudge.speed(line.then(RawBytes.ofText("\r\n")).bytes());
     Optional<String> said =
         outcome instanceof Sentence.Said heard

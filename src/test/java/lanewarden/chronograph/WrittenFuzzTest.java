@@ -16,6 +16,9 @@ class WrittenFuzzTest {
   private static final RawBytes LINES =
       Profiles.good(1).then(RawBytes.ofText("300.1\r\nnoise\r\n\n\n")).then(Profiles.good(2));
 
+  private static final List<SentenceProfile> TRIED =
+      List.of(Profiles.gateTimer(), Profiles.plainDecimal());
+
   static Stream<byte[]> profiles() {
     String timer = Profiles.text("gate-timer");
     return Stream.of(
@@ -63,7 +66,7 @@ class WrittenFuzzTest {
   @MethodSource("streams")
   @FuzzTest
   void trial(byte[] bytes) {
-    for (SentenceProfile profile : List.of(Profiles.gateTimer(), Profiles.plainDecimal())) {
+    for (SentenceProfile profile : TRIED) {
       ProfileTrial trial = new ProfileTrial(profile);
       Decoder decoder = Profiles.opened(profile);
       decoder.feed(RawBytes.of(bytes), 1).forEach(trial::take);
