@@ -1,5 +1,7 @@
 package lanewarden.chronograph;
 
+import java.util.HexFormat;
+
 /** How an instrument guards its lines against damage on the way; written as two hex digits. */
 enum Checksum {
   /** No guard: only the form of the line can show damage. */
@@ -33,6 +35,6 @@ enum Checksum {
 
   /** The checksum as two upper-case hex digits. */
   String hex(String covered) {
-    return "%02X".formatted(of(covered));
+    return HexFormat.of().withUpperCase().toHexDigits((byte) of(covered));
   }
 }

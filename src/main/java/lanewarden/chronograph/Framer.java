@@ -54,8 +54,18 @@ final class Framer {
     tearAfterSilence(nanos, frames);
     untouched = false;
     lastByteAt = nanos;
-    for (byte next : chunk.bytes()) {
-      take(next, frames);
+    byte[] bytes = chunk.bytes();
+    int at = 0;
+    while (at < bytes.length) {
+      int end = length == 0 && growth == Growth.FITTING ? endOfLine(bytes, at) : at;
+      if (end > at) {
+        frames.add(new Frame.Line(RawBytes.of(bytes, at, end), joinedMidway));
+        startLine(false);
+        at = end;
+      } else {
+        take(bytes[at], frames);
+        at++;
+      }
     }
     return frames;
   }
@@ -99,6 +109,22 @@ final class Framer {
     } else if (growth == Growth.ENDLESS) {
       startLine(true);
     }
+  }
+
+  /**
+   * Where a line that begins here ends, if all of it is in this chunk and it is not too long; else
+   * here. The short way for the lines that are as they should be: what it leaves goes byte by byte.
+   */
+  private int endOfLine(byte[] bytes, int from) {
+    int count = terminator.length;
+    byte last = terminator[count - 1];
+    int until = Math.min(bytes.length, from + rule.longest() + count);
+    for (int i = from + count - 1; i < until; i++) {
+      if (bytes[i] == last && Arrays.equals(bytes, i + 1 - count, i + 1, terminator, 0, count)) {
+        return i + 1;
+      }
+    }
+    return from;
   }
 
   private void take(byte next, List<Frame> frames) {
@@ -156,7 +182,7 @@ final class Framer {
   }
 
   private RawBytes taken(int count) {
-    return RawBytes.of(Arrays.copyOf(kept, count));
+    return RawBytes.of(kept, 0, count);
   }
 
   private void startLine(boolean midway) {

@@ -5,7 +5,9 @@ import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -23,19 +25,27 @@ final class PortLink implements AutoCloseable {
   private static final Set<Integer> BUSY = Set.of(11, 16, 35);
   private static final Set<Integer> BUSY_ON_WINDOWS = Set.of(5, 32);
 
+  private final String name;
   private final SerialPort port;
   private final byte[] buffer = new byte[4096];
 
-  private PortLink(SerialPort port) {
+  private PortLink(String name, SerialPort port) {
+    this.name = name;
     this.port = port;
   }
 
-  /** The system paths of the serial ports that are here now. */
-  static List<String> ports() {
+  /** The serial ports that are here now, by their paths. */
+  static List<PortHere> ports() {
     return Arrays.stream(SerialPort.getCommPorts())
-        .map(SerialPort::getSystemPortPath)
-        .sorted()
+        .map(port -> new PortHere(port.getSystemPortPath(), serial(port)))
+        .sorted(Comparator.comparing(PortHere::path))
         .toList();
+  }
+
+  private static Optional<String> serial(SerialPort port) {
+    String serial = port.getSerialNumber();
+    boolean told = serial != null && !serial.isBlank() && !"Unknown".equals(serial);
+    return told ? Optional.of(serial) : Optional.empty();
   }
 
   /**
@@ -49,16 +59,16 @@ final class PortLink implements AutoCloseable {
       // Looked up anew each time: after replugging, the same path may be another device
       port = SerialPort.getCommPort(name);
     } catch (SerialPortInvalidPortException e) {
-      throw missing(name);
+      throw new PortFault(PortTrouble.missing(name));
     }
     port.setComPortParameters(
         settings.baud(), settings.dataBits(), stopBits(settings), parity(settings));
     port.setFlowControl(flow(settings));
     port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, WAIT_MILLIS, 0);
     if (!port.openPort()) {
-      throw fault(name, settings, port.getLastErrorCode());
+      throw new PortFault(trouble(name, settings, port.getLastErrorCode()));
     }
-    return new PortLink(port);
+    return new PortLink(name, port);
   }
 
   /**
@@ -70,10 +80,7 @@ final class PortLink implements AutoCloseable {
   RawBytes read() throws PortFault {
     int count = port.readBytes(buffer, buffer.length);
     if (count < 0) {
-      throw new PortFault(
-          PortFault.Kind.MISSING,
-          "The port went away: unplugged or switched off. Plug it in again; the link comes back by"
-              + " itself.");
+      throw new PortFault(PortTrouble.vanished(name));
     }
     return RawBytes.of(Arrays.copyOf(buffer, count));
   }
@@ -83,44 +90,22 @@ final class PortLink implements AutoCloseable {
     port.closePort();
   }
 
-  private static PortFault fault(String name, PortSettings settings, int code) {
+  private static PortTrouble trouble(String name, PortSettings settings, int code) {
     boolean windows = System.getProperty("os.name", "").startsWith("Windows");
     if (windows ? BUSY_ON_WINDOWS.contains(code) : BUSY.contains(code)) {
-      return busy(name);
+      return PortTrouble.busy(name);
     }
     if (!windows && DENIED.contains(code)) {
-      return new PortFault(
-          PortFault.Kind.NO_PERMISSION,
-          "This user may not open the port "
-              + name
-              + ". Add the user to the group that owns it (hardware-notes says how) and sign in to"
-              + " the system again.");
+      return PortTrouble.denied(name);
     }
     if (name.contains("/") && !Files.exists(Path.of(name))) {
-      return missing(name);
+      return PortTrouble.missing(name);
     }
     if (code == 2) {
       // Within one program the library refuses a second opening before it asks the system
-      return windows ? missing(name) : busy(name);
+      return windows ? PortTrouble.missing(name) : PortTrouble.busy(name);
     }
-    return new PortFault(
-        PortFault.Kind.UNUSABLE,
-        "The port %s cannot be opened with %s (system error %d). Check that it is a serial port and knows these settings."
-            .formatted(name, settings, code));
-  }
-
-  private static PortFault missing(String name) {
-    return new PortFault(
-        PortFault.Kind.MISSING,
-        "There is no port "
-            + name
-            + ": not plugged in, or it has another name. Plug it in, or choose another port.");
-  }
-
-  private static PortFault busy(String name) {
-    return new PortFault(
-        PortFault.Kind.BUSY,
-        "The port " + name + " is in use by another program. Close that program.");
+    return PortTrouble.unusable(name, settings, code);
   }
 
   private static int stopBits(PortSettings settings) {

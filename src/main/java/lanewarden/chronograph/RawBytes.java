@@ -25,6 +25,11 @@ public final class RawBytes {
     return bytes.length == 0 ? NONE : new RawBytes(bytes.clone());
   }
 
+  /** A copy of some of the given bytes, from one place up to before another. */
+  static RawBytes of(byte[] bytes, int from, int to) {
+    return from == to ? NONE : new RawBytes(Arrays.copyOfRange(bytes, from, to));
+  }
+
   /** The UTF-8 bytes of a text; for ASCII text, one byte a character. */
   public static RawBytes ofText(String text) {
     return of(text.getBytes(StandardCharsets.UTF_8));

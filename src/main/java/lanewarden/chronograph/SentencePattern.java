@@ -73,6 +73,26 @@ final class SentencePattern {
     }
   }
 
+  /**
+   * How many characters of a line fit before the form can no longer be reached, whatever follows.
+   * The whole length means that the line has the form, or is only the beginning of one that has.
+   */
+  int reach(String line) {
+    int fits = 0;
+    try {
+      for (int end = 1; end <= line.length(); end++) {
+        Matcher matcher = pattern.matcher(new Watched(line.substring(0, end)));
+        if (!matcher.matches() && !matcher.hitEnd()) {
+          return fits;
+        }
+        fits = end;
+      }
+    } catch (OutOfPatience e) {
+      return fits;
+    }
+    return fits;
+  }
+
   /** The fields of a line that has the form. */
   static final class Fields {
     private final Matcher matcher;

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,8 @@ public final class SerialInstrument implements Instrument {
   private final Clock clock;
   private final LongSupplier nanos;
   private final Worker worker;
+  private final WireWatch watch;
+  private final Whereabouts whereabouts;
 
   /** Touched by the worker only. */
   private boolean linkUp;
@@ -37,6 +40,18 @@ public final class SerialInstrument implements Instrument {
    * @param nanos monotonic nanoseconds, as {@link System#nanoTime}
    */
   public SerialInstrument(String port, SentenceProfile profile, Clock clock, LongSupplier nanos) {
+    this(port, profile, clock, nanos, PortLink::ports);
+  }
+
+  /**
+   * @param here the serial ports that are here now
+   */
+  SerialInstrument(
+      String port,
+      SentenceProfile profile,
+      Clock clock,
+      LongSupplier nanos,
+      Supplier<List<PortHere>> here) {
     this.port = port;
     this.name = profile.name() + " on " + port;
     this.settings = profile.port();
@@ -44,11 +59,13 @@ public final class SerialInstrument implements Instrument {
     this.clock = clock;
     this.nanos = nanos;
     this.worker = new Worker(name);
+    this.watch = new WireWatch(profile);
+    this.whereabouts = new Whereabouts(port, here);
   }
 
   /** The system paths of the serial ports that are here now, sorted. */
   public static List<String> ports() {
-    return PortLink.ports();
+    return PortLink.ports().stream().map(PortHere::path).toList();
   }
 
   @Override
@@ -73,36 +90,45 @@ public final class SerialInstrument implements Instrument {
   }
 
   private void work(Outlet outlet) {
-    PortFault.Kind told = null;
+    PortTrouble told = null;
     while (!worker.ended()) {
-      PortFault fault = session(outlet);
+      PortTrouble trouble = session(outlet);
       boolean wasUp = linkUp;
       linkUp = false;
-      // A port that stays away is told once, not three times a second
-      if (fault != null && (wasUp || fault.kind() != told)) {
-        outlet.link(LinkState.LOST, fault.words());
-        told = fault.kind();
+      if (trouble != null && (wasUp || isNews(trouble, told))) {
+        outlet.link(LinkState.LOST, trouble.words());
+        told = trouble;
       }
       worker.endedWithin(BETWEEN_TRIES.toNanos());
     }
     outlet.link(LinkState.CLOSED, name + " was closed.");
   }
 
+  /** A port that stays away is told once, not three times a second. */
+  private static boolean isNews(PortTrouble trouble, @Nullable PortTrouble told) {
+    boolean stillAway =
+        told != null
+            && told.kind() == PortTrouble.Kind.VANISHED
+            && trouble.kind() == PortTrouble.Kind.MISSING;
+    return !stillAway && !trouble.equals(told);
+  }
+
   /** Opens the port and listens until the end; why the link ended, or null if it was closed. */
-  private @Nullable PortFault session(Outlet outlet) {
+  private @Nullable PortTrouble session(Outlet outlet) {
     try (PortLink link = PortLink.open(port, settings)) {
-      decoder.opened(nanos.getAsLong());
+      long now = nanos.getAsLong();
+      decoder.opened(now);
+      watch.opened(now);
       linkUp = true;
       outlet.link(LinkState.UP, name + " is connected.");
+      whereabouts.seen();
       listen(link, outlet);
       return null;
     } catch (PortFault fault) {
-      return fault;
+      return linkUp ? fault.trouble() : whereabouts.known(fault.trouble());
     } catch (RuntimeException | LinkageError e) {
       Outlet.report(e);
-      return new PortFault(
-          PortFault.Kind.UNUSABLE,
-          "The link to " + name + " failed in an unexpected way and is tried again: " + e);
+      return PortTrouble.unexpected(name, e);
     }
   }
 
@@ -112,7 +138,11 @@ public final class SerialInstrument implements Instrument {
       while (!worker.ended()) {
         RawBytes bytes = link.read();
         long now = nanos.getAsLong();
-        outlet.send(bytes.length() == 0 ? decoder.idle(now) : decoder.feed(bytes, now));
+        List<Signal> signals = bytes.length() == 0 ? decoder.idle(now) : decoder.feed(bytes, now);
+        outlet.send(signals);
+        watch
+            .came(bytes, signals, now)
+            .ifPresent(trouble -> outlet.link(LinkState.UP, trouble.words()));
       }
     } finally {
       outlet.send(decoder.lost(nanos.getAsLong()));

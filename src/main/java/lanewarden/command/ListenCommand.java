@@ -64,6 +64,11 @@ final class ListenCommand implements Callable<Integer> {
   @Option(names = "--seconds", paramLabel = "NUMBER", description = "Stop after so many seconds.")
   private Optional<Long> seconds = Optional.empty();
 
+  @Option(
+      names = "--trial",
+      description = "At the end say what does not fit between profile and instrument.")
+  private boolean trial;
+
   @Option(names = "--json", description = "Tell everything as JSON, an object a line.")
   private boolean json;
 
@@ -97,17 +102,41 @@ final class ListenCommand implements Callable<Integer> {
     return new OrderlyEnd(listening::close, workplace.terminal())
         .after(
             () -> {
-              listening.start(heard -> tell(heard, ended));
+              listening.start(heard -> tell(heard, listening, ended));
               wait(ended);
               return ExitCode.FINE;
             });
   }
 
-  private void tell(Overheard heard, CountDownLatch ended) {
+  private void tell(Overheard heard, Listening listening, CountDownLatch ended) {
     workplace.terminal().result(json ? json(heard) : line(heard));
     if (heard.kind() == Overheard.Kind.LINK_CLOSED) {
+      if (trial) {
+        tellMisfits(listening);
+      }
       ended.countDown();
     }
+  }
+
+  /** Once the link is closed, however that came: nothing more will be heard. */
+  private void tellMisfits(Listening listening) {
+    listening.misfits().forEach(misfit -> tellTrial(misfit.key(), misfit.words()));
+    if (listening.misfits().isEmpty()) {
+      tellTrial("", "The profile fits: " + listening.readings() + " readings, nothing amiss.");
+    }
+  }
+
+  private void tellTrial(String key, String words) {
+    workplace
+        .terminal()
+        .result(
+            json
+                ? JsonLine.of(Map.of("kind", "trial", "key", key, "words", words))
+                : padded("trial") + (key.isEmpty() ? "" : key + "  ") + words);
+  }
+
+  private static String padded(String word) {
+    return word + " ".repeat(LONG_WORD - word.length());
   }
 
   private void wait(CountDownLatch ended) throws InterruptedException {
@@ -123,9 +152,7 @@ final class ListenCommand implements Callable<Integer> {
   }
 
   private static String line(Overheard heard) {
-    String word = heard.kind().word();
-    return (word
-            + " ".repeat(LONG_WORD - word.length())
+    return (padded(heard.kind().word())
             + (heard.raw().isEmpty() ? "" : heard.raw() + "  ")
             + heard.speed().map(speed -> speed + "  ").orElse("")
             + heard.words())

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.Instrument;
+import lanewarden.chronograph.ProfileTrial;
 import lanewarden.chronograph.ReplayInstrument;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.SerialInstrument;
@@ -18,10 +19,20 @@ import lanewarden.written.WrittenRefused;
  * <p>Whatever it says is told on the instrument's own thread, one thing after the other.
  */
 public final class Listening implements AutoCloseable {
-  private final Instrument instrument;
+  /**
+   * Something that is wrong with the profile, or with how the instrument is set.
+   *
+   * @param key the part of the profile to look at, for example {@code [port] baud}
+   * @param words what was seen, why it does not fit, and what to change
+   */
+  public record Misfit(String key, String words) {}
 
-  private Listening(Instrument instrument) {
+  private final Instrument instrument;
+  private final ProfileTrial trial;
+
+  private Listening(Instrument instrument, SentenceProfile profile) {
     this.instrument = instrument;
+    this.trial = new ProfileTrial(profile);
   }
 
   /** The system paths of the serial ports that are here now. */
@@ -32,7 +43,8 @@ public final class Listening implements AutoCloseable {
   /** An instrument on a serial port, which may be missing yet. */
   public static Listening toPort(String port, Path profile, Surroundings here)
       throws StationException {
-    return new Listening(new SerialInstrument(port, profile(profile), here.clock(), here.nanos()));
+    SentenceProfile speaks = profile(profile);
+    return new Listening(new SerialInstrument(port, speaks, here.clock(), here.nanos()), speaks);
   }
 
   /**
@@ -44,7 +56,8 @@ public final class Listening implements AutoCloseable {
       throws StationException {
     try {
       Capture played = Capture.read(capture.toString(), Files.readAllBytes(capture));
-      return new Listening(new ReplayInstrument(played, profile(profile), here.clock(), pace));
+      SentenceProfile speaks = profile(profile);
+      return new Listening(new ReplayInstrument(played, speaks, here.clock(), pace), speaks);
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
     } catch (IllegalArgumentException e) {
@@ -68,7 +81,21 @@ public final class Listening implements AutoCloseable {
 
   /** Begins to listen; call it once. A capture ends with {@link Overheard.Kind#LINK_CLOSED}. */
   public void start(Consumer<Overheard> ear) {
-    instrument.start(signal -> ear.accept(Overheard.of(signal)));
+    instrument.start(
+        signal -> {
+          trial.take(signal);
+          ear.accept(Overheard.of(signal));
+        });
+  }
+
+  /** What does not fit between profile and instrument, after what was heard so far. */
+  public List<Misfit> misfits() {
+    return trial.findings().stream().map(f -> new Misfit(f.key(), f.words())).toList();
+  }
+
+  /** How many readings were heard so far. */
+  public int readings() {
+    return trial.readings();
   }
 
   /** Ends listening; the port is free on return. */

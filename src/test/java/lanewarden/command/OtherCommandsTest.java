@@ -115,6 +115,32 @@ class OtherCommandsTest extends PracticeRun {
   }
 
   @Test
+  void listenOnTrialSaysWhichKeyOfTheProfileDoesNotFit() throws Exception {
+    Path capture =
+        Files.writeString(here.resolve("try.capture"), "900 $PLWT,00354,0268.8,F,007440,A*1B\\n\n");
+    Typed typed =
+        new Typed().run("listen", "--capture", capture.toString(), "--profile", PROFILE, "--trial");
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(
+        typed.results().contains("trial       [line] terminator  Lines end with \\n, not with"),
+        typed.toString());
+    Typed fine =
+        new Typed()
+            .run(
+                "listen",
+                "--capture",
+                Files.writeString(
+                        here.resolve("fine.capture"),
+                        "900 $PLWT,00354,0268.8,F,007440,A*1B\\r\\n\n")
+                    .toString(),
+                "--profile",
+                PROFILE,
+                "--trial",
+                "--json");
+    assertTrue(fine.results().contains("The profile fits: 1 reading"), fine.toString());
+  }
+
+  @Test
   void listenToAPortThatIsMissingSaysSoAndWaits() {
     Typed typed =
         new Typed()
