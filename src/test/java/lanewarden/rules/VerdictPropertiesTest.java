@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
-import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Speed;
@@ -28,34 +27,6 @@ class VerdictPropertiesTest {
 
   static LongStream seeds() {
     return LongStream.rangeClosed(1, 40);
-  }
-
-  /** A rule, what is known, what is ticked and what is shot. */
-  private record Trial(
-      RandomRule written, Rule rule, SetUp setUp, Set<String> ticks, List<Shot> shots) {
-
-    static Trial of(Random random) {
-      RandomRule written = new RandomRule(random);
-      Rule rule = written.rule();
-      return new Trial(written, rule, written.setUp(), written.ticks(rule), written.shots(rule));
-    }
-
-    Verdict judge() {
-      return rule.judge(setUp, ticks, shots);
-    }
-
-    Verdict judge(List<Shot> others) {
-      return rule.judge(setUp, ticks, others);
-    }
-
-    Verdict judge(Rule other) {
-      return other.judge(setUp, ticks, shots);
-    }
-
-    Verdict judge(Mass arrow) {
-      return rule.judge(
-          new SetUp(arrow, setUp.drawWeight(), setUp.certifiedDrawWeight()), ticks, shots);
-    }
   }
 
   @ParameterizedTest
@@ -311,79 +282,6 @@ class VerdictPropertiesTest {
         assertTrue(ticked.ends() && !(ticked instanceof Verdict.NotDecided), trial::toString);
       } else {
         assertEquals(ticked, verdict, trial::toString);
-      }
-    }
-  }
-
-  /** An official who lets everything count gets the verdict of a rule that asks about nothing. */
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void readingsLetCountDecideAsIfNobodyHadAsked(long seed) {
-    Random random = new Random(seed);
-    for (int i = 0; i < TRIED; i++) {
-      Trial trial = Trial.of(random);
-      List<Shot> kept = new ArrayList<>();
-      for (Shot shot : trial.shots()) {
-        kept.add(shot instanceof Shot.Read read ? new Shot.Read(read.speed(), true) : shot);
-      }
-      assertEquals(
-          trial.judge(trial.written().without("jump", "outlier", "outlier-least")),
-          trial.judge(kept),
-          trial::toString);
-    }
-  }
-
-  /** Energy against work, both in joules: ½mv² and peak force times way, written out once more. */
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void whatTheBowCannotGiveIsJudgedAsAVoidShot(long seed) {
-    Random random = new Random(seed);
-    for (int i = 0; i < TRIED; i++) {
-      Trial trial = Trial.of(random);
-      SetUp known = trial.setUp();
-      if (known.arrowMass() != null && known.drawWeight() != null) {
-        Length draw = Length.parse("2" + random.nextInt(10) + " in");
-        SetUp measured =
-            new SetUp(known.arrowMass(), known.drawWeight(), null, draw, Length.parse("7 in"));
-        BigDecimal way = draw.si().subtract(new BigDecimal("0.22225"));
-        BigDecimal work = known.drawWeight().si().multiply(way);
-        List<Shot> possible = new ArrayList<>();
-        for (Shot shot : trial.shots()) {
-          boolean tooMuch =
-              shot instanceof Shot.Read read
-                  && known
-                          .arrowMass()
-                          .si()
-                          .multiply(read.speed().si().pow(2))
-                          .compareTo(work.multiply(BigDecimal.valueOf(2)))
-                      > 0;
-          possible.add(tooMuch ? new Shot.Voided() : shot);
-        }
-        SetUp same = new SetUp(known.arrowMass(), known.drawWeight(), null);
-        assertEquals(
-            trial.rule().judge(same, trial.ticks(), possible),
-            trial.rule().judge(measured, trial.ticks(), trial.shots()),
-            () -> trial + " " + draw);
-      }
-    }
-  }
-
-  /** A doubt only ever makes a verdict wait. */
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void aReadingInDoubtTurnsNoOutcomeIntoAnother(long seed) {
-    Random random = new Random(seed);
-    for (int i = 0; i < TRIED; i++) {
-      Trial trial = Trial.of(random);
-      Verdict verdict = trial.judge();
-      boolean waits =
-          verdict instanceof Verdict.NotDecided open
-              && open.missing() instanceof Missing.OddReadings;
-      if (!waits) {
-        assertEquals(
-            trial.judge(trial.written().without("jump", "outlier", "outlier-least")),
-            verdict,
-            trial::toString);
       }
     }
   }
