@@ -25,6 +25,7 @@ final class CheckExaminer {
   private final VerdictExaminer verdicts;
   private final AdmissionExaminer admissions;
   private final PreparationExaminer preparation;
+  private final DoubtExaminer doubts;
   private final Map<Long, String> bibs = new HashMap<>();
   private final Set<Long> open = new HashSet<>();
   private final Set<Long> voided = new HashSet<>();
@@ -35,6 +36,7 @@ final class CheckExaminer {
     this.verdicts = new VerdictExaminer(standing, findings);
     this.admissions = new AdmissionExaminer(standing, findings);
     this.preparation = new PreparationExaminer(findings);
+    this.doubts = new DoubtExaminer(findings);
   }
 
   /** Looks at a fact that was just folded into the standing. */
@@ -58,9 +60,17 @@ final class CheckExaminer {
     } else if (fact instanceof Fact.ReadingVoided declared) {
       refuseIfClosed(entry, declared.check(), "A reading was declared void");
       declaredVoid(entry, declared);
+    } else if (fact instanceof Fact.ReadingFlagged flag) {
+      Check flagged = check(flag.check());
+      refuseIfClosed(entry, flag.check(), "A reading was flagged");
+      doubts.flagged(entry, flag, flagged, division(flagged));
+    } else if (fact instanceof Fact.ReadingKept kept) {
+      refuseIfClosed(entry, kept.check(), "A reading was let count");
+      doubts.kept(entry, kept, check(kept.check()));
     } else if (fact instanceof Fact.VerdictGiven given) {
       refuseIfClosed(entry, given.check(), "A verdict was given");
       verdicts.given(entry, given, check(given.check()));
+      doubts.decided(entry, check(given.check()), division(check(given.check())));
     } else if (fact instanceof Fact.CheckClosed closed) {
       refuseIfClosed(entry, closed.check(), "The check was closed once more");
       closed(entry, closed);
@@ -220,7 +230,8 @@ final class CheckExaminer {
               + ": "
               + Wording.quoted(closed.reason())
               + "."
-              + overAllTheSame(check),
+              + overAllTheSame(check)
+              + DoubtExaminer.leftOpen(check, division(check)),
           check.number(),
           entry);
     }

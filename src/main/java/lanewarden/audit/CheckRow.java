@@ -15,6 +15,7 @@ import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Doubt;
 import lanewarden.rules.Phase;
 import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
@@ -89,6 +90,11 @@ record CheckRow(
     if (!shot.stands()) {
       marks.add("void");
     }
+    if (shot.kept() != null) {
+      marks.add("let count");
+    } else if (shot.stands() && !shot.flags().isEmpty()) {
+      marks.add(shot.isFlagged(Doubt.Kind.IMPOSSIBLE) ? "impossible" : "in doubt");
+    }
     if (typed) {
       marks.add("typed");
     }
@@ -108,6 +114,11 @@ record CheckRow(
       notes.add("Ticked: " + check.ticked().stream().sorted().collect(Collectors.joining("; ")));
     }
     for (int i = 0; i < check.shots().size(); i++) {
+      check.shots().get(i).flags().forEach(flag -> notes.add("In doubt: " + flag.words()));
+      Fact.@Nullable ReadingKept kept = check.shots().get(i).kept();
+      if (kept != null) {
+        notes.add("Shot " + (i + 1) + " let count: " + kept.reason());
+      }
       Fact.@Nullable ReadingVoided voided = check.shots().get(i).voided();
       if (voided != null) {
         notes.add("Shot " + (i + 1) + " void: " + voided.reason());

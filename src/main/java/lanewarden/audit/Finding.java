@@ -62,6 +62,10 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     REASON(false, "Verdicts whose reason reads otherwise than recomputed"),
     /** A reading that the official declared void. */
     VOID(false, "Readings declared void"),
+    /** A reading that may be no measurement of an arrow. */
+    DOUBT(false, "Readings in doubt"),
+    /** A reading in doubt that the official let count. */
+    KEPT(false, "Readings in doubt that were let count"),
     /** A reading typed by the official. */
     TYPED(false, "Readings typed by an official"),
     /** Readings that no instrument measured. */

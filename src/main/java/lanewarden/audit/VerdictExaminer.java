@@ -50,18 +50,28 @@ final class VerdictExaminer {
               + " was in force when the check was opened.",
           entry);
     }
-    if (!given.readings().equals(check.standing())) {
+    List<Long> counted = counted(given, check);
+    if (!given.readings().equals(counted)) {
       add(
           Kind.READINGS,
           Wording.check(check)
               + ": the verdict lists the readings "
               + Wording.numbers(given.readings())
               + ", but "
-              + Wording.numbers(check.standing())
-              + " stood.",
+              + Wording.numbers(counted)
+              + " counted.",
           entry);
     }
     recompute(entry, given, check);
+  }
+
+  /** The readings that count by the rule that the verdict names, as far as it is known. */
+  private List<Long> counted(Fact.VerdictGiven given, Check check) {
+    return standing
+        .ruleBook(given.ruleBook())
+        .flatMap(book -> book.division(check.opened().division()))
+        .map(division -> check.counted(division.rule()))
+        .orElse(check.standing());
   }
 
   private void recompute(long entry, Fact.VerdictGiven given, Check check) {

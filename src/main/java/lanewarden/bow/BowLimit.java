@@ -32,7 +32,7 @@ public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) 
     if (drawWeight.si().signum() <= 0) {
       throw new IllegalArgumentException("a bow needs a draw weight of more than zero");
     }
-    if (stroke(drawLength, braceHeight).signum() <= 0) {
+    if (!leavesStroke(drawLength, braceHeight)) {
       throw new IllegalArgumentException(
           "a draw length of "
               + drawLength
@@ -40,6 +40,11 @@ public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) 
               + braceHeight
               + " and 1.75 in; check both");
     }
+  }
+
+  /** Whether the string pushes the arrow at all, with these figures. */
+  public static boolean leavesStroke(Length drawLength, Length braceHeight) {
+    return stroke(drawLength, braceHeight).signum() > 0;
   }
 
   private static BigDecimal stroke(Length drawLength, Length braceHeight) {

@@ -80,7 +80,8 @@ final class LineSession {
       case SETUP -> station.state(SetUpWords.read(rest));
       case TICK -> tick(rest);
       case TYPED -> station.type(rest);
-      case VOID -> declareVoid(rest);
+      case VOID -> ofShot(rest, station::declareVoid, station::declareLastVoid);
+      case KEEP -> ofShot(rest, station::keep, station::keepFirst);
       case NEXT -> station.next();
       case END -> station.endCheck(rest);
       case STATUS -> Narration.of(station.view()).forEach(ear);
@@ -140,17 +141,30 @@ final class LineSession {
     ear.accept(Narration.draw(station.draw(words[0], words.length > 1 ? words[1] : "")));
   }
 
-  private void declareVoid(String rest) throws StationException {
+  /** What can be done with one reading. */
+  @FunctionalInterface
+  private interface OnReading {
+    void act(long reading, String why) throws StationException;
+  }
+
+  /** What can be done with the reading that stands nearest. */
+  @FunctionalInterface
+  private interface OnAny {
+    void act(String why) throws StationException;
+  }
+
+  /** A reason, for the reading of a shot where one is named. */
+  private void ofShot(String rest, OnReading one, OnAny any) throws StationException {
     Matcher shot = SHOT.matcher(rest);
     if (!shot.matches()) {
-      station.declareLastVoid(rest);
+      any.act(rest);
       return;
     }
     int number = Integer.parseInt(shot.group(1));
     List<Check.TakenShot> shots =
         station.view().check().map(CheckView::check).map(Check::shots).orElse(List.of());
     long reading = number >= 1 && number <= shots.size() ? shots.get(number - 1).sequence() : 0;
-    station.declareVoid(reading, shot.group(2));
+    one.act(reading, shot.group(2));
   }
 
   /** Leaves the line in order: the official signs out, all is told, the ledger is closed. */

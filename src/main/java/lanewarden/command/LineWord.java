@@ -19,6 +19,8 @@ enum LineWord {
   TYPED("SPEED", "take a reading that you type, such as: typed 301.2 or typed 88.4 m/s"),
   /** Declares a reading void. */
   VOID("[#SHOT] REASON", "declare the last reading void, or that of a shot: void #2 glare"),
+  /** Lets a reading in doubt count. */
+  KEEP("[#SHOT] REASON", "let the first reading in doubt count, or that of a shot"),
   /** The competitor leaves. */
   NEXT("", "the competitor leaves the line after a verdict"),
   /** Ends the check. */

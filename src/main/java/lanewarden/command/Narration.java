@@ -98,6 +98,12 @@ final class Narration {
       if (i >= known.size()) {
         told.add(reading(shot, now.unit()));
       }
+      int flagsKnown = i < known.size() ? known.get(i).flags().size() : 0;
+      shot.flags().stream().skip(flagsKnown).forEach(flag -> told.add(flagged(shot, flag)));
+      Fact.ReadingKept kept = shot.kept();
+      if (kept != null && (i >= known.size() || known.get(i).kept() == null)) {
+        told.add(kept(shot, kept));
+      }
       Fact.ReadingVoided voided = shot.voided();
       if (voided != null && (i >= known.size() || known.get(i).stands())) {
         told.add(voided(shot, voided));
@@ -165,6 +171,20 @@ final class Narration {
         .with("check", voided.check())
         .with("shot", shot.reading().shot())
         .with("reason", voided.reason());
+  }
+
+  private static Notice flagged(Check.TakenShot shot, Fact.ReadingFlagged flag) {
+    return Notice.of("in doubt", flag.words())
+        .with("check", flag.check())
+        .with("shot", shot.reading().shot())
+        .with("doubt", flag.kind());
+  }
+
+  private static Notice kept(Check.TakenShot shot, Fact.ReadingKept kept) {
+    return Notice.of("let count", "reading " + shot.reading().shot() + ": " + kept.reason())
+        .with("check", kept.check())
+        .with("shot", shot.reading().shot())
+        .with("reason", kept.reason());
   }
 
   private static Notice refused(Fact.LineRefused line) {

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import lanewarden.rules.Aftermath;
 import lanewarden.rules.Consequence;
+import lanewarden.rules.Doubt;
 import lanewarden.rules.Phase;
 import lanewarden.rules.Rule;
 import lanewarden.rules.SetUp;
@@ -62,14 +63,34 @@ public record Check(
    *
    * @param sequence of the entry that took the reading
    * @param reading what was read
-   * @param voided why it does not count, or null if it does
+   * @param voided why it was declared void, or null if it was not
+   * @param kept why it was let count although it was in doubt, or null if it was not
+   * @param flags what was found to speak against it, in order
    */
   public record TakenShot(
-      long sequence, Fact.ReadingTaken reading, Fact.@Nullable ReadingVoided voided) {
+      long sequence,
+      Fact.ReadingTaken reading,
+      Fact.@Nullable ReadingVoided voided,
+      Fact.@Nullable ReadingKept kept,
+      List<Fact.ReadingFlagged> flags) {
 
-    /** Whether the reading counts. */
+    /** Copies the list. */
+    public TakenShot {
+      flags = List.copyOf(flags);
+    }
+
+    TakenShot(long sequence, Fact.ReadingTaken reading) {
+      this(sequence, reading, null, null, List.of());
+    }
+
+    /** Whether nobody declared the reading void. */
     public boolean stands() {
       return voided == null;
+    }
+
+    /** Whether this was found to speak against it already. */
+    public boolean isFlagged(Doubt.Kind kind) {
+      return flags.stream().anyMatch(flag -> flag.kind().equals(kind.word()));
     }
   }
 
@@ -132,7 +153,11 @@ public record Check(
   /** The shots as the rules judge them. */
   public List<Shot> judged() {
     return shots.stream()
-        .<Shot>map(s -> s.stands() ? new Shot.Read(s.reading().speed()) : new Shot.Voided())
+        .<Shot>map(
+            s ->
+                s.stands()
+                    ? new Shot.Read(s.reading().speed(), s.kept() != null)
+                    : new Shot.Voided())
         .toList();
   }
 
@@ -144,6 +169,24 @@ public record Check(
   /** The sequences of the readings that stand. */
   public List<Long> standing() {
     return shots.stream().filter(TakenShot::stands).map(TakenShot::sequence).toList();
+  }
+
+  /**
+   * The sequences of the readings that count by a rule: those that stand, without those that the
+   * bow cannot give.
+   */
+  public List<Long> counted(Rule rule) {
+    List<Long> impossible =
+        doubts(rule).stream()
+            .filter(doubt -> !doubt.isOpen())
+            .map(doubt -> shots.get(doubt.shot()).sequence())
+            .toList();
+    return standing().stream().filter(reading -> !impossible.contains(reading)).toList();
+  }
+
+  /** What by a rule speaks against readings of it. */
+  public List<Doubt> doubts(Rule rule) {
+    return rule.doubts(setUp, judged());
   }
 
   /** The last reading that stands, which is the one a hasty official wants to void. */
@@ -190,7 +233,7 @@ public record Check(
 
   /** The check with one more reading. */
   public Check take(long sequence, Fact.ReadingTaken reading) {
-    return changed(to -> to.shots = plus(shots, new TakenShot(sequence, reading, null)));
+    return changed(to -> to.shots = plus(shots, new TakenShot(sequence, reading)));
   }
 
   Check refuse(Fact.LineRefused line) {
@@ -199,13 +242,43 @@ public record Check(
 
   /** A void takes back the verdict that rested on the reading; the rule is asked anew. */
   public Check declareVoid(Fact.ReadingVoided fact) {
-    UnaryOperator<TakenShot> mark =
-        s -> s.sequence() == fact.reading() ? new TakenShot(s.sequence(), s.reading(), fact) : s;
     return changed(
         to -> {
-          to.shots = shots.stream().map(mark).toList();
+          to.shots =
+              shot(
+                  fact.reading(),
+                  s -> new TakenShot(s.sequence(), s.reading(), fact, s.kept(), s.flags()));
           to.verdict = Optional.empty();
         });
+  }
+
+  /** A reading in doubt counts. */
+  public Check keep(Fact.ReadingKept fact) {
+    return changed(
+        to ->
+            to.shots =
+                shot(
+                    fact.reading(),
+                    s -> new TakenShot(s.sequence(), s.reading(), s.voided(), fact, s.flags())));
+  }
+
+  Check flag(Fact.ReadingFlagged fact) {
+    return changed(
+        to ->
+            to.shots =
+                shot(
+                    fact.reading(),
+                    s ->
+                        new TakenShot(
+                            s.sequence(),
+                            s.reading(),
+                            s.voided(),
+                            s.kept(),
+                            plus(s.flags(), fact))));
+  }
+
+  private List<TakenShot> shot(long sequence, UnaryOperator<TakenShot> change) {
+    return shots.stream().map(s -> s.sequence() == sequence ? change.apply(s) : s).toList();
   }
 
   /** Another set-up takes back the verdict that rested on the one before. */

@@ -209,6 +209,22 @@ public sealed interface Fact {
   record ReadingVoided(long check, long reading, String reason) implements Fact {}
 
   /**
+   * A reading that may be no measurement of an arrow, when it was found so.
+   *
+   * @param reading the sequence of the entry that took it
+   * @param kind what makes it doubtful, as {@link lanewarden.rules.Doubt.Kind#word} says
+   * @param words what it says and what it is held against
+   */
+  record ReadingFlagged(long check, long reading, String kind, String words) implements Fact {}
+
+  /**
+   * The official let a reading count that was in doubt.
+   *
+   * @param reading the sequence of the entry that took it
+   */
+  record ReadingKept(long check, long reading, String reason) implements Fact {}
+
+  /**
    * The rule decided. A later verdict on the same check replaces an earlier one.
    *
    * @param ruleBook hash of the rule book that was applied, 64 hex digits

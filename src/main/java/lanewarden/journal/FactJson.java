@@ -54,6 +54,8 @@ public final class FactJson {
     kinds.put("reading-taken", Fact.ReadingTaken.class);
     kinds.put("line-refused", Fact.LineRefused.class);
     kinds.put("reading-voided", Fact.ReadingVoided.class);
+    kinds.put("reading-flagged", Fact.ReadingFlagged.class);
+    kinds.put("reading-kept", Fact.ReadingKept.class);
     kinds.put("verdict-given", Fact.VerdictGiven.class);
     kinds.put("check-closed", Fact.CheckClosed.class);
     kinds.put("link-changed", Fact.LinkChanged.class);

@@ -100,7 +100,11 @@ public final class Standing {
     } else if (fact instanceof Fact.ReadingTaken reading) {
       put(noted(check(reading.check()).take(sequence, reading)));
     } else if (fact instanceof Fact.ReadingVoided voided) {
-      put(noted(withReading(voided).declareVoid(voided)));
+      put(noted(withReading(voided.check(), voided.reading()).declareVoid(voided)));
+    } else if (fact instanceof Fact.ReadingFlagged flagged) {
+      put(withReading(flagged.check(), flagged.reading()).flag(flagged));
+    } else if (fact instanceof Fact.ReadingKept kept) {
+      put(noted(withReading(kept.check(), kept.reading()).keep(kept)));
     } else if (fact instanceof Fact.VerdictGiven given) {
       put(check(given.check()).decide(new Check.GivenVerdict(sequence, at, signer, given)));
     } else if (fact instanceof Fact.CheckClosed closed) {
@@ -130,11 +134,10 @@ public final class Standing {
     ruleBooks.put(book.sha256(), book);
   }
 
-  private Check withReading(Fact.ReadingVoided voided) {
-    Check check = check(voided.check());
-    if (check.shots().stream().noneMatch(s -> s.sequence() == voided.reading())) {
-      throw new IllegalArgumentException(
-          "check " + voided.check() + " has no reading " + voided.reading());
+  private Check withReading(long number, long reading) {
+    Check check = check(number);
+    if (check.shots().stream().noneMatch(s -> s.sequence() == reading)) {
+      throw new IllegalArgumentException("check " + number + " has no reading " + reading);
     }
     return check;
   }

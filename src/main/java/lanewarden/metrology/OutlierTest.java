@@ -23,6 +23,9 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
   /** What the readings say, at most about one of them: the farthest from the others. */
   Finding of(List<Speed> readings);
 
+  /** The test, its level and its least gap, in a sentence. */
+  String inWords();
+
   /** Which readings are looked at. */
   enum Side {
     /** Only one that is too fast. */
@@ -96,9 +99,18 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
     }
 
     @Override
-    public Finding of(List<Speed> readings) {
+    public String inWords() {
+      return name() + ", and by at least " + leastGap;
+    }
+
+    private String name() {
       BigDecimal percent = BigDecimal.valueOf(level).movePointRight(2).stripTrailingZeros();
-      String name = "Grubbs' test at the " + percent.toPlainString() + " % level";
+      return "Grubbs' test at the " + percent.toPlainString() + " % level";
+    }
+
+    @Override
+    public Finding of(List<Speed> readings) {
+      String name = name();
       Optional<Finding> none = untested(name, readings, Integer.MAX_VALUE);
       if (none.isPresent()) {
         return none.get();
@@ -136,10 +148,16 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
     /** The most readings that r10 is tabulated for here. */
     public static final int MOST = 2 + CRITICAL.length;
 
+    private static final String NAME = "Dixon's test (r10) at the 5 % level";
+
+    @Override
+    public String inWords() {
+      return NAME + ", and by at least " + leastGap;
+    }
+
     @Override
     public Finding of(List<Speed> readings) {
-      String name = "Dixon's test (r10) at the 5 % level";
-      Optional<Finding> none = untested(name, readings, MOST);
+      Optional<Finding> none = untested(NAME, readings, MOST);
       if (none.isPresent()) {
         return none.get();
       }
@@ -155,7 +173,7 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
               .doubleValue();
       boolean atTop = high >= low;
       return tested(
-          name,
+          NAME,
           readings,
           order,
           atTop,

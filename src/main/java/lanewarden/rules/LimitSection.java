@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lanewarden.bow.GrainsPerPound;
+import lanewarden.metrology.DecisionRule;
+import lanewarden.metrology.Deviation;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
@@ -24,7 +26,17 @@ final class LimitSection {
   private static final String INSTRUMENT = "instrument accuracy";
 
   private static final List<String> LIMIT_KEYS =
-      List.of("bound", "tolerance", "accuracy", "factor", "round-limit", "only-below");
+      List.of(
+          "bound",
+          "tolerance",
+          "accuracy",
+          "factor",
+          "round-limit",
+          "acceptance",
+          "guard",
+          "only-below");
+
+  private static final Map<String, DecisionRule> ACCEPTANCES = Guard.words();
 
   private static final Map<String, Side> SIDES = Worded.words(Side.values());
 
@@ -60,7 +72,8 @@ final class LimitSection {
     Optional<Tolerance> tolerance = tolerance();
     Optional<Rounding> rounding = rounding("round-limit");
     Optional<GrainsPerPound> onlyBelow = arrow("only-below");
-    if (limit.isEmpty() || tolerance.isEmpty() || rounding.isEmpty()) {
+    Optional<Guard> guard = guard(limit);
+    if (limit.isEmpty() || tolerance.isEmpty() || rounding.isEmpty() || guard.isEmpty()) {
       return Optional.empty();
     }
     boolean unitOfTolerance =
@@ -71,7 +84,49 @@ final class LimitSection {
     }
     return Optional.of(
         new SpeedLimit(
-            limit.get(), side.orElse(Side.AT_MOST), tolerance.get(), rounding.get(), onlyBelow));
+            limit.get(),
+            side.orElse(Side.AT_MOST),
+            tolerance.get(),
+            rounding.get(),
+            guard.get(),
+            onlyBelow));
+  }
+
+  /** The guard band, none where the rule does not say; empty with a fault where it is wrong. */
+  private Optional<Guard> guard(Optional<Speed> limit) {
+    Optional<DecisionRule> rule = section.optionalChoice("acceptance", ACCEPTANCES);
+    if (section.has("acceptance") && rule.isEmpty()) {
+      return Optional.empty();
+    }
+    if (rule.isEmpty() || rule.get() == DecisionRule.SIMPLE_ACCEPTANCE) {
+      section.leftOut("guard", "only guarded acceptance and guarded rejection use it");
+      return Optional.of(Guard.none());
+    }
+    if (section.has("energy")) {
+      section.fault(
+          "acceptance",
+          "left out: a guard band is set about a speed limit alone",
+          "acceptance together with energy",
+          "take it out, or write the energy limit as a division of its own");
+      section.optionalText("guard");
+      return Optional.empty();
+    }
+    Optional<Deviation> band =
+        section.value(
+            "guard",
+            "a speed such as \"0.5 ft/s\" or a percentage such as \"0.2 %\"",
+            LimitSection::band);
+    Optional<Speed> fixed =
+        band.flatMap(
+            b -> b instanceof Deviation.Fixed f ? Optional.of(f.speed()) : Optional.empty());
+    if (band.isEmpty() || (limit.isPresent() && !sameUnit("guard", fixed, limit.get()))) {
+      return Optional.empty();
+    }
+    return Optional.of(new Guard(rule.get(), band.get()));
+  }
+
+  private static Deviation band(String text) {
+    return Plausible.guard(Deviation.parse(text));
   }
 
   /** An arrow mass per draw weight that may be missing. */

@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What a check lacks that is not decided. */
 public sealed interface Missing {
@@ -87,6 +88,26 @@ public sealed interface Missing {
     @Override
     public String words() {
       return "to be ticked: " + String.join("; ", unticked);
+    }
+  }
+
+  /**
+   * The readings would end the check, but an official has not said of each one in doubt whether it
+   * counts.
+   *
+   * @param doubts what is in doubt and why, at least one
+   */
+  record OddReadings(List<Doubt> doubts) implements Missing {
+    /** Copies the list. */
+    public OddReadings {
+      doubts = List.copyOf(doubts);
+    }
+
+    @Override
+    public String words() {
+      return "in doubt: "
+          + doubts.stream().map(Doubt::words).collect(Collectors.joining("; "))
+          + ". Let it count or declare it void, with a reason";
     }
   }
 

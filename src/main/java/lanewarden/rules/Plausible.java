@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import lanewarden.bow.GrainsPerPound;
+import lanewarden.metrology.Deviation;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Percent;
@@ -31,6 +32,10 @@ record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) 
           "an arrow mass per draw weight",
           GrainsPerPound.parse("0.5 gr/lb"),
           GrainsPerPound.parse("50 gr/lb"));
+
+  static final Plausible<Speed> JUMP = speed("1 ft/s", "100 ft/s");
+  static final Plausible<Speed> GAP = speed("0.1 ft/s", "50 ft/s");
+  static final Plausible<Percent> TO_BOW = share("0.001 %", "10 %");
 
   private static final Plausible<Percent> TOLERANCE_SHARE = share("0 %", "25 %");
   private static final Plausible<Speed> TOLERANCE_SPEED = speed("0 ft/s", "50 ft/s");
@@ -78,6 +83,20 @@ record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) 
    */
   static Tolerance accuracy(Tolerance written) {
     return within(written, ACCURACY_SHARE, ACCURACY_SPEED);
+  }
+
+  /**
+   * A guard band itself.
+   *
+   * @throws QuantityException if it lies outside what an instrument's accuracy can be
+   */
+  static Deviation guard(Deviation written) {
+    if (written instanceof Deviation.Share share) {
+      ACCURACY_SHARE.of(share.percent());
+    } else if (written instanceof Deviation.Fixed fixed) {
+      ACCURACY_SPEED.of(fixed.speed());
+    }
+    return written;
   }
 
   /**

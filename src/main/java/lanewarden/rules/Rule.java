@@ -76,11 +76,28 @@ public record Rule(
     if (shooting.isEmpty()) {
       return new Verdict.NotDecided(new Missing.Measurement());
     }
-    Verdict verdict = shooting.get().judge(taken, bound.get(), new Bands(aftermath.bands()));
+    Verdict verdict =
+        shooting
+            .get()
+            .judge(Screening.possible(setUp, taken), bound.get(), new Bands(aftermath.bands()));
+    List<Doubt> open = doubts(setUp, taken).stream().filter(Doubt::isOpen).toList();
+    if (verdict.ends() && !open.isEmpty()) {
+      return new Verdict.NotDecided(new Missing.OddReadings(open));
+    }
     List<String> unticked = conditions.stream().filter(c -> !ticked.contains(c)).toList();
     return unticked.isEmpty() || verdict instanceof Verdict.NotDecided
         ? verdict
         : new Verdict.NotDecided(new Missing.Conditions(unticked));
+  }
+
+  /**
+   * The readings that may be no measurement of an arrow, with what speaks against each. One that
+   * the bow cannot give is judged as a void shot; for the others a verdict waits until an official
+   * has let them count or declared them void. Shots go on meanwhile, as far as the rule asks for
+   * them: they may tell which of two readings is the odd one.
+   */
+  public List<Doubt> doubts(SetUp setUp, List<Shot> taken) {
+    return shooting.map(how -> how.screening().doubts(setUp, taken)).orElse(List.of());
   }
 
   /** Every figure that some clause asks for and nobody stated, each once. */
@@ -172,7 +189,7 @@ public record Rule(
     if (!missingForLimit(setUp).isEmpty()) {
       return false;
     }
-    Speed judged = shooting.map(how -> how.reading().of(reading)).orElse(reading);
+    Speed judged = shooting.map(how -> how.treatment().of(reading)).orElse(reading);
     return bound(setUp).filter(bound -> !bound.admits(judged)).isPresent();
   }
 
@@ -226,10 +243,13 @@ public record Rule(
     String sentence = limit.side() == Side.BELOW ? "Below " : "At most ";
     sentence += limit.tolerance().inWords(limit.limit());
     if (!(limit.tolerance() instanceof Tolerance.None) && limit.rounding().isNone()) {
-      sentence += " (" + Wording.plain(limit.allowed()) + ")";
+      sentence += " (" + Wording.plain(limit.rounded()) + ")";
     }
     if (!limit.rounding().isNone()) {
-      sentence += ", " + limit.rounding().inWords(limit.allowed());
+      sentence += ", " + limit.rounding().inWords(limit.rounded());
+    }
+    if (!limit.guard().isNone()) {
+      sentence += limit.guard().inWords() + ": " + Wording.plain(limit.allowed());
     }
     return sentence
         + limit

@@ -83,15 +83,21 @@ public final class RuleEffect {
                 how.plan().allowed(),
                 how.plan().voids(),
                 supposed.voids().fraction().doubleValue()),
-            rounding(how.reading()),
-            new Dispersion(
-                supposed.arrows().siDouble(),
-                supposed.reading().siDouble(),
-                supposed.calibration().siDouble()),
+            rounding(how.treatment().rounding()),
+            dispersion(supposed, how.treatment()),
             rule.aftermath().everyFailIsChecked(Phase.BEFORE)
                 ? Math.min(rule.aftermath().rechecks(), CheckModel.MOST_RECHECKS)
                 : 0);
     return Optional.of(new RuleEffect(model, limit, fastest.get()));
+  }
+
+  /** Speeds are those that are compared: raised to the bow, readings scatter so much more. */
+  private static Dispersion dispersion(Supposed supposed, Treatment treatment) {
+    double raised = 1 + treatment.toBow().map(c -> c.fraction().doubleValue()).orElse(0.0);
+    return new Dispersion(
+        raised * supposed.arrows().siDouble(),
+        raised * supposed.reading().siDouble(),
+        raised * supposed.calibration().siDouble());
   }
 
   private static DecidingFigure figure(Decision decision, int counted) {

@@ -11,11 +11,17 @@ import lanewarden.quantity.Speed;
  *
  * @param plan how many shots there are
  * @param decision how the counted readings decide
- * @param reading what is done to each reading before it decides
+ * @param treatment what is done to each reading before it decides
  * @param spread the most that the fastest counted reading may exceed the slowest by; else the check
  *     ends undecided
+ * @param screening which readings are not believed as they come
  */
-public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optional<Speed> spread) {
+public record Shooting(
+    ShotPlan plan,
+    Decision decision,
+    Treatment treatment,
+    Optional<Speed> spread,
+    Screening screening) {
 
   /**
    * @throws IllegalArgumentException if the parts contradict each other
@@ -55,7 +61,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
       }
       used++;
       if (shot instanceof Shot.Read read) {
-        readings.add(reading.of(read.speed()));
+        readings.add(treatment.of(read.speed()));
       }
       verdict = verdict(readings, used, bound, bands);
     }
@@ -78,7 +84,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
     for (Shot shot : taken) {
       boolean open = over.isEmpty() || !isSettled(readings, bound, bands);
       if (open && shot instanceof Shot.Read read && readings.size() < plan.counted()) {
-        readings.add(reading.of(read.speed()));
+        readings.add(treatment.of(read.speed()));
         over = over(decide(readings, bound), readings, bound, bands);
       }
     }
@@ -131,7 +137,7 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
    */
   private int fewest(int atLeast, List<Speed> readings, Bound bound, Bands bands) {
     List<Speed> tried = new ArrayList<>(readings);
-    tried.addAll(bands.telling(reading, bound.fastest()));
+    tried.addAll(bands.telling(treatment.rounding(), bound.fastest()));
     int more = atLeast;
     while (more < plan.counted() - readings.size()
         && !anySettles(tried, more, readings, bound, bands)) {
@@ -183,12 +189,12 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
         spread
             .flatMap(most -> spreadVerdict(readings, most))
             .orElseGet(() -> limitVerdict(readings, bound));
-    return reading.isNone() ? verdict : withRounding(verdict);
+    return treatment.isNone() ? verdict : withTreatment(verdict);
   }
 
-  /** The reason shows rounded readings: it must say so, or they seem to be none of those taken. */
-  private Verdict withRounding(Verdict verdict) {
-    String note = "; each reading first " + reading.ofReadings();
+  /** The reason shows treated readings: it must say so, or they seem to be none of those taken. */
+  private Verdict withTreatment(Verdict verdict) {
+    String note = "; each reading first " + treatment.inWords();
     if (verdict instanceof Verdict.Within within) {
       return new Verdict.Within(within.reason() + note);
     }
@@ -237,9 +243,10 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
   List<String> sentences(boolean banded) {
     List<String> sentences = new ArrayList<>();
     sentences.add(decisionSentence(banded));
-    if (!reading.isNone()) {
-      sentences.add("Each reading is first " + reading.ofReadings() + ".");
+    if (!treatment.isNone()) {
+      sentences.add("Each reading is first " + treatment.inWords() + ".");
     }
+    sentences.addAll(screening.sentences());
     spread.ifPresent(
         most ->
             sentences.add(

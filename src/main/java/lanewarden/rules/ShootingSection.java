@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
+import lanewarden.quantity.Percent;
 import lanewarden.quantity.Speed;
 import lanewarden.written.Section;
 
@@ -15,7 +17,18 @@ final class ShootingSection {
   static final int MOST = 50;
 
   private static final List<String> KEYS =
-      List.of("decide", "within", "counted", "shots", "voids", "spread", "round-reading");
+      Stream.concat(
+              Stream.of(
+                  "decide",
+                  "within",
+                  "counted",
+                  "shots",
+                  "voids",
+                  "spread",
+                  "round-reading",
+                  "bow-correction"),
+              ScreeningSection.KEYS.stream())
+          .toList();
 
   private enum Way implements Worded {
     MEAN("mean", needed -> new Decision.Mean()),
@@ -74,6 +87,13 @@ final class ShootingSection {
     Optional<Speed> spread =
         section.optionalValue(
             "spread", "a speed such as \"2 ft/s\"", text -> Plausible.SPREAD.of(Speed.parse(text)));
+    Optional<Screening> screening = new ScreeningSection(section).screening();
+    Optional<Percent> toBow =
+        section.optionalValue(
+            "bow-correction",
+            "a percentage such as \"0.5 %\"",
+            text -> Plausible.TO_BOW.of(Percent.parse(text)));
+    boolean faultyCorrection = section.has("bow-correction") && toBow.isEmpty();
     boolean faultySpread = section.has("spread") && spread.isEmpty();
     if (spread.isPresent() && counted.isPresent() && counted.getAsInt() < 2) {
       section.fault(
@@ -83,10 +103,21 @@ final class ShootingSection {
           "take it out, or count more readings");
       faultySpread = true;
     }
-    if (decision.isEmpty() || plan.isEmpty() || reading.isEmpty() || faultySpread) {
+    if (decision.isEmpty()
+        || plan.isEmpty()
+        || reading.isEmpty()
+        || screening.isEmpty()
+        || faultyCorrection
+        || faultySpread) {
       return Optional.empty();
     }
-    return Optional.of(new Shooting(plan.get(), decision.get(), reading.get(), spread));
+    return Optional.of(
+        new Shooting(
+            plan.get(),
+            decision.get(),
+            new Treatment(toBow, reading.get()),
+            spread,
+            screening.get()));
   }
 
   private Optional<ShotPlan> plan(OptionalInt counted) {

@@ -11,6 +11,7 @@ import lanewarden.quantity.Speed;
  * @param side whether a speed equal to what is allowed keeps the limit
  * @param tolerance kept apart from the limit; a speed in it has the limit's unit
  * @param rounding of limit plus tolerance
+ * @param guard between that and what passes
  * @param onlyBelow the limit applies only to an arrow lighter than this; always where empty
  */
 public record SpeedLimit(
@@ -18,6 +19,7 @@ public record SpeedLimit(
     Side side,
     Tolerance tolerance,
     Rounding rounding,
+    Guard guard,
     Optional<GrainsPerPound> onlyBelow) {
 
   /**
@@ -49,8 +51,13 @@ public record SpeedLimit(
   }
 
   /** Limit plus tolerance, rounded as the rule says, in the governing unit; exact. */
-  public Speed allowed() {
+  Speed rounded() {
     return rounding.of(tolerance.above(limit));
+  }
+
+  /** The fastest speed that passes: limit plus tolerance, rounded, with its guard band; exact. */
+  public Speed allowed() {
+    return guard.of(rounded(), limit);
   }
 
   /** For example {@code limit 280 ft/s plus 3 % = 288.4 ft/s, rounded down to 288 ft/s}. */
@@ -60,6 +67,9 @@ public record SpeedLimit(
     if (!(tolerance instanceof Tolerance.None)) {
       words += " = " + Wording.plain(tolerance.above(limit));
     }
-    return rounding.isNone() ? words : words + ", " + rounding.inWords(allowed());
+    if (!rounding.isNone()) {
+      words += ", " + rounding.inWords(rounded());
+    }
+    return guard.isNone() ? words : words + guard.inWords() + ": " + Wording.plain(allowed());
   }
 }

@@ -75,7 +75,8 @@ public sealed interface Verdict {
     public boolean ends() {
       return !(missing instanceof Missing.MoreReadings
           || missing instanceof Missing.SetUpFigures
-          || missing instanceof Missing.Conditions);
+          || missing instanceof Missing.Conditions
+          || missing instanceof Missing.OddReadings);
     }
 
     @Override

@@ -67,16 +67,30 @@ final class WorkedCases {
     add(
         INSIDE,
         setUp,
-        readings(how, edge.multiply(MARGIN).setScale(0, RoundingMode.HALF_UP), fastest));
-    add(EDGE, setUp, readings(how, edge.setScale(decimals(fastest), RoundingMode.DOWN), fastest));
+        readings(
+            how,
+            edge.multiply(MARGIN).setScale(0, RoundingMode.HALF_UP),
+            fastest,
+            RoundingMode.DOWN));
+    add(
+        EDGE,
+        setUp,
+        readings(
+            how, edge.setScale(decimals(fastest), RoundingMode.DOWN), fastest, RoundingMode.DOWN));
     outside(OUTSIDE, how, setUp, fastest);
   }
 
   private void outside(String name, Shooting how, SetUp setUp, Speed fastest) {
     BigDecimal step =
-        how.reading().step().map(Speed::value).orElse(TENTH).max(TENTH).stripTrailingZeros();
+        how.treatment()
+            .rounding()
+            .step()
+            .map(Speed::value)
+            .orElse(TENTH)
+            .max(TENTH)
+            .stripTrailingZeros();
     BigDecimal over = fastest.value().add(step).setScale(decimals(fastest), RoundingMode.UP);
-    add(name, setUp, readings(how, over, fastest));
+    add(name, setUp, readings(how, over, fastest, RoundingMode.UP));
   }
 
   private static int decimals(Speed fastest) {
@@ -91,7 +105,7 @@ final class WorkedCases {
       BigDecimal edges =
           bands.get(last - 1).edge(allowed).value().add(bands.get(last).edge(allowed).value());
       BigDecimal middle = edges.multiply(HALF).setScale(decimals(allowed), RoundingMode.HALF_UP);
-      add("further outside", setUp, readings(how, middle, allowed));
+      add("further outside", setUp, readings(how, middle, allowed, RoundingMode.HALF_UP));
     }
   }
 
@@ -112,12 +126,13 @@ final class WorkedCases {
   }
 
   /** Readings that make the deciding figure exactly this; some of the others lie elsewhere. */
-  private static List<Speed> readings(Shooting how, BigDecimal figure, Speed like) {
+  private static List<Speed> readings(
+      Shooting how, BigDecimal figure, Speed like, RoundingMode mode) {
     List<BigDecimal> readings = new ArrayList<>();
     int counted = how.plan().counted();
     // readings around a very slow limit would lie below zero
     boolean slow = figure.compareTo(BigDecimal.ONE) < 0;
-    boolean alike = how.spread().isPresent() || !how.reading().isNone() || slow;
+    boolean alike = how.spread().isPresent() || !how.treatment().rounding().isNone() || slow;
     if (how.decision() instanceof Decision.Mean || alike) {
       for (int i = 0; i < counted; i++) {
         boolean pair = !alike && i < counted - counted % 2;
@@ -138,7 +153,10 @@ final class WorkedCases {
       }
       readings.add(figure);
     }
-    return readings.stream().map(value -> Speed.of(value, like.unit())).toList();
+    return readings.stream()
+        .map(value -> how.treatment().reading(value, decimals(like), mode))
+        .map(value -> Speed.of(value, like.unit()))
+        .toList();
   }
 
   /** Which reading decides, counted from the slowest. */

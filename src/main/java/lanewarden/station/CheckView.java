@@ -10,6 +10,7 @@ import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Division;
+import lanewarden.rules.Doubt;
 import lanewarden.rules.Missing;
 import lanewarden.rules.Side;
 import lanewarden.rules.SpeedLimit;
@@ -61,6 +62,19 @@ public record CheckView(Check check, Division division, int rechecksLeft) {
   /** Whether the rule asks for a shot now. */
   public boolean takesShots() {
     return outcome().isEmpty() && verdict().takesShots();
+  }
+
+  /** What speaks against readings of the check, in the order of the shots. */
+  public List<Doubt> doubts() {
+    return check.doubts(division.rule());
+  }
+
+  /** The shots of which an official must say whether they count. */
+  public List<Check.TakenShot> openDoubts() {
+    return doubts().stream()
+        .filter(Doubt::isOpen)
+        .map(doubt -> check.shots().get(doubt.shot()))
+        .toList();
   }
 
   /** The figures of bow and arrow that must be stated before the check can go on. */

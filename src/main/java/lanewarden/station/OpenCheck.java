@@ -23,6 +23,7 @@ record OpenCheck(CheckView view) {
 
   private List<Fact> with(List<? extends Fact> acts, Check after) {
     List<Fact> facts = new ArrayList<>(acts);
+    facts.addAll(Flagging.on(after, view.division()));
     Ruling.on(after, view.division()).ifPresent(facts::add);
     return facts;
   }
@@ -51,6 +52,31 @@ record OpenCheck(CheckView view) {
           "Wait for a reading first.");
     }
     return voided(last.get().sequence(), reason);
+  }
+
+  /** A reading in doubt counts all the same; the verdict that waited for it may fall. */
+  List<Fact> kept(long reading, String reason) throws StationException {
+    if (view.openDoubts().stream().noneMatch(shot -> shot.sequence() == reading)) {
+      throw StationException.misstep(
+          "NOT-IN-DOUBT",
+          "Nothing was changed.",
+          "Reading " + reading + " is not one that waits for an official's word.",
+          "Choose one that the screen marks as in doubt.");
+    }
+    Fact.ReadingKept act = new Fact.ReadingKept(check().number(), reading, Reason.of(reason));
+    return with(List.of(act), check().keep(act));
+  }
+
+  /** The first reading in doubt counts all the same. */
+  List<Fact> firstKept(String reason) throws StationException {
+    if (view.openDoubts().isEmpty()) {
+      throw StationException.misstep(
+          "NOT-IN-DOUBT",
+          "Nothing was changed.",
+          "No reading of the check at the line waits for an official's word.",
+          "Go on: every reading that is not void counts.");
+    }
+    return kept(view.openDoubts().get(0).sequence(), reason);
   }
 
   /** Bow and arrow were weighed; a verdict that rested on other figures falls. */

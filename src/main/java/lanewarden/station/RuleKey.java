@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Decision;
 import lanewarden.rules.DrawWeight;
+import lanewarden.rules.Guard;
 import lanewarden.rules.Lapse;
 import lanewarden.rules.Side;
 import lanewarden.rules.Who;
@@ -29,6 +30,8 @@ public enum RuleKey {
   ACCURACY("accuracy", Kind.LINE),
   FACTOR("factor", Kind.WHOLE),
   ROUND_LIMIT("round-limit", Kind.LINE),
+  ACCEPTANCE("acceptance", Kind.CHOICE, Guard.written()),
+  GUARD("guard", Kind.LINE),
   ONLY_BELOW("only-below", Kind.LINE),
   ENERGY("energy", Kind.LINE),
   ENERGY_BOUND("energy-bound", Kind.CHOICE, words(Side.values(), Side::word)),
@@ -42,7 +45,11 @@ public enum RuleKey {
   SHOTS("shots", Kind.WHOLE),
   VOIDS("voids", Kind.WHOLE),
   ROUND_READING("round-reading", Kind.LINE),
+  BOW_CORRECTION("bow-correction", Kind.LINE),
   SPREAD("spread", Kind.LINE),
+  JUMP("jump", Kind.LINE),
+  OUTLIER("outlier", Kind.LINE),
+  OUTLIER_LEAST("outlier-least", Kind.LINE),
   RECHECKS("rechecks", Kind.WHOLE),
   FAIL_BEFORE("fail-before", Kind.CHOICE, words(Consequence.values(), Consequence::word)),
   FAIL_DURING("fail-during", Kind.CHOICE, words(Consequence.values(), Consequence::word)),
@@ -160,17 +167,25 @@ public enum RuleKey {
     boolean checked = measured || (!unmeasured && asksBow(said));
     return switch (this) {
       case BOUND, TOLERANCE, ROUND_LIMIT, ONLY_BELOW -> limited;
+      case ACCEPTANCE -> limited && !energy;
+      case GUARD -> limited && !energy && isGuarded(said);
       case ACCURACY, FACTOR -> limited && said.apply(TOLERANCE).equals(Words.INSTRUMENT);
       case ENERGY_BOUND -> energy;
       case SHARE -> said.apply(WHO).equals(Who.RANDOM_SHARE.word());
       case DRAW_WEIGHT -> asksBow(said) || says(said, ONLY_BELOW);
-      case DECIDE, COUNTED, SHOTS, VOIDS, ROUND_READING, CONDITIONS -> measured;
+      case DECIDE, COUNTED, SHOTS, VOIDS, ROUND_READING, BOW_CORRECTION, CONDITIONS -> measured;
+      case JUMP, OUTLIER -> measured;
+      case OUTLIER_LEAST -> measured && says(said, OUTLIER);
       case WITHIN -> measured && said.apply(DECIDE).equals(Decision.WithinCount.WORD);
       case SPREAD -> measured && !said.apply(COUNTED).strip().equals("1");
       case RECHECKS, FAIL_BEFORE, FAIL_DURING, FAIL_AFTER, LAPSES -> checked;
       case BANDS -> measured && limited && !energy;
       default -> true;
     };
+  }
+
+  private static boolean isGuarded(Function<RuleKey, String> said) {
+    return says(said, ACCEPTANCE) && !said.apply(ACCEPTANCE).equals(Guard.written().get(0));
   }
 
   private static boolean asksBow(Function<RuleKey, String> said) {

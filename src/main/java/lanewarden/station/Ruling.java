@@ -23,7 +23,7 @@ final class Ruling {
         check.number(),
         check.ruleBook(),
         check.phase(),
-        check.standing());
+        check.counted(division.rule()));
   }
 
   /** On a check that is about to be opened: some rules decide without a shot. */

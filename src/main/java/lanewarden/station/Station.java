@@ -243,6 +243,21 @@ public final class Station implements AutoCloseable {
   }
 
   /**
+   * Lets a reading of the check at the line count that is in doubt.
+   *
+   * @param reading the sequence of its entry
+   * @param reason in the official's words
+   */
+  public void keep(long reading, String reason) throws StationException {
+    act(check -> check.kept(reading, reason));
+  }
+
+  /** Lets the first reading in doubt count. */
+  public void keepFirst(String reason) throws StationException {
+    act(check -> check.firstKept(reason));
+  }
+
+  /**
    * States bow and arrow of the check at the line as they were weighed. A verdict that rested on
    * other figures falls, and the rule is asked anew.
    */

@@ -88,7 +88,9 @@ final class Taking {
             reading.at(),
             reading.sequence());
     List<Fact> facts = new ArrayList<>(List.of(taken));
-    Ruling.on(check.take(next, taken), view.get().division()).ifPresent(facts::add);
+    Check after = check.take(next, taken);
+    facts.addAll(Flagging.on(after, view.get().division()));
+    Ruling.on(after, view.get().division()).ifPresent(facts::add);
     return facts;
   }
 

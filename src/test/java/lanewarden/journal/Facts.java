@@ -103,6 +103,8 @@ final class Facts {
             3, 2, Speed.parse("91.5 m/s"), "", "typed", "keyboard", Book.NOON, null),
         refused(3L),
         refused(null),
+        new Fact.ReadingFlagged(3, 4, "jump", "shot 2: 286 ft/s is 13.0 ft/s from shot 1"),
+        new Fact.ReadingKept(3, 4, "the shot was seen"),
         new Fact.ReadingVoided(3, 4, "sun on the sensor, \"seen\" by both"),
         verdict(3, Outcome.NOT_DECIDED, List.of(4L, 5L)),
         new Fact.VerdictGiven(

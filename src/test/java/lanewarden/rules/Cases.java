@@ -73,10 +73,17 @@ final class Cases {
       Speed limit, Tolerance tolerance, ShotPlan plan, Decision decision, int rechecks) {
     return new Rule(
         Optional.of(
-            new SpeedLimit(limit, Side.AT_MOST, tolerance, new Rounding.None(), Optional.empty())),
+            new SpeedLimit(
+                limit,
+                Side.AT_MOST,
+                tolerance,
+                new Rounding.None(),
+                Guard.none(),
+                Optional.empty())),
         Optional.empty(),
         EquipmentRule.none(),
-        Optional.of(new Shooting(plan, decision, new Rounding.None(), Optional.empty())),
+        Optional.of(
+            new Shooting(plan, decision, Treatment.none(), Optional.empty(), Screening.plain())),
         Aftermath.plain(rechecks),
         List.of());
   }
@@ -94,7 +101,10 @@ final class Cases {
     return rule.speed().orElseThrow();
   }
 
-  /** Readings in ft/s unless they say otherwise, and {@code void}, separated by spaces. */
+  /**
+   * Readings in ft/s unless they say otherwise, {@code =kept} behind those that an official let
+   * count, and {@code void}, separated by spaces.
+   */
   static List<Shot> shots(String written) {
     return Arrays.stream(written.strip().split("\\s+", -1))
         .filter(word -> !word.isEmpty())
@@ -103,8 +113,10 @@ final class Cases {
   }
 
   private static Shot shot(String word) {
+    boolean kept = word.endsWith("=kept");
+    String speed = kept ? word.substring(0, word.indexOf('=')) : word;
     return word.equals("void")
         ? new Shot.Voided()
-        : new Shot.Read(Speed.parse(word, SpeedUnit.FEET_PER_SECOND));
+        : new Shot.Read(Speed.parse(speed, SpeedUnit.FEET_PER_SECOND), kept);
   }
 }

@@ -29,6 +29,9 @@ final class RandomRule {
     if (speed) {
       speedClauses();
     }
+    if (speed && !energy) {
+      guard();
+    }
     if (energy) {
       put("energy", tenths(700, 900) + " ft·lbf");
       maybe("energy-bound", "at most", "below");
@@ -60,6 +63,15 @@ final class RandomRule {
     maybe("only-below", "5 gr/lb", "6.5 gr/lb");
   }
 
+  private void guard() {
+    if (random.nextInt(4) == 0) {
+      maybe("acceptance", "guarded acceptance", "guarded rejection", "simple");
+      if (has("acceptance") && !lines.get("acceptance").contains("simple")) {
+        put("guard", random.nextBoolean() ? "0.5 ft/s" : "0.3 %");
+      }
+    }
+  }
+
   private void equipment(boolean speed) {
     maybe("least-arrow", "3 gr/lb", "4 gr/lb");
     maybe("least-draw-weight", "40 lbf");
@@ -84,6 +96,14 @@ final class RandomRule {
     put("shots", counted + random.nextInt(3));
     put("voids", random.nextInt(3));
     maybe("round-reading", "nearest 1 ft/s", "down to 0.5 ft/s", "nearest 0.3 m/s");
+    maybe("bow-correction", "0.5 %");
+    if (random.nextInt(4) == 0) {
+      maybe("jump", "5 ft/s", "2 m/s");
+      maybe("outlier", "Grubbs at 5 %", "Dixon at 5 %");
+      if (has("outlier")) {
+        put("outlier-least", "1.5 ft/s");
+      }
+    }
     if (counted > 1 && random.nextInt(5) == 0) {
       put("spread", random.nextBoolean() ? "8 ft/s" : "4 m/s");
     }
@@ -113,6 +133,12 @@ final class RandomRule {
 
   Rule rule() {
     return Cases.division(toml()).rule();
+  }
+
+  /** The same division without these keys. */
+  Rule without(String... keys) {
+    return Cases.division(toml().replaceAll("(?m)^(" + String.join("|", keys) + ") = .*\n", ""))
+        .rule();
   }
 
   /** The same division with another tolerance. */

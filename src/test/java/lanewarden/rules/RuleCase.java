@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 
 /** One case of {@code rule-cases.txt}; its form is told there. */
@@ -76,7 +77,9 @@ record RuleCase(String id, Map<String, String> lines) {
     return new SetUp(
         figures.containsKey("arrow") ? Mass.parse(figures.get("arrow")) : null,
         figures.containsKey("bow") ? Force.parse(figures.get("bow")) : null,
-        figures.containsKey("certified") ? Force.parse(figures.get("certified")) : null);
+        figures.containsKey("certified") ? Force.parse(figures.get("certified")) : null,
+        figures.containsKey("length") ? Length.parse(figures.get("length")) : null,
+        figures.containsKey("brace") ? Length.parse(figures.get("brace")) : null);
   }
 
   Set<String> ticks() {

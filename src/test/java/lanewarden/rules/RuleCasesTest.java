@@ -30,6 +30,8 @@ class RuleCasesTest {
           "round-reading none, round-reading down, round-reading nearest",
           "energy J, energy ft·lbf",
           "energy-bound at most, energy-bound below",
+          "acceptance simple, acceptance guarded acceptance, acceptance guarded rejection",
+          "outlier Grubbs, outlier Dixon",
           "draw-weight as set, draw-weight certified, draw-weight greater",
           "decide mean, decide highest, decide median, decide k of n, decide first within",
           "who everyone, who random share, who on request, who named by a judge, who not measured");

@@ -29,34 +29,6 @@ class VerdictPropertiesTest {
     return LongStream.rangeClosed(1, 40);
   }
 
-  /** A rule, what is known, what is ticked and what is shot. */
-  private record Trial(
-      RandomRule written, Rule rule, SetUp setUp, Set<String> ticks, List<Shot> shots) {
-
-    static Trial of(Random random) {
-      RandomRule written = new RandomRule(random);
-      Rule rule = written.rule();
-      return new Trial(written, rule, written.setUp(), written.ticks(rule), written.shots(rule));
-    }
-
-    Verdict judge() {
-      return rule.judge(setUp, ticks, shots);
-    }
-
-    Verdict judge(List<Shot> others) {
-      return rule.judge(setUp, ticks, others);
-    }
-
-    Verdict judge(Rule other) {
-      return other.judge(setUp, ticks, shots);
-    }
-
-    Verdict judge(Mass arrow) {
-      return rule.judge(
-          new SetUp(arrow, setUp.drawWeight(), setUp.certifiedDrawWeight()), ticks, shots);
-    }
-  }
-
   @ParameterizedTest
   @MethodSource("seeds")
   void fasterArrowNeverTurnsOverIntoWithin(long seed) {
@@ -187,7 +159,10 @@ class VerdictPropertiesTest {
         speed, energy, rule.equipment(), rule.shooting(), rule.aftermath(), rule.conditions());
   }
 
-  /** Of first within and of early decisions, order changes the moment and the reason, no more. */
+  /**
+   * Of first within and of early decisions, order changes the moment and the reason, no more. A
+   * jump is told by the order.
+   */
   @ParameterizedTest
   @MethodSource("seeds")
   void orderOfTheCountedReadingsDoesNotMatter(long seed) {
@@ -196,7 +171,7 @@ class VerdictPropertiesTest {
       Trial trial = Trial.of(random);
       List<Shot> counted =
           new ArrayList<>(trial.shots().stream().filter(Shot.Read.class::isInstance).toList());
-      if (counted.size() >= Cases.plan(trial.rule()).counted()) {
+      if (counted.size() >= Cases.plan(trial.rule()).counted() && !trial.written().has("jump")) {
         counted = counted.subList(0, Cases.plan(trial.rule()).counted());
         List<Shot> shuffled = new ArrayList<>(counted);
         Collections.shuffle(shuffled, random);
@@ -252,7 +227,8 @@ class VerdictPropertiesTest {
       boolean waits =
           verdict instanceof Verdict.NotDecided open
               && (open.missing() instanceof Missing.SetUpFigures
-                  || open.missing() instanceof Missing.Conditions);
+                  || open.missing() instanceof Missing.Conditions
+                  || open.missing() instanceof Missing.OddReadings);
       assertEquals(!waits, verdict.ends(), trial::toString);
     }
   }
@@ -263,6 +239,10 @@ class VerdictPropertiesTest {
     Random random = new Random(seed);
     for (int i = 0; i < TRIED; i++) {
       Trial trial = Trial.of(random);
+      // what is in doubt is told by all shots there are, and the line takes none after the end
+      if (trial.written().has("jump") || trial.written().has("outlier")) {
+        continue;
+      }
       Set<String> all = new HashSet<>(trial.rule().conditions());
       Optional<Verdict> ended = Optional.empty();
       for (int shots = 0; shots <= trial.shots().size(); shots++) {

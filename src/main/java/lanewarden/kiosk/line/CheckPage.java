@@ -8,6 +8,7 @@ import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
+import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 
 /**
@@ -33,6 +34,7 @@ import lanewarden.station.CheckView;
  * @param mayBeRechecked whether the competitor may be called once more
  * @param grounds why the competitor was called although the rule did not call for it
  * @param preparation what is to be stated and ticked
+ * @param doubts what speaks against readings, in words
  */
 public record CheckPage(
     long number,
@@ -54,7 +56,8 @@ public record CheckPage(
     String follows,
     boolean mayBeRechecked,
     Optional<String> grounds,
-    Preparation preparation) {
+    Preparation preparation,
+    List<String> doubts) {
 
   static CheckPage of(CheckView view, Texts texts) {
     Fact.CheckOpened opened = view.check().opened();
@@ -80,7 +83,8 @@ public record CheckPage(
         view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""),
         view.mayComeBack(),
         Optional.ofNullable(opened.grounds()),
-        Preparation.of(view, texts));
+        Preparation.of(view, texts),
+        view.doubts().stream().map(Doubt::words).toList());
   }
 
   /** Whether the rule has decided. */
@@ -91,6 +95,11 @@ public record CheckPage(
   /** Whether a reading stands that could be declared void. */
   public boolean hasStanding() {
     return shots.stream().anyMatch(s -> s.voided().isEmpty());
+  }
+
+  /** The first shot of which an official must say whether it counts. */
+  public Optional<ShotLine> firstInDoubt() {
+    return shots.stream().filter(ShotLine::open).findFirst();
   }
 
   /** The last shot that counts. */

@@ -55,6 +55,21 @@ final class LinePanels {
             texts.of("void.act")));
   }
 
+  void keep() {
+    model.check().flatMap(CheckPage::firstInDoubt).ifPresent(this::keep);
+  }
+
+  private void keep(ShotLine shot) {
+    open(
+        List.of(texts.of("keep.reason.seen"), texts.of("keep.reason.bow")),
+        (reason, done, missed) -> model.keep(shot.sequence(), reason, done, missed),
+        new EntryPanel.Wording(
+            texts.of("keep.title", shot.number(), shot.speed()),
+            texts.of("keep.words"),
+            texts.of("reason.field"),
+            texts.of("keep.act")));
+  }
+
   void endCheck() {
     open(
         List.of(

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.line;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Parent;
@@ -37,6 +38,7 @@ public final class LineScreen implements Page {
   private final PreparationStrip preparation;
   private final Runnable figuresPanel;
   private final RefusedStrip refused;
+  private final DoubtStrip doubt;
   private final CallColumn column;
   private final CheckCard card;
   private final ClearLine clear;
@@ -64,6 +66,7 @@ public final class LineScreen implements Page {
     told.getStyleClass().add("stuck");
     HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
+    doubt = new DoubtStrip(texts, own::keep);
     column = new CallColumn(model, texts);
     preparation = new PreparationStrip(model, texts, own::setUp);
     card = new CheckCard(texts, own::declareVoid, preparation);
@@ -72,8 +75,9 @@ public final class LineScreen implements Page {
     keys.add(retry, callAllTheSame);
     status.addTo(keys);
     preparation.addTo(keys);
+    doubt.addTo(keys);
     acts.addTo(keys);
-    VBox middle = new VBox(stuck, told, refused, new StackPane(card, clear));
+    VBox middle = new VBox(stuck, told, refused, doubt, new StackPane(card, clear));
     VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
     middle.getStyleClass().add("middle");
     // However much there is to say, the buttons below stay whole
@@ -114,6 +118,9 @@ public final class LineScreen implements Page {
     refused.show(page.refused());
     column.show(page);
     Optional<CheckPage> check = page.check();
+    doubt.show(
+        check.map(CheckPage::doubts).orElse(List.of()),
+        check.flatMap(CheckPage::firstInDoubt).isPresent());
     card.setVisible(check.isPresent());
     clear.setVisible(check.isEmpty());
     check.ifPresent(card::show);
@@ -149,7 +156,8 @@ public final class LineScreen implements Page {
 
   /** Strips above the check and what it asks of bow and arrow take their room from the reading. */
   private void makeRoom() {
-    boolean strips = stuck.isVisible() || notice.isVisible() || refused.isVisible();
+    boolean strips =
+        stuck.isVisible() || notice.isVisible() || refused.isVisible() || doubt.isVisible();
     boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
     root.pseudoClassStateChanged(CROWDED, strips || prepares);
     root.pseudoClassStateChanged(PACKED, strips && prepares);

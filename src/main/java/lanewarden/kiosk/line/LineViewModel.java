@@ -220,6 +220,11 @@ public final class LineViewModel {
     desk.act(station -> station.declareVoid(reading, reason), done, missed);
   }
 
+  /** Lets a reading in doubt count; the answer goes to the panel that asked. */
+  public void keep(long reading, String reason, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.keep(reading, reason), done, missed);
+  }
+
   /** Ends the check; the answer goes to the panel that asked. */
   public void endCheck(String reason, Runnable done, Consumer<Trouble> missed) {
     desk.act(station -> station.endCheck(reason), done, missed);

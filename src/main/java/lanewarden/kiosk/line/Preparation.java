@@ -86,31 +86,41 @@ public record Preparation(
   private static Asked asked(Figure figure, SetUp known, List<String> needed, Texts texts) {
     return switch (figure) {
       case ARROW_MASS ->
-          asked(figure, "arrow", known.arrowMass(), needed.contains(SetUp.ARROW_MASS), texts);
-      case DRAW_WEIGHT ->
-          asked(figure, "draw", known.drawWeight(), needed.contains(SetUp.DRAW_WEIGHT), texts);
-      case CERTIFIED_DRAW_WEIGHT ->
-          asked(
+          new Asked(
               figure,
-              "certified",
-              known.certifiedDrawWeight(),
-              needed.contains(SetUp.CERTIFIED_DRAW_WEIGHT),
-              texts);
+              texts.of("set-up.arrow"),
+              texts.of("set-up.arrow.short"),
+              written(known.arrowMass()),
+              needed.contains(SetUp.ARROW_MASS));
+      case DRAW_WEIGHT ->
+          new Asked(
+              figure,
+              texts.of("set-up.draw"),
+              texts.of("set-up.draw.short"),
+              written(known.drawWeight()),
+              needed.contains(SetUp.DRAW_WEIGHT));
+      case CERTIFIED_DRAW_WEIGHT ->
+          new Asked(
+              figure,
+              texts.of("set-up.certified"),
+              texts.of("set-up.certified.short"),
+              written(known.certifiedDrawWeight()),
+              needed.contains(SetUp.CERTIFIED_DRAW_WEIGHT));
       case DRAW_LENGTH ->
-          asked(figure, "length", known.drawLength(), needed.contains(SetUp.DRAW_LENGTH), texts);
+          new Asked(
+              figure,
+              texts.of("set-up.length"),
+              texts.of("set-up.length.short"),
+              written(known.drawLength()),
+              needed.contains(SetUp.DRAW_LENGTH));
       case BRACE_HEIGHT ->
-          asked(figure, "brace", known.braceHeight(), needed.contains(SetUp.BRACE_HEIGHT), texts);
+          new Asked(
+              figure,
+              texts.of("set-up.brace"),
+              texts.of("set-up.brace.short"),
+              written(known.braceHeight()),
+              needed.contains(SetUp.BRACE_HEIGHT));
     };
-  }
-
-  private static Asked asked(
-      Figure figure, String key, @Nullable Quantity<?, ?> known, boolean needed, Texts texts) {
-    return new Asked(
-        figure,
-        texts.of("set-up." + key),
-        texts.of("set-up." + key + ".short"),
-        written(known),
-        needed);
   }
 
   private static String written(@Nullable Quantity<?, ?> figure) {

@@ -6,6 +6,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 
 /**
@@ -16,7 +17,9 @@ import lanewarden.station.CheckView;
  * @param speed as read
  * @param converted in the rule's unit where that is another
  * @param source where it came from, in a word
- * @param voided why it does not count, if it does not
+ * @param voided why it was declared void, if it was
+ * @param doubt what speaks against it, in a word or two; blank where nothing does
+ * @param open whether an official must say whether it counts
  */
 public record ShotLine(
     long sequence,
@@ -24,13 +27,25 @@ public record ShotLine(
     String speed,
     Optional<String> converted,
     String source,
-    Optional<String> voided) {
+    Optional<String> voided,
+    String doubt,
+    boolean open) {
 
   static List<ShotLine> of(CheckView view) {
-    return view.check().shots().stream().map(shot -> of(shot, view)).toList();
+    List<Doubt> doubts = view.doubts();
+    return view.check().shots().stream()
+        .map(
+            shot ->
+                of(
+                    shot,
+                    doubts.stream()
+                        .filter(doubt -> doubt.shot() == shot.reading().shot() - 1)
+                        .findFirst(),
+                    view))
+        .toList();
   }
 
-  private static ShotLine of(Check.TakenShot shot, CheckView view) {
+  private static ShotLine of(Check.TakenShot shot, Optional<Doubt> doubt, CheckView view) {
     Fact.ReadingTaken reading = shot.reading();
     return new ShotLine(
         shot.sequence(),
@@ -38,11 +53,16 @@ public record ShotLine(
         reading.speed().toString(),
         Figure.converted(reading.speed(), view),
         reading.source(),
-        Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason));
+        Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason),
+        doubt.map(found -> found.kind().word()).orElse(""),
+        doubt.filter(Doubt::isOpen).isPresent());
   }
 
   /** The whole in a sentence, for those who hear the screen. */
   String spoken(Texts texts) {
+    if (!doubt.isEmpty()) {
+      return texts.of("line.shot.spoken.doubt", number, speed, doubt);
+    }
     return voided
         .map(reason -> texts.of("line.shot.spoken.void", number, speed, reason))
         .orElseGet(() -> texts.of("line.shot.spoken", number, speed, source));

@@ -2,6 +2,7 @@ package lanewarden.kiosk.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
@@ -16,6 +17,7 @@ import lanewarden.kiosk.look.Texts;
 /** One card a shot that may be taken; a card that counts can be pressed to declare it void. */
 final class ShotRow extends HBox {
   private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
+  private static final PseudoClass DOUBT = PseudoClass.getPseudoClass("doubt");
 
   private final Texts texts;
   private final Consumer<ShotLine> declareVoid;
@@ -52,6 +54,7 @@ final class ShotRow extends HBox {
         new Label(
             shot.voided()
                 .map(reason -> texts.of("line.shot.void", reason))
+                .or(() -> shot.doubt().isEmpty() ? Optional.empty() : Optional.of(shot.doubt()))
                 .or(shot::converted)
                 .orElse(""));
     below.getStyleClass().add("shot-below");
@@ -62,7 +65,9 @@ final class ShotRow extends HBox {
     card.setAccessibleText(shot.spoken(texts));
     card.getStyleClass().add("shot");
     card.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-    card.pseudoClassStateChanged(VOID, shot.voided().isPresent());
+    boolean impossible = !shot.doubt().isEmpty() && !shot.open();
+    card.pseudoClassStateChanged(VOID, shot.voided().isPresent() || impossible);
+    card.pseudoClassStateChanged(DOUBT, shot.open());
     if (shot.voided().isEmpty()) {
       card.setOnAction(e -> declareVoid.accept(shot));
     } else {

@@ -22,7 +22,9 @@ enum FormGroup {
       line(RuleKey.TOLERANCE, "rule.tolerance", "rule.tolerance.example"),
       line(RuleKey.ACCURACY, "rule.accuracy", "rule.accuracy.example"),
       line(RuleKey.FACTOR, "rule.factor", "rule.factor.example"),
-      line(RuleKey.ROUND_LIMIT, "rule.round-limit", "rule.round.example")),
+      line(RuleKey.ROUND_LIMIT, "rule.round-limit", "rule.round.example"),
+      line(RuleKey.ACCEPTANCE, "rule.acceptance", "rule.acceptance.example"),
+      line(RuleKey.GUARD, "rule.guard", "rule.guard.example")),
   WHO(
       "group.who",
       line(RuleKey.WHO, "rule.who", "rule.who.example"),
@@ -35,7 +37,13 @@ enum FormGroup {
       line(RuleKey.SHOTS, "rule.shots", "rule.shots.example"),
       line(RuleKey.VOIDS, "rule.voids", "rule.voids.example"),
       line(RuleKey.ROUND_READING, "rule.round-reading", "rule.round.example"),
+      line(RuleKey.BOW_CORRECTION, "rule.bow-correction", "rule.bow-correction.example"),
       line(RuleKey.SPREAD, "rule.spread", "rule.spread.example")),
+  DOUBT(
+      "group.doubt",
+      line(RuleKey.JUMP, "rule.jump", "rule.jump.example"),
+      line(RuleKey.OUTLIER, "rule.outlier", "rule.outlier.example"),
+      line(RuleKey.OUTLIER_LEAST, "rule.outlier-least", "rule.outlier-least.example")),
   BOW(
       "group.bow",
       line(RuleKey.LEAST_ARROW, "rule.least-arrow", "rule.least-arrow.example"),

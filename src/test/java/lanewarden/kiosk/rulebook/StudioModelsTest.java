@@ -163,7 +163,7 @@ class StudioModelsTest {
         List.of(Supposition.ARROWS, Supposition.READING, Supposition.CALIBRATION)) {
       effect.supposed(one).set("0 ft/s");
     }
-    book.type(RuleKey.LIMIT, "0.01 ft/s");
+    book.type(RuleKey.LIMIT, "10 ft/s");
     book.type(RuleKey.TOLERANCE, "none");
     done();
     assertEquals(0, curve().risks().honestFailed());

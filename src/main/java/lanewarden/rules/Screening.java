@@ -1,0 +1,186 @@
+package lanewarden.rules;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lanewarden.bow.Arrow;
+import lanewarden.bow.BowLimit;
+import lanewarden.metrology.OutlierTest;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Speed;
+
+/**
+ * Which readings are not believed as they come.
+ *
+ * <p>What the bow cannot give by its stated figures is void in every division. The two other
+ * clauses only ask: the reading stands, but no verdict rests on it before an official has let it
+ * count or has declared it void.
+ *
+ * @param jump a reading this far or less from the one before it is not asked about
+ * @param outlier the test that is made of all readings that stand
+ */
+public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
+
+  /** What holds in every division, for screens and reports. */
+  public static final String EVERYWHERE =
+      "A reading is void if the arrow would carry more energy than the bow can give: peak draw"
+          + " weight times power stroke (draw length less 1.75 in and brace height). It is looked at"
+          + " wherever arrow mass, draw weight, draw length and brace height are stated.";
+
+  /** Nothing but what the bow cannot give. */
+  public static Screening plain() {
+    return new Screening(Optional.empty(), Optional.empty());
+  }
+
+  /** The shots with every reading that the bow cannot give taken for void. */
+  static List<Shot> possible(SetUp setUp, List<Shot> taken) {
+    Optional<BowLimit> bow = bow(setUp);
+    return bow.isEmpty()
+        ? taken
+        : taken.stream()
+            .map(shot -> isImpossible(shot, setUp, bow.get()) ? new Shot.Voided() : shot)
+            .toList();
+  }
+
+  /** Every doubt that the shots leave, in their order. */
+  List<Doubt> doubts(SetUp setUp, List<Shot> taken) {
+    List<Doubt> doubts = new ArrayList<>();
+    bow(setUp).ifPresent(bow -> impossible(setUp, bow, taken, doubts));
+    List<Shot> possible = possible(setUp, taken);
+    jump.ifPresent(most -> jumps(most, possible, doubts));
+    outlier.ifPresent(test -> outlier(test, possible, doubts));
+    return doubts;
+  }
+
+  private static void impossible(SetUp setUp, BowLimit bow, List<Shot> taken, List<Doubt> doubts) {
+    for (int i = 0; i < taken.size(); i++) {
+      if (taken.get(i) instanceof Shot.Read read && isImpossible(read, setUp, bow)) {
+        doubts.add(
+            new Doubt(
+                i,
+                Doubt.Kind.IMPOSSIBLE,
+                "shot " + (i + 1) + ": " + bow.inWords(read.speed(), arrow(setUp).orElseThrow())));
+      }
+    }
+  }
+
+  private static boolean isImpossible(Shot shot, SetUp setUp, BowLimit bow) {
+    return shot instanceof Shot.Read read
+        && arrow(setUp).filter(arrow -> bow.isImpossible(read.speed(), arrow)).isPresent();
+  }
+
+  private static Optional<Arrow> arrow(SetUp setUp) {
+    Mass mass = setUp.arrowMass();
+    return mass == null ? Optional.empty() : Optional.of(new Arrow(mass));
+  }
+
+  /** What the bow can give; empty where a figure is missing or the figures make no bow. */
+  private static Optional<BowLimit> bow(SetUp setUp) {
+    Optional<Force> weight = heaviest(setUp);
+    Length draw = setUp.drawLength();
+    Length brace = setUp.braceHeight();
+    if (weight.isEmpty() || draw == null || brace == null || setUp.arrowMass() == null) {
+      return Optional.empty();
+    }
+    return BowLimit.leavesStroke(draw, brace)
+        ? Optional.of(new BowLimit(weight.get(), draw, brace))
+        : Optional.empty();
+  }
+
+  /**
+   * The most that the bow may draw, by what is known of it: the bound shall be no bow's mistake.
+   */
+  private static Optional<Force> heaviest(SetUp setUp) {
+    return Stream.of(DrawWeight.AS_SET, DrawWeight.CERTIFIED)
+        .flatMap(which -> which.of(setUp).stream())
+        .max(Comparator.naturalOrder());
+  }
+
+  private static void jumps(Speed most, List<Shot> shots, List<Doubt> doubts) {
+    int before = -1;
+    for (int i = 0; i < shots.size(); i++) {
+      if (shots.get(i) instanceof Shot.Read read) {
+        Optional<Speed> last =
+            before < 0 ? Optional.empty() : Optional.of(((Shot.Read) shots.get(before)).speed());
+        boolean jumped =
+            last.filter(l -> apart(l, read.speed()).compareTo(most.si()) > 0).isPresent();
+        if (jumped && !read.kept()) {
+          doubts.add(new Doubt(i, Doubt.Kind.JUMP, jumpInWords(i, read, before, last.get(), most)));
+        } else {
+          before = i;
+        }
+      }
+    }
+  }
+
+  private static String jumpInWords(int shot, Shot.Read read, int before, Speed last, Speed most) {
+    String apart =
+        apart(last, read.speed())
+            .divide(most.unit().inSi(), 1, RoundingMode.HALF_EVEN)
+            .toPlainString();
+    return "shot "
+        + (shot + 1)
+        + ": "
+        + read.speed()
+        + " is "
+        + apart
+        + " "
+        + most.unit().symbol()
+        + " from shot "
+        + (before + 1)
+        + " ("
+        + last
+        + "), more than "
+        + most;
+  }
+
+  private static BigDecimal apart(Speed one, Speed other) {
+    return one.si().subtract(other.si()).abs();
+  }
+
+  private static void outlier(OutlierTest test, List<Shot> shots, List<Doubt> doubts) {
+    List<Integer> places = new ArrayList<>();
+    List<Speed> speeds = new ArrayList<>();
+    for (int i = 0; i < shots.size(); i++) {
+      if (shots.get(i) instanceof Shot.Read read) {
+        places.add(i);
+        speeds.add(read.speed());
+      }
+    }
+    OutlierTest.Finding finding = test.of(speeds);
+    finding
+        .flagged()
+        .map(places::get)
+        .filter(shot -> shots.get(shot) instanceof Shot.Read read && !read.kept())
+        .filter(shot -> doubts.stream().noneMatch(doubt -> doubt.shot() == shot))
+        .ifPresent(
+            shot ->
+                doubts.add(
+                    new Doubt(
+                        shot, Doubt.Kind.OUTLIER, "shot " + (shot + 1) + ": " + finding.words())));
+  }
+
+  /** Sentences for screens and reports; none where only the bow's own bound is looked at. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    jump.ifPresent(
+        most ->
+            sentences.add(
+                "A reading more than "
+                    + most
+                    + " from the one before it counts only when the official has let it count."));
+    outlier.ifPresent(
+        test ->
+            sentences.add(
+                "A reading that stands out from the others by "
+                    + test.inWords()
+                    + " counts only when the official has let it count."));
+    return sentences;
+  }
+}

@@ -1,0 +1,69 @@
+package lanewarden.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lanewarden.metrology.OutlierTest;
+import lanewarden.quantity.Percent;
+import lanewarden.quantity.Speed;
+import lanewarden.written.Section;
+
+/** Which readings are asked about, in a division's section of the file; for one thread. */
+final class ScreeningSection {
+  static final List<String> KEYS = List.of("jump", "outlier", "outlier-least");
+
+  private static final Pattern TEST =
+      Pattern.compile("(grubbs|dixon)\\s+at\\s+(\\S.*)", Pattern.CASE_INSENSITIVE);
+  private static final String FORM = "\"Grubbs at 5 %\", another level, or \"Dixon at 5 %\"";
+  private static final Speed NO_GAP = Speed.parse("0 ft/s");
+  private static final double DIXON_LEVEL = 0.05;
+
+  private final Section section;
+
+  ScreeningSection(Section section) {
+    this.section = section;
+  }
+
+  /** The clauses, or empty with the faults noted on the page. */
+  Optional<Screening> screening() {
+    Optional<Speed> jump =
+        section.optionalValue(
+            "jump", "a speed such as \"10 ft/s\"", text -> Plausible.JUMP.of(Speed.parse(text)));
+    if (!section.has("outlier")) {
+      section.leftOut("outlier-least", "no outlier test is asked for that it could belong to");
+      return section.has("jump") && jump.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Screening(jump, Optional.empty()));
+    }
+    Optional<Speed> least =
+        section.value(
+            "outlier-least",
+            "a speed such as \"3 ft/s\"",
+            text -> Plausible.GAP.of(Speed.parse(text)));
+    Optional<OutlierTest> test =
+        section.value("outlier", FORM, text -> test(text, least.orElse(NO_GAP)));
+    return test.isEmpty() || least.isEmpty() || (section.has("jump") && jump.isEmpty())
+        ? Optional.empty()
+        : Optional.of(new Screening(jump, test));
+  }
+
+  private static OutlierTest test(String text, Speed least) {
+    Matcher matcher = TEST.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("name the test and its level");
+    }
+    double level = Percent.parse(matcher.group(2)).fraction().doubleValue();
+    if (matcher.group(1).toLowerCase(Locale.ROOT).equals("dixon")) {
+      if (level != DIXON_LEVEL) {
+        throw new IllegalArgumentException("write 5 %, the level of Dixon's table here");
+      }
+      return new OutlierTest.Dixon(least);
+    }
+    if (level < 0.001 || level > 0.2) {
+      throw new IllegalArgumentException("take a level from 0.1 % to 20 %");
+    }
+    return new OutlierTest.Grubbs(OutlierTest.Side.BOTH, level, least);
+  }
+}

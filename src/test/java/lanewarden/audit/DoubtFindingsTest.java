@@ -1,0 +1,95 @@
+package lanewarden.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
+import org.junit.jupiter.api.Test;
+
+/** What the audit finds about readings that are not believed. */
+class DoubtFindingsTest extends ClausesLedgerTest {
+  private static final String JUMP =
+      "shot 2: 290 ft/s is 15.0 ft/s from shot 1 (275 ft/s), more than 10 ft/s";
+
+  private long call() throws Exception {
+    ledger.adopt(
+        RULES
+            + division("JU", "jump = \"10 ft/s\"")
+                .replace("counted = 1", "counted = 2")
+                .replace("shots = 2", "shots = 3"),
+        "a jump is asked about");
+    return ledger.call("9", "Ivo", "JU");
+  }
+
+  private long flag(long check, long reading, String kind) throws Exception {
+    return ledger.say(new Fact.ReadingFlagged(check, reading, kind, JUMP));
+  }
+
+  @Test
+  void aJumpThatWasFlaggedAndLetCountContradictsNothing() throws Exception {
+    long check = call();
+    ledger.read("275 ft/s");
+    long reading = ledger.read("290 ft/s");
+    flag(check, reading, "jump");
+    ledger.say(new Fact.ReadingKept(check, reading, "seen by both"));
+    ledger.verdict();
+    ledger.close(null);
+    assertEquals(List.of(), contradictions());
+    assertFound(Kind.DOUBT, JUMP);
+    assertFound(Kind.KEPT, "seen by both");
+  }
+
+  @Test
+  void aVerdictOverAReadingInDoubtDoesNotFollow() throws Exception {
+    long check = call();
+    ledger.read("275 ft/s");
+    flag(check, ledger.read("290 ft/s"), "jump");
+    ledger.verdict(Outcome.WITHIN, "highest of 2 readings 290 ft/s, limit 300 ft/s");
+    ledger.close(null);
+    assertTrue(contradictions().contains(Kind.VERDICT));
+  }
+
+  @Test
+  void aJumpThatNobodyFlaggedIsFound() throws Exception {
+    call();
+    ledger.read("275 ft/s");
+    ledger.read("290 ft/s");
+    ledger.verdict(Outcome.WITHIN, "highest of 2 readings 290 ft/s, limit 300 ft/s");
+    ledger.close(null);
+    assertTrue(
+        words(Kind.ORDER).stream().anyMatch(w -> w.contains("nothing was signed about")),
+        words(Kind.ORDER)::toString);
+  }
+
+  @Test
+  void aFlagThatTheRuleDoesNotRaiseIsFound() throws Exception {
+    long check = call();
+    flag(check, ledger.read("275 ft/s"), "stands out");
+    ledger.read("276 ft/s");
+    ledger.verdict();
+    ledger.close(null);
+    assertFound(Kind.ORDER, "nothing of that kind speaks against it");
+  }
+
+  @Test
+  void aReadingLetCountWithoutADoubtIsFound() throws Exception {
+    long check = call();
+    ledger.say(new Fact.ReadingKept(check, ledger.read("275 ft/s"), "why not"));
+    ledger.read("276 ft/s");
+    ledger.verdict();
+    ledger.close(null);
+    assertFound(Kind.ORDER, "nothing had been found against");
+  }
+
+  @Test
+  void aCheckEndedWithAReadingInDoubtSaysSo() throws Exception {
+    long check = call();
+    ledger.read("275 ft/s");
+    flag(check, ledger.read("290 ft/s"), "jump");
+    ledger.close("the archer left");
+    assertFound(Kind.NO_VERDICT, "no official had said whether they count");
+  }
+}
