@@ -81,6 +81,7 @@ class ArchitectureTest {
           "lanewarden.rules.Phase",
           "lanewarden.rules.Aftermath",
           "lanewarden.rules.Rule",
+          "lanewarden.rules.Screening",
           "lanewarden.rules.SetUp",
           "lanewarden.rules.Verdict",
           "lanewarden.rules.WorkedCase");

@@ -16,6 +16,7 @@ import lanewarden.ledger.Head;
 import lanewarden.ledger.Verification;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
+import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
 
 /** Words the evidence, page by page. */
@@ -70,6 +71,7 @@ final class PageWriter {
         figures(),
         findings(Finding.Kind::isContradiction),
         findings(k -> !k.isContradiction()),
+        Screening.EVERYWHERE,
         bookPages(),
         evidence.standing().draws().stream().map(PageWriter::draw).toList(),
         officials(),

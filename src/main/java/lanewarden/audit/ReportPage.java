@@ -24,6 +24,7 @@ record ReportPage(
     List<Figure> figures,
     List<Findings> contradictions,
     List<Findings> lookAt,
+    String everywhere,
     List<Book> books,
     List<Draw> draws,
     List<Official> officials,

@@ -10,8 +10,8 @@
  * lanewarden.chronograph.SentenceProfile} and {@link lanewarden.chronograph.Capture} for files;
  * {@link lanewarden.chronograph.ProfileTrial} for a profile that does not fit yet. Every byte takes
  * the way of {@link lanewarden.chronograph.Decoder}. Words it owns: frame, sentence, sentence
- * profile, gate times, reading, companion, refusal, link, capture, port trouble, trial, finding. May
- * import: quantity, written, metrology.
+ * profile, gate times, reading, companion, refusal, link, capture, port trouble, trial, finding.
+ * May import: quantity, written, metrology.
  *
  * <p>A line that says when the arrow passed the gates instead of a speed has its speed computed
  * here, without a rounding before the last decimal.

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.rules.Division;
+import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
 import lanewarden.station.Effect;
 import lanewarden.station.RuleCurve;
@@ -62,6 +63,10 @@ final class RulesCommand implements Callable<Integer> {
       terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
       for (int i = 0; i < wanted.size(); i++) {
         tell(wanted.get(i), effects.get(i));
+      }
+      if (wanted.stream().anyMatch(division -> division.rule().shooting().isPresent())) {
+        terminal.result("");
+        terminal.result("In every division: " + Screening.EVERYWHERE);
       }
     }
     return ExitCode.FINE;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lanewarden.metrology.Conformance;
 import lanewarden.metrology.DecisionRule;
 import lanewarden.metrology.Deviation;
 import lanewarden.quantity.Percent;
@@ -79,6 +80,18 @@ public record Guard(DecisionRule rule, Deviation band) {
       throw new IllegalArgumentException("the guard band leaves nothing of the limit");
     }
     return Speed.of(edge, allowed.unit());
+  }
+
+  /**
+   * The risk that the band leaves, in words; blank where there is no band, or no doubt about the
+   * readings.
+   *
+   * @param standard uncertainty of a reading, m/s
+   */
+  String risk(Speed limit, double standard) {
+    return isNone() || standard == 0
+        ? ""
+        : new Conformance(rule, width(limit).siDouble() / standard).inWords();
   }
 
   /** For example {@code , less a guard band of 0.5 ft/s}; nothing where there is none. */

@@ -27,6 +27,11 @@ import lanewarden.quantity.Speed;
  */
 public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
 
+  /** Whether an official is asked about any reading. */
+  public boolean asks() {
+    return jump.isPresent() || outlier.isPresent();
+  }
+
   /** What holds in every division, for screens and reports. */
   public static final String EVERYWHERE =
       "A reading is void if the arrow would carry more energy than the bow can give: peak draw"

@@ -60,6 +60,15 @@ public record SpeedLimit(
     return guard.of(rounded(), limit);
   }
 
+  /**
+   * The risk that the guard band leaves, in words; blank where there is none.
+   *
+   * @param standard uncertainty of a reading, m/s
+   */
+  public String risk(double standard) {
+    return guard.risk(limit, standard);
+  }
+
   /** For example {@code limit 280 ft/s plus 3 % = 288.4 ft/s, rounded down to 288 ft/s}. */
   String inWords() {
     String words = side == Side.BELOW ? "limit: below " : "limit ";

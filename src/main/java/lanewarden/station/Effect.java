@@ -102,7 +102,10 @@ public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase>
 
   /** What the numbers hold for. */
   private static String beside(Rule rule, Supposed supposed) {
-    return rechecks(rule.aftermath())
+    return atTheBow(rule)
+        + risk(rule, supposed)
+        + doubts(rule)
+        + rechecks(rule.aftermath())
         + light(rule, supposed)
             .map(
                 light ->
@@ -112,6 +115,25 @@ public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase>
                         + light
                         + ".")
             .orElse("");
+  }
+
+  /** What the guard band is worth with the instrument that is supposed. */
+  private static String risk(Rule rule, Supposed supposed) {
+    double standard = Math.hypot(supposed.reading().siDouble(), supposed.calibration().siDouble());
+    String risk = rule.speed().map(limit -> limit.risk(standard)).orElse("");
+    return risk.isEmpty() ? "" : " " + risk;
+  }
+
+  private static String atTheBow(Rule rule) {
+    return rule.shooting().filter(how -> how.treatment().toBow().isPresent()).isPresent()
+        ? " These are speeds at the bow, to which the readings are raised."
+        : "";
+  }
+
+  private static String doubts(Rule rule) {
+    return rule.shooting().filter(how -> how.screening().asks()).isPresent()
+        ? " Every reading that the official is asked about is taken to be let count."
+        : "";
   }
 
   private static String rechecks(Aftermath after) {
