@@ -27,7 +27,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import lanewarden.chronograph.RawBytes;
-import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
 import lanewarden.kiosk.audit.ReportMaker;
@@ -162,9 +161,7 @@ final class Booth implements AutoCloseable {
   }
 
   static Station open(EventFolder folder, SimulatedInstrument instrument) throws StationException {
-    SentenceProfile profile = folder.profile();
-    return Station.open(
-        folder, profile, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
+    return Station.open(folder, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
   }
 
   private static NewEvent.Source source(String name, String resource) throws IOException {
