@@ -10,6 +10,7 @@ import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -81,6 +82,22 @@ public record Rule(
     return unticked.isEmpty() || verdict instanceof Verdict.NotDecided
         ? verdict
         : new Verdict.NotDecided(new Missing.Conditions(unticked));
+  }
+
+  /**
+   * The figure on which a verdict rests, readings rounded as the rule says. Where it fell before
+   * all were in, the figure that it can become which is nearest to the limit. Empty where no
+   * reading decided.
+   *
+   * @param verdict of {@link #judge} on these shots
+   */
+  public Optional<MeanSpeed> decidingFigure(Verdict verdict, List<Shot> taken) {
+    if (verdict instanceof Verdict.Within) {
+      return shooting.flatMap(how -> how.figure(taken).most());
+    }
+    return verdict instanceof Verdict.Over
+        ? shooting.flatMap(how -> how.figure(taken).least())
+        : Optional.empty();
   }
 
   /** Every figure that some clause asks for and nobody stated, each once. */

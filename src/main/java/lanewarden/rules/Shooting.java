@@ -229,6 +229,17 @@ public record Shooting(ShotPlan plan, Decision decision, Rounding reading, Optio
         : Optional.empty();
   }
 
+  /** Between which bounds the figure that decides lies by these shots, as the rule takes them. */
+  FigureRange figure(List<Shot> taken) {
+    List<Speed> readings =
+        taken.stream()
+            .filter(Shot.Read.class::isInstance)
+            .map(shot -> reading.of(((Shot.Read) shot).speed()))
+            .limit(plan.counted())
+            .toList();
+    return decision.figure(readings, plan.counted());
+  }
+
   /**
    * Sentences for the official's screen.
    *

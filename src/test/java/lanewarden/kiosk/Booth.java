@@ -3,6 +3,7 @@ package lanewarden.kiosk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
@@ -146,18 +147,22 @@ final class Booth implements AutoCloseable {
   }
 
   private static EventFolder event(Path path, String rules, String roster) throws Exception {
-    return new NewEvent(
-            source("rule-book.toml", "/lanewarden/kiosk/" + rules),
-            source("roster.csv", "/lanewarden/kiosk/" + roster),
-            source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
-            "Station 1",
-            StationSettings.Kind.SIMULATOR,
-            "",
-            new NewEvent.Person("Organizer", "a very long oak".toCharArray()),
-            List.of(
-                new NewEvent.Person(OFFICIAL, PASSPHRASE.toCharArray()),
-                new NewEvent.Person("Piet Arrowsmith", PASSPHRASE.toCharArray())))
-        .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+    EventFolder event =
+        new NewEvent(
+                source("rule-book.toml", "/lanewarden/kiosk/" + rules),
+                source("roster.csv", "/lanewarden/kiosk/" + roster),
+                source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
+                "Station 1",
+                StationSettings.Kind.SIMULATOR,
+                "",
+                new NewEvent.Person("Organizer", "a very long oak".toCharArray()),
+                List.of(
+                    new NewEvent.Person(OFFICIAL, PASSPHRASE.toCharArray()),
+                    new NewEvent.Person("Piet Arrowsmith", PASSPHRASE.toCharArray())))
+            .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+    Files.writeString(
+        path.resolve("station.toml"), "[place]\ndistance = \"3 m\"\n", StandardOpenOption.APPEND);
+    return event;
   }
 
   static Station open(EventFolder folder, SimulatedInstrument instrument) throws StationException {
