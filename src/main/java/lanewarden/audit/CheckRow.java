@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param follows what was signed to follow it, or nothing
  * @param arrow the mass as stated last, or that it was not
  * @param bow the draw weights as stated last, or nothing
+ * @param worth how far the figure that decided can be believed, and the speed at the bow
  * @param energy what it carried at the fastest reading that stands, or nothing
  * @param official who signed the verdict, or the opening where there is none
  */
@@ -51,6 +52,7 @@ record CheckRow(
     String arrow,
     String bow,
     String energy,
+    FigureWorth worth,
     String official) {
 
   /**
@@ -61,7 +63,7 @@ record CheckRow(
    */
   record Reading(String text, boolean voided, String marks) {}
 
-  static CheckRow of(Check check, Map<String, String> names, Set<Long> faulty) {
+  static CheckRow of(Check check, FigureWorth worth, Map<String, String> names, Set<Long> faulty) {
     Fact.CheckOpened opened = check.opened();
     String signer = check.verdict().map(Check.GivenVerdict::signer).orElse(check.signer());
     return new CheckRow(
@@ -81,6 +83,7 @@ record CheckRow(
         check.setUp().arrowMass() == null ? "not weighed" : check.setUp().arrowMass().toString(),
         bow(check.setUp()),
         energy(check, check.setUp().arrowMass()),
+        worth,
         names.getOrDefault(signer, "unknown key " + Wording.shortHash(signer)));
   }
 

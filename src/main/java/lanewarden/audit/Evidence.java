@@ -14,6 +14,7 @@ import lanewarden.ledger.Verification;
  * @param findings the gravest first
  * @param signed how many entries each key signed, by thumbprint
  * @param faulty the numbers of the entries that are not sound
+ * @param openings how the line was opened
  * @param first time of the first entry that could be read
  * @param last time of the last one
  */
@@ -23,6 +24,7 @@ record Evidence(
     List<Finding> findings,
     Map<String, Integer> signed,
     Set<Long> faulty,
+    Openings openings,
     Optional<Instant> first,
     Optional<Instant> last) {
 

@@ -34,6 +34,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final CheckExaminer checks = new CheckExaminer(standing, findings);
   private final DrawExaminer draws = new DrawExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(findings);
+  private final Openings openings = new Openings();
   private final Map<String, Integer> signed = new HashMap<>();
   private final Set<Long> faulty = new HashSet<>();
   private final Announcer announcer;
@@ -72,6 +73,8 @@ final class LedgerFold implements Consumer<Examined> {
         checks.examine(entry.sequence(), fact.get());
         if (fact.get() instanceof Fact.DrawMade draw) {
           draws.examine(entry.sequence(), draw);
+        } else if (fact.get() instanceof Fact.StationOpened opened) {
+          openings.add(entry.sequence(), opened);
         }
       } else {
         station.examineOther(entry);
@@ -100,6 +103,7 @@ final class LedgerFold implements Consumer<Examined> {
         findings,
         signed,
         faulty,
+        openings,
         Optional.ofNullable(first),
         Optional.ofNullable(last));
   }

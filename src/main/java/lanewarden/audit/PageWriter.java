@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
@@ -15,6 +16,7 @@ import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.Verification;
 import lanewarden.rules.Division;
+import lanewarden.rules.Rule;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
@@ -75,6 +77,7 @@ final class PageWriter {
         bookPages(),
         evidence.standing().draws().stream().map(PageWriter::draw).toList(),
         officials(),
+        evidence.openings().pages(),
         divisions(),
         FailLine.of(checks),
         checks.stream().map(this::row).toList());
@@ -216,6 +219,13 @@ final class PageWriter {
   }
 
   private CheckRow row(Check check) {
-    return CheckRow.of(check, names, evidence.faulty());
+    Optional<Rule> rule =
+        evidence
+            .standing()
+            .ruleBook(check.ruleBook())
+            .flatMap(book -> book.division(check.opened().division()))
+            .map(Division::rule);
+    return CheckRow.of(
+        check, FigureWorth.of(check, rule, evidence.openings()), names, evidence.faulty());
   }
 }

@@ -28,6 +28,7 @@ record ReportPage(
     List<Book> books,
     List<Draw> draws,
     List<Official> officials,
+    List<Instrument> instruments,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     List<CheckRow> checks) {
@@ -65,6 +66,15 @@ record ReportPage(
   /** A draw of those who are to be checked. */
   record Draw(
       String entry, String division, String share, String pool, String seed, String drawn) {}
+
+  /**
+   * An instrument as the line was opened with it.
+   *
+   * @param budget what makes its readings uncertain, a line each; none where that is not known
+   * @param place where it stood, or nothing where that is not known
+   */
+  record Instrument(
+      String entries, String name, String program, List<String> budget, String place) {}
 
   /** An official's key. */
   record Official(String name, String thumbprint, String enrolled, String signed) {}

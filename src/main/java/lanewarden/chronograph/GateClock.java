@@ -1,10 +1,6 @@
 package lanewarden.chronograph;
 
 import java.math.BigDecimal;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import lanewarden.quantity.QuantityException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,31 +14,14 @@ record GateClock(BigDecimal tick, @Nullable BigDecimal range) {
   static final GateClock MICROSECONDS = new GateClock(new BigDecimal("0.000001"), null);
 
   private static final BigDecimal TWO = BigDecimal.valueOf(2);
-  private static final Pattern TICK =
-      Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*([a-zµμ]{1,2})");
-  // The micro sign and the Greek letter look alike, and "us" is what keyboards have
-  private static final Map<String, Integer> DECIMALS =
-      Map.of("ns", 9, "µs", 6, "μs", 6, "us", 6, "ms", 3);
 
   /**
    * Reads how long one count lasts, for example {@code 1 µs} or {@code 62.5 ns}; in seconds.
    *
-   * @throws QuantityException if the text is anything else, or zero
+   * @throws lanewarden.quantity.QuantityException if the text is anything else, or zero
    */
   static BigDecimal tick(String text) {
-    Matcher written = TICK.matcher(text.strip());
-    Integer decimals = written.matches() ? DECIMALS.get(written.group(2)) : null;
-    BigDecimal tick =
-        decimals == null
-            ? BigDecimal.ZERO
-            : new BigDecimal(written.group(1)).movePointLeft(decimals);
-    if (tick.signum() == 0) {
-      throw new QuantityException(
-          "how long one count lasts, such as \"1 µs\"",
-          "\"" + text + "\"",
-          "write a number above zero, then ns, µs or ms");
-    }
-    return tick;
+    return ShortTime.seconds(text, "how long one count lasts, such as \"1 µs\"");
   }
 
   /** Whether the clock can show this count at all. */

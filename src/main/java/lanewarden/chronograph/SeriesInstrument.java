@@ -2,10 +2,12 @@ package lanewarden.chronograph;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import lanewarden.metrology.PairAgreement;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +42,7 @@ public final class SeriesInstrument implements Instrument {
   /**
    * @param first whose readings count; not started yet, and closed by this
    * @param second which confirms them; likewise
-   * @param tolerance how far they may differ
+   * @param agreement how far they may differ
    * @param window how long after one instrument's reading the other's may come
    * @param clock gives the time of refusals
    * @param nanos monotonic nanoseconds, as {@link System#nanoTime}
@@ -49,7 +51,7 @@ public final class SeriesInstrument implements Instrument {
   public SeriesInstrument(
       Instrument first,
       Instrument second,
-      SeriesTolerance tolerance,
+      PairAgreement agreement,
       Duration window,
       Clock clock,
       LongSupplier nanos) {
@@ -65,7 +67,7 @@ public final class SeriesInstrument implements Instrument {
     this.clock = clock;
     this.nanos = nanos;
     this.worker = new Worker(name);
-    this.pairing = new SeriesPairing(name, first.name(), second.name(), tolerance, window, clock);
+    this.pairing = new SeriesPairing(name, first.name(), second.name(), agreement, window, clock);
     this.links = new SeriesLinks(first.name(), second.name());
   }
 
@@ -91,6 +93,18 @@ public final class SeriesInstrument implements Instrument {
       close();
       throw e;
     }
+  }
+
+  /**
+   * Waits until everything that both told so far is paired and handed on, or until this is closed;
+   * a reading whose second has not come goes on waiting. Must not be called from the sink.
+   *
+   * @throws InterruptedException if the waiting thread is interrupted
+   */
+  public void settle() throws InterruptedException {
+    CountDownLatch reached = new CountDownLatch(1);
+    arrived.add(outlet -> reached.countDown());
+    worker.await(reached);
   }
 
   @Override

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import lanewarden.metrology.PairAgreement;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +20,7 @@ final class SeriesPairing {
   private final String name;
   private final String firstName;
   private final String secondName;
-  private final SeriesTolerance tolerance;
+  private final PairAgreement agreement;
   private final Duration window;
   private final Clock clock;
   private @Nullable Waiting waiting;
@@ -34,13 +34,13 @@ final class SeriesPairing {
       String name,
       String firstName,
       String secondName,
-      SeriesTolerance tolerance,
+      PairAgreement agreement,
       Duration window,
       Clock clock) {
     this.name = name;
     this.firstName = firstName;
     this.secondName = secondName;
-    this.tolerance = tolerance;
+    this.agreement = agreement;
     this.window = window;
     this.clock = clock;
   }
@@ -108,8 +108,7 @@ final class SeriesPairing {
   }
 
   private Signal pair(Reading first, Reading second) {
-    Optional<String> broken = tolerance.broken(first.speed(), second.speed());
-    if (broken.isEmpty()) {
+    if (agreement.agree(first.speed(), second.speed())) {
       return new Signal.Heard(
           first.with(new Companion(second.speed(), second.raw(), second.instrument())));
     }
@@ -117,8 +116,8 @@ final class SeriesPairing {
         new Refusal(
             first.raw().then(second.raw()),
             Reason.DISAGREE,
-            "%s measured %s and %s measured %s. %s: at least one misread. Check light and alignment of both, then shoot again."
-                .formatted(firstName, first.speed(), secondName, second.speed(), broken.get()),
+            "%s and %s do not agree: %s. At least one misread. Check light and alignment of both, then shoot again."
+                .formatted(firstName, secondName, agreement.inWords(first.speed(), second.speed())),
             first.source(),
             name,
             clock.instant()));

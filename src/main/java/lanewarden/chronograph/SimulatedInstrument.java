@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import lanewarden.quantity.Speed;
 
@@ -130,11 +129,7 @@ public final class SimulatedInstrument implements Instrument {
   public void settle() throws InterruptedException {
     CountDownLatch reached = new CountDownLatch(1);
     wire.add(outlet -> reached.countDown());
-    boolean taken = false;
-    while (!taken && !worker.ended()) {
-      // Looks up now and then, because a simulator that was closed never gets there
-      taken = reached.await(10, TimeUnit.MILLISECONDS);
-    }
+    worker.await(reached);
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicReference;
 /** The one thread of an instrument: started once, asked to end, and waited for. */
 final class Worker {
   private static final long PATIENCE_MILLIS = 2_000;
+  private static final long LOOK_MILLIS = 10;
 
   private final String name;
   private final AtomicReference<Thread> thread = new AtomicReference<>();
@@ -44,6 +45,15 @@ final class Worker {
       ending.countDown();
       Thread.currentThread().interrupt();
       return true;
+    }
+  }
+
+  /** Waits on any other thread until the worker reached something, or was asked to end. */
+  void await(CountDownLatch reached) throws InterruptedException {
+    boolean taken = false;
+    while (!taken && !ended()) {
+      // Looks up now and then, because a worker that was asked to end never gets there
+      taken = reached.await(LOOK_MILLIS, TimeUnit.MILLISECONDS);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import lanewarden.station.EventFolder;
 import lanewarden.station.Listening;
 import lanewarden.station.Overheard;
 import picocli.CommandLine.ArgGroup;
@@ -25,7 +26,7 @@ final class ListenCommand implements Callable<Integer> {
 
   private final Workplace workplace;
 
-  /** What to listen to: one of the three. */
+  /** What to listen to: one of the four. */
   static final class To {
     @Option(
         names = "--port",
@@ -40,6 +41,13 @@ final class ListenCommand implements Callable<Integer> {
         paramLabel = "FILE",
         description = "A capture, played back.")
     private Optional<Path> capture = Optional.empty();
+
+    @Option(
+        names = "--event",
+        required = true,
+        paramLabel = "FOLDER",
+        description = "The instrument of an event, or both where two stand in series.")
+    private Optional<Path> event = Optional.empty();
 
     @Option(names = "--ports", required = true, description = "Only list the serial ports here.")
     private boolean ports;
@@ -81,6 +89,9 @@ final class ListenCommand implements Callable<Integer> {
     if (to.ports) {
       Listening.ports().forEach(this::port);
       return ExitCode.FINE;
+    }
+    if (to.event.isPresent()) {
+      return listen(Listening.toEvent(new EventFolder(to.event.get()), workplace.here()));
     }
     Path speaks =
         profile.orElseThrow(

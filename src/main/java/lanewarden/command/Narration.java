@@ -96,7 +96,7 @@ final class Narration {
     for (int i = 0; i < check.shots().size(); i++) {
       Check.TakenShot shot = check.shots().get(i);
       if (i >= known.size()) {
-        told.add(reading(shot, now.unit()));
+        told.add(reading(shot, now));
       }
       int flagsKnown = i < known.size() ? known.get(i).flags().size() : 0;
       shot.flags().stream().skip(flagsKnown).forEach(flag -> told.add(flagged(shot, flag)));
@@ -153,11 +153,14 @@ final class Narration {
         .with("attempt", opened.attempt());
   }
 
-  private static Notice reading(Check.TakenShot shot, SpeedUnit governing) {
+  private static Notice reading(Check.TakenShot shot, CheckView view) {
     Fact.ReadingTaken reading = shot.reading();
     Speed speed = reading.speed();
+    SpeedUnit governing = view.unit();
+    String atBow = view.atBow(speed).map(bow -> "; at the bow about " + bow).orElse("");
     String beside = speed.unit() == governing ? "" : " (" + speed.to(governing, 2) + ")";
-    return Notice.of("reading", reading.shot() + ": " + speed + beside + ", " + reading.source())
+    return Notice.of(
+            "reading", reading.shot() + ": " + speed + beside + ", " + reading.source() + atBow)
         .with("check", reading.check())
         .with("shot", reading.shot())
         .with("speed", speed.toString())

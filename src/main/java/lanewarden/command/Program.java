@@ -37,6 +37,7 @@ public final class Program {
     line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
     program.addSubcommand("line", line);
     add(program, "rules", new RulesCommand(workplace));
+    add(program, "accuracy", new AccuracyCommand(workplace));
     add(program, "plan", new PlanCommand(workplace));
     add(program, "adopt", new AdoptCommand(workplace));
     add(program, "draw", new DrawCommand(workplace));

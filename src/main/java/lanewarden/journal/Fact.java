@@ -46,8 +46,31 @@ public sealed interface Fact {
    * @param instrument the instrument's name
    * @param profile the whole text of its sentence profile
    * @param program name and version of the program that writes
+   * @param secondProfile the same of the second instrument in series, or null if there is none
+   * @param settings the whole text of the station's settings, or null in older ledgers
+   * @param budget what makes a reading uncertain and by how much, a line each, or null if the
+   *     settings say nothing of it
+   * @param place of the instrument, or null if the settings say nothing of it
    */
-  record StationOpened(String instrument, String profile, String program) implements Fact {}
+  record StationOpened(
+      String instrument,
+      String profile,
+      String program,
+      @Nullable String secondProfile,
+      @Nullable String settings,
+      @Nullable List<String> budget,
+      @Nullable Place place)
+      implements Fact {
+    /** A line of which nothing more is known. */
+    public StationOpened(String instrument, String profile, String program) {
+      this(instrument, profile, program, null, null, null, null);
+    }
+
+    /** Copies the list. */
+    public StationOpened {
+      budget = budget == null ? null : List.copyOf(budget);
+    }
+  }
 
   /**
    * A phase of the event began; until the first such entry it is before the event.
@@ -171,6 +194,9 @@ public sealed interface Fact {
    * @param instrument the instrument's name
    * @param at when the line was complete
    * @param line the instrument's own number of the line, or null
+   * @param uncertainty its standard uncertainty by the settings of the station, in the unit of the
+   *     speed; null if they say nothing of it, and of a typed reading
+   * @param second what a second instrument in series measured, or null if there is none
    */
   record ReadingTaken(
       long check,
@@ -180,8 +206,23 @@ public sealed interface Fact {
       String source,
       String instrument,
       Instant at,
-      @Nullable String line)
-      implements Fact {}
+      @Nullable String line,
+      @Nullable Speed uncertainty,
+      @Nullable SecondReading second)
+      implements Fact {
+    /** A reading of one instrument of whose accuracy nothing is known. */
+    public ReadingTaken(
+        long check,
+        int shot,
+        Speed speed,
+        String raw,
+        String source,
+        String instrument,
+        Instant at,
+        @Nullable String line) {
+      this(check, shot, speed, raw, source, instrument, at, line, null, null);
+    }
+  }
 
   /**
    * Bytes that did not become a reading.

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializerBase;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -28,8 +29,9 @@ import lanewarden.rules.Phase;
 /**
  * The JSON form of facts, and their kinds.
  *
- * <p>A quantity is a string such as {@code "300.1 ft/s"}, so that no reader turns it into a binary
- * fraction. Reading is strict: an unknown or a missing member is refused.
+ * <p>A quantity is a string such as {@code "300.1 ft/s"}, a number with decimals one such as {@code
+ * "1.8"}, so that no reader turns it into a binary fraction. Reading is strict: an unknown or a
+ * missing member is refused.
  */
 public final class FactJson {
 
@@ -75,6 +77,7 @@ public final class FactJson {
     written(quantities, Mass.class, Mass::toString, Mass::parse);
     written(quantities, Force.class, Force::toString, Force::parse);
     written(quantities, Length.class, Length::toString, Length::parse);
+    written(quantities, BigDecimal.class, BigDecimal::toPlainString, BigDecimal::new);
     written(quantities, Instant.class, Instant::toString, Instant::parse);
     written(quantities, Phase.class, Phase::word, word -> known(word, Phase.ofWord(word)));
     written(

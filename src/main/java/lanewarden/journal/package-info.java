@@ -3,7 +3,7 @@
  * folded from them.
  *
  * <p>Front door: {@link lanewarden.journal.Standing}. Words it owns: fact, standing, check,
- * attempt, obstacle. May import: quantity, written, rules, ledger, roster.
+ * attempt, obstacle, place. May import: quantity, written, rules, ledger, roster.
  */
 @NullMarked
 package lanewarden.journal;

@@ -10,6 +10,7 @@ import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -98,6 +99,23 @@ public record Rule(
    */
   public List<Doubt> doubts(SetUp setUp, List<Shot> taken) {
     return shooting.map(how -> how.screening().doubts(setUp, taken)).orElse(List.of());
+  }
+
+  /**
+   * The figure on which a verdict rests, readings raised and rounded as the rule says. Where it
+   * fell before all were in, the figure that it can become which is nearest to the limit. Empty
+   * where no reading decided.
+   *
+   * @param verdict of {@link #judge} on these shots
+   */
+  public Optional<MeanSpeed> decidingFigure(Verdict verdict, SetUp setUp, List<Shot> taken) {
+    List<Shot> possible = Screening.possible(setUp, taken);
+    if (verdict instanceof Verdict.Within) {
+      return shooting.flatMap(how -> how.figure(possible).most());
+    }
+    return verdict instanceof Verdict.Over
+        ? shooting.flatMap(how -> how.figure(possible).least())
+        : Optional.empty();
   }
 
   /** Every figure that some clause asks for and nobody stated, each once. */

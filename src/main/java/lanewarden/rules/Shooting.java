@@ -235,6 +235,17 @@ public record Shooting(
         : Optional.empty();
   }
 
+  /** Between which bounds the figure that decides lies by these shots, as the rule takes them. */
+  FigureRange figure(List<Shot> taken) {
+    List<Speed> readings =
+        taken.stream()
+            .filter(Shot.Read.class::isInstance)
+            .map(shot -> treatment.of(((Shot.Read) shot).speed()))
+            .limit(plan.counted())
+            .toList();
+    return decision.figure(readings, plan.counted());
+  }
+
   /**
    * Sentences for the official's screen.
    *

@@ -4,13 +4,11 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import lanewarden.chronograph.Capture;
-import lanewarden.chronograph.SentenceProfile;
-import lanewarden.chronograph.SerialInstrument;
-import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.chronograph.Instrument;
 
 /**
- * A station with the instrument that its settings name; where that is the simulator, archers
- * rehearse at it.
+ * A station with the instrument that its settings name, or two in series; where that is the
+ * simulator, archers rehearse at it.
  *
  * <p>Any thread may call.
  */
@@ -37,33 +35,27 @@ public final class CheckInLine implements AutoCloseable {
   public static CheckInLine open(
       EventFolder folder, Optional<String> port, double pace, Surroundings here)
       throws StationException {
-    StationSettings settings = folder.settings();
-    SentenceProfile profile = folder.profile();
-    if (port.isEmpty() && settings.kind() == StationSettings.Kind.SIMULATOR) {
-      return rehearse(folder, profile, pace, here);
+    if (port.isEmpty() && folder.settings().kind() == StationSettings.Kind.SIMULATOR) {
+      return rehearse(folder, pace, here);
     }
-    Station station =
-        Station.open(
-            folder,
-            profile,
-            new SerialInstrument(port.orElse(settings.port()), profile, here.clock(), here.nanos()),
-            here.program(),
-            here.clock(),
-            here.nanos());
-    return new CheckInLine(station, Optional.empty(), here.nanos());
+    return new CheckInLine(
+        open(folder, Ports.open(folder, port, here), here), Optional.empty(), here.nanos());
   }
 
-  private static CheckInLine rehearse(
-      EventFolder folder, SentenceProfile profile, double pace, Surroundings here)
+  private static Station open(EventFolder folder, Instrument instrument, Surroundings here)
+      throws StationException {
+    return Station.open(folder, instrument, here.program(), here.clock(), here.nanos());
+  }
+
+  private static CheckInLine rehearse(EventFolder folder, double pace, Surroundings here)
       throws StationException {
     Optional<Capture> capture = folder.rehearsal();
-    SimulatedInstrument simulator = new SimulatedInstrument(profile, here.clock());
-    Station station =
-        Station.open(folder, profile, simulator, here.program(), here.clock(), here.nanos());
+    PracticeGates gates = PracticeGates.of(folder.papers(), here);
+    Station station = open(folder, gates.instrument(), here);
     try {
       return new CheckInLine(
           station,
-          Optional.of(Rehearsal.start(station, simulator, capture, pace, here.nanos())),
+          Optional.of(Rehearsal.start(station, gates, capture, pace, here.nanos())),
           here.nanos());
     } catch (StationException e) {
       station.close();

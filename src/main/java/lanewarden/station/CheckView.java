@@ -5,6 +5,7 @@ import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.PastChecks;
+import lanewarden.journal.Place;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
@@ -22,8 +23,32 @@ import lanewarden.rules.Verdict;
  * @param check what the ledger says of it
  * @param division whose rule judges it, as it stood when the check was opened
  * @param rechecksLeft how many more checks the rule allows if this one fails
+ * @param place where the instrument stands, if that is said
  */
-public record CheckView(Check check, Division division, int rechecksLeft) {
+public record CheckView(Check check, Division division, int rechecksLeft, Optional<Place> place) {
+  private static final int SHOWN = 1;
+
+  /** A check by itself, wherever the instrument stands. */
+  CheckView(Check check, Division division, int rechecksLeft) {
+    this(check, division, rechecksLeft, Optional.empty());
+  }
+
+  /** The same check, measured by an instrument that stands here. */
+  CheckView seenFrom(Optional<Place> itsPlace) {
+    return new CheckView(check, division, rechecksLeft, itsPlace);
+  }
+
+  /**
+   * About how fast the arrow left the bow if it flew this fast through the instrument: for people,
+   * never for a verdict. Empty where distance or arrow mass is not known.
+   */
+  public Optional<Speed> atBow(Speed reading) {
+    Mass arrow = check.setUp().arrowMass();
+    return arrow == null
+        ? Optional.empty()
+        : place.map(
+            at -> WrittenAccuracy.drag(at, arrow).atBow(at.distance(), reading).to(unit(), SHOWN));
+  }
 
   /** The fastest speed that keeps the limit for this set-up; empty where none applies. */
   public Optional<Speed> fastest() {

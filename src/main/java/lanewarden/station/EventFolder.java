@@ -1,6 +1,7 @@
 package lanewarden.station;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -75,6 +76,29 @@ public record EventFolder(Path path) {
   /** The roster, as the file says now. */
   Roster roster() throws StationException {
     return read(ROSTER, Roster::read);
+  }
+
+  /** Settings at a path: the file itself, or the one in the event folder there. */
+  static StationSettings settingsAt(Path settingsOrFolder) throws StationException {
+    return Files.isDirectory(settingsOrFolder)
+        ? new EventFolder(settingsOrFolder).settings()
+        : read(settingsOrFolder, StationSettings::read);
+  }
+
+  /** The settings with their text and the profiles that they name. */
+  StationPapers papers() throws StationException {
+    return read(SETTINGS, this::papers);
+  }
+
+  private StationPapers papers(String file, byte[] bytes) throws WrittenRefused, StationException {
+    StationSettings settings = StationSettings.read(file, bytes);
+    return new StationPapers(
+        settings,
+        new String(bytes, StandardCharsets.UTF_8),
+        read(settings.profile(), SentenceProfile::read),
+        settings.second().isEmpty()
+            ? Optional.empty()
+            : Optional.of(read(settings.second().get().profile(), SentenceProfile::read)));
   }
 
   /** The sentence profile that the settings name. */
@@ -159,7 +183,10 @@ public record EventFolder(Path path) {
   }
 
   private <T> T read(String name, Reader<T> reader) throws StationException {
-    Path file = path.resolve(name);
+    return read(path.resolve(name), reader);
+  }
+
+  private static <T> T read(Path file, Reader<T> reader) throws StationException {
     try {
       return reader.read(file.toString(), Files.readAllBytes(file));
     } catch (IOException | WrittenRefused e) {
@@ -169,6 +196,6 @@ public record EventFolder(Path path) {
 
   @FunctionalInterface
   private interface Reader<T> {
-    T read(String file, byte[] bytes) throws WrittenRefused;
+    T read(String file, byte[] bytes) throws WrittenRefused, StationException;
   }
 }

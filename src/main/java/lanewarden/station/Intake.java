@@ -14,12 +14,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class Intake {
   private final Book book;
+  private final Taking taking;
   private final Waiting waiting = new Waiting();
   private Signal.@Nullable LinkChanged link;
   private Fact.@Nullable LineRefused refused;
 
-  Intake(Book book) {
+  Intake(Book book, StationPapers papers) {
     this.book = book;
+    this.taking = new Taking(papers);
   }
 
   /**
@@ -37,8 +39,8 @@ final class Intake {
   /** Writes what waits, as far as it can be written; nothing that waits is lost. */
   void write(SigningKey signer) {
     waiting.write(
-        signal -> write(signer, Taking.of(signal, book.check(), book.head().sequence() + 1)),
-        heardOffDuty -> write(signer, Taking.offDuty(heardOffDuty)));
+        signal -> write(signer, taking.of(signal, book.check(), book.head().sequence() + 1)),
+        heardOffDuty -> write(signer, taking.offDuty(heardOffDuty)));
   }
 
   private void write(SigningKey signer, List<Fact> facts) throws StationException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.Instrument;
@@ -45,6 +46,18 @@ public final class Listening implements AutoCloseable {
       throws StationException {
     SentenceProfile speaks = profile(profile);
     return new Listening(new SerialInstrument(port, speaks, here.clock(), here.nanos()), speaks);
+  }
+
+  /** The instrument of an event on its serial port, or both where two stand in series. */
+  public static Listening toEvent(EventFolder folder, Surroundings here) throws StationException {
+    if (folder.settings().kind() == StationSettings.Kind.SIMULATOR) {
+      throw StationException.misstep(
+          "SIMULATED",
+          "Nothing was listened to.",
+          "The settings name the simulator, which says nothing while nobody is called.",
+          "Write instrument = \"serial\" and the port into station.toml, or name a port.");
+    }
+    return new Listening(Ports.open(folder, Optional.empty(), here));
   }
 
   /**

@@ -1,7 +1,10 @@
 package lanewarden.station;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import lanewarden.chronograph.Companion;
 import lanewarden.chronograph.Reading;
 import lanewarden.chronograph.Refusal;
 import lanewarden.chronograph.Signal;
@@ -14,7 +17,8 @@ import lanewarden.quantity.Speed;
  * @param kind what became of it
  * @param raw the bytes as received, in printable ASCII; empty for a change of the link
  * @param speed of a reading
- * @param words of a refusal, the reason and what to do; of a change of the link, what happened
+ * @param words of a reading, its number and what a second instrument in series measured, if there
+ *     is either; of a refusal, the reason and what to do; of a change of the link, what happened
  */
 public record Overheard(Instant at, Kind kind, String raw, Optional<Speed> speed, String words) {
 
@@ -43,6 +47,18 @@ public record Overheard(Instant at, Kind kind, String raw, Optional<Speed> speed
     }
   }
 
+  private static String words(Reading reading) {
+    List<String> words = new ArrayList<>();
+    if (reading.sequence() != null) {
+      words.add("number " + reading.sequence());
+    }
+    Companion second = reading.companion();
+    if (second != null) {
+      words.add(second.instrument() + ": " + second.raw().escaped() + "  " + second.speed());
+    }
+    return String.join("; ", words);
+  }
+
   static Overheard of(Signal signal) {
     if (signal instanceof Signal.Heard heard) {
       Reading reading = heard.reading();
@@ -51,7 +67,7 @@ public record Overheard(Instant at, Kind kind, String raw, Optional<Speed> speed
           Kind.READING,
           reading.raw().escaped(),
           Optional.of(reading.speed()),
-          reading.sequence() == null ? "" : "number " + reading.sequence());
+          words(reading));
     }
     if (signal instanceof Signal.Refused refused) {
       Refusal refusal = refused.refusal();

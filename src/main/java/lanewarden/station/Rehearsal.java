@@ -23,6 +23,7 @@ public final class Rehearsal implements AutoCloseable {
   /** Longer than any instrument waits for the rest of a line. */
   private static final Duration SILENCE = Duration.ofSeconds(2);
 
+  private final PracticeGates gates;
   private final SimulatedInstrument instrument;
   private final Optional<Capture> capture;
   private final double pace;
@@ -40,8 +41,9 @@ public final class Rehearsal implements AutoCloseable {
   private @Nullable Archer archer;
 
   private Rehearsal(
-      SimulatedInstrument instrument, Optional<Capture> capture, double pace, LongSupplier nanos) {
-    this.instrument = instrument;
+      PracticeGates gates, Optional<Capture> capture, double pace, LongSupplier nanos) {
+    this.gates = gates;
+    this.instrument = gates.first();
     this.capture = capture;
     this.pace = pace;
     this.nanos = nanos;
@@ -51,13 +53,13 @@ public final class Rehearsal implements AutoCloseable {
   /**
    * Begins to shoot for whoever is called at the station.
    *
-   * @param instrument the one that the station listens to
+   * @param gates what the station listens to
    * @param capture sections by bib, if there are any
    * @param pace 1 takes the capture's time, 0.5 half of it, 0 none
    */
   static Rehearsal start(
       Station station,
-      SimulatedInstrument instrument,
+      PracticeGates gates,
       Optional<Capture> capture,
       double pace,
       LongSupplier nanos)
@@ -69,7 +71,7 @@ public final class Rehearsal implements AutoCloseable {
           "A pace of " + pace + " makes no sense.",
           "Take 0 for no waiting, 1 for the time that archers take, or something between.");
     }
-    Rehearsal rehearsal = new Rehearsal(instrument, capture, pace, nanos);
+    Rehearsal rehearsal = new Rehearsal(gates, capture, pace, nanos);
     station.listen(rehearsal::see);
     rehearsal.thread.start();
     return rehearsal;
@@ -153,7 +155,7 @@ public final class Rehearsal implements AutoCloseable {
         // The wire falls silent behind the last bytes, which ends a line that was left unfinished
         instrument.pause(SILENCE);
       }
-      instrument.settle();
+      gates.settle();
     }
     return true;
   }

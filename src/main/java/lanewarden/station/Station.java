@@ -8,7 +8,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import lanewarden.chronograph.Instrument;
-import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Fact;
@@ -36,7 +35,7 @@ public final class Station implements AutoCloseable {
 
   private final EventFolder folder;
   private final Book book;
-  private final SentenceProfile profile;
+  private final StationPapers papers;
   private final Instrument instrument;
   private final String program;
   private final TypedEntry typedEntry;
@@ -48,18 +47,18 @@ public final class Station implements AutoCloseable {
   private Station(
       EventFolder folder,
       Book book,
-      SentenceProfile profile,
+      StationPapers papers,
       Instrument instrument,
       String program,
       Clock clock) {
     this.folder = folder;
     this.book = book;
-    this.profile = profile;
+    this.papers = papers;
     this.instrument = instrument;
     this.program = program;
-    this.intake = new Intake(book);
+    this.intake = new Intake(book, papers);
     this.duty = new Duty(intake);
-    this.typedEntry = new TypedEntry(profile.plausible(), clock);
+    this.typedEntry = new TypedEntry(papers.profile().plausible(), clock);
   }
 
   /**
@@ -70,15 +69,11 @@ public final class Station implements AutoCloseable {
    * @throws StationException if the ledger is not sound, is open elsewhere, or cannot be read
    */
   public static Station open(
-      EventFolder folder,
-      SentenceProfile profile,
-      Instrument instrument,
-      String program,
-      Clock clock,
-      LongSupplier nanos)
+      EventFolder folder, Instrument instrument, String program, Clock clock, LongSupplier nanos)
       throws StationException {
+    StationPapers papers = folder.papers();
     Book book = Book.open(folder, clock, nanos);
-    Station station = new Station(folder, book, profile, instrument, program, clock);
+    Station station = new Station(folder, book, papers, instrument, program, clock);
     try {
       instrument.start(station::hear);
     } catch (RuntimeException e) {
@@ -107,7 +102,7 @@ public final class Station implements AutoCloseable {
             .map(Signal.LinkChanged::words)
             .orElse("The instrument has not been heard yet."),
         book.standing().phase(),
-        book.check(),
+        book.check().map(check -> check.seenFrom(papers.settings().place())),
         intake.refused(),
         book.progress(),
         book.head(),
@@ -142,8 +137,7 @@ public final class Station implements AutoCloseable {
       notice = adoption.notice().orElse(null);
       List<Fact> facts = new ArrayList<>();
       facts.add(new Fact.OfficialSignedIn(book.nameOf(opened)));
-      Fact.StationOpened opening =
-          new Fact.StationOpened(instrument.name(), profile.text(), program);
+      Fact.StationOpened opening = papers.opening(instrument.name(), program);
       if (!book.standing().opened().equals(Optional.of(opening))) {
         facts.add(opening);
       }

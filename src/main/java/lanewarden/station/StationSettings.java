@@ -2,6 +2,8 @@ package lanewarden.station;
 
 import java.util.Map;
 import java.util.Optional;
+import lanewarden.journal.Place;
+import lanewarden.metrology.ReadingUncertainty;
 import lanewarden.written.Section;
 import lanewarden.written.TomlPage;
 import lanewarden.written.WrittenRefused;
@@ -13,8 +15,23 @@ import lanewarden.written.WrittenRefused;
  * @param profile file name of the sentence profile, in the event folder
  * @param kind where readings come from
  * @param port path or name of the serial port; empty for the simulator
+ * @param accuracy what is known of the instrument's errors, if anything is
+ * @param place where the instrument stands, if that is said
+ * @param second an instrument behind the first, if there is one
  */
-public record StationSettings(String station, String profile, Kind kind, String port) {
+public record StationSettings(
+    String station,
+    String profile,
+    Kind kind,
+    String port,
+    Optional<ReadingUncertainty> accuracy,
+    Optional<Place> place,
+    Optional<SecondInstrument> second) {
+
+  /** One instrument of which nothing more is known. */
+  public StationSettings(String station, String profile, Kind kind, String port) {
+    this(station, profile, kind, port, Optional.empty(), Optional.empty(), Optional.empty());
+  }
 
   /** Where readings come from. */
   public enum Kind {
@@ -48,25 +65,49 @@ public record StationSettings(String station, String profile, Kind kind, String 
     Section root = page.root();
     root.whole("format", 1, 1);
     Optional<String> station = root.text("station");
-    Optional<String> profile = root.text("profile");
-    Optional<Kind> kind = root.choice("instrument", KINDS);
-    Optional<String> port = Optional.empty();
-    if (kind.equals(Optional.of(Kind.SERIAL))) {
-      port = root.text("port");
-    } else {
-      root.optionalText("port");
-    }
+    Optional<String> profile = profile(root);
+    Optional<Kind> kind = kind(root);
+    Optional<String> port = port(root, kind);
+    Optional<Place> place = WrittenPlace.read(root);
+    Optional<ReadingUncertainty> accuracy = WrittenAccuracy.read(root, place);
+    Optional<SecondInstrument> second = SecondInstrument.read(root, kind, port);
     root.closed();
+    page.refuseIfFaulty();
+    return new StationSettings(
+        station.orElseThrow(),
+        profile.orElseThrow(),
+        kind.orElseThrow(),
+        port.orElse(""),
+        accuracy,
+        place,
+        second);
+  }
+
+  /** The name of a profile beside the settings. */
+  static Optional<String> profile(Section section) {
+    Optional<String> profile = section.text("profile");
     if (profile.isPresent() && !profile.get().matches("[\\w][\\w.-]*")) {
-      root.fault(
+      section.fault(
           "profile",
           "the name of a file in the event folder",
           "\"" + profile.get() + "\"",
           "copy the profile into the event folder and write its name without a path");
     }
-    page.refuseIfFaulty();
-    return new StationSettings(
-        station.orElseThrow(), profile.orElseThrow(), kind.orElseThrow(), port.orElse(""));
+    return profile;
+  }
+
+  /** Where an instrument's readings come from. */
+  static Optional<Kind> kind(Section section) {
+    return section.choice("instrument", KINDS);
+  }
+
+  /** The port of an instrument of this kind; one that the simulator has no use for is let be. */
+  static Optional<String> port(Section section, Optional<Kind> kind) {
+    if (kind.equals(Optional.of(Kind.SERIAL))) {
+      return section.text("port");
+    }
+    section.optionalText("port");
+    return Optional.empty();
   }
 
   /** The file's text: {@link #read} gives equal settings back. */
@@ -84,10 +125,13 @@ public record StationSettings(String station, String profile, Kind kind, String 
         + "instrument = "
         + quoted(kind.word())
         + "\n"
-        + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "");
+        + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "")
+        + place.map(WrittenPlace::toToml).orElse("")
+        + accuracy.map(AccuracyText::of).orElse("")
+        + second.map(SecondInstrument::toToml).orElse("");
   }
 
-  private static String quoted(String text) {
+  static String quoted(String text) {
     return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 }

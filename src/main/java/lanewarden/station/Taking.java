@@ -4,17 +4,21 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.chronograph.Companion;
 import lanewarden.chronograph.Reading;
 import lanewarden.chronograph.Refusal;
 import lanewarden.chronograph.Signal;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.SecondReading;
 import org.jspecify.annotations.Nullable;
 
-/** What a signal from an instrument means for the check at the line. */
-final class Taking {
-
-  private Taking() {}
+/**
+ * What a signal from an instrument means for the check at the line.
+ *
+ * @param papers say how far to believe a reading
+ */
+record Taking(StationPapers papers) {
 
   /**
    * The facts that a signal amounts to: a reading with the verdict it brings, or a refusal.
@@ -22,7 +26,7 @@ final class Taking {
    * @param check the check at the line, if one is there
    * @param next the sequence that the first of these facts will have
    */
-  static List<Fact> of(Signal signal, Optional<CheckView> check, long next) {
+  List<Fact> of(Signal signal, Optional<CheckView> check, long next) {
     if (signal instanceof Signal.Heard heard) {
       return of(heard.reading(), check, next);
     }
@@ -34,7 +38,7 @@ final class Taking {
   }
 
   /** What was heard while nobody could sign: readings count for nobody, the rest as ever. */
-  static List<Fact> offDuty(Signal signal) {
+  List<Fact> offDuty(Signal signal) {
     if (signal instanceof Signal.Heard heard) {
       return List.of(
           untimely(
@@ -43,7 +47,7 @@ final class Taking {
     return of(signal, Optional.empty(), 0);
   }
 
-  private static List<Fact> of(Reading reading, Optional<CheckView> view, long next) {
+  private List<Fact> of(Reading reading, Optional<CheckView> view, long next) {
     if (view.isEmpty()) {
       return List.of(
           untimely(reading, null, "no competitor", "No competitor was called when it arrived."));
@@ -86,12 +90,21 @@ final class Taking {
             reading.source().word(),
             reading.instrument(),
             reading.at(),
-            reading.sequence());
+            reading.sequence(),
+            papers.uncertainty(reading),
+            second(reading.companion()));
     List<Fact> facts = new ArrayList<>(List.of(taken));
     Check after = check.take(next, taken);
     facts.addAll(Flagging.on(after, view.get().division()));
     Ruling.on(after, view.get().division()).ifPresent(facts::add);
     return facts;
+  }
+
+  private static @Nullable SecondReading second(@Nullable Companion companion) {
+    return companion == null
+        ? null
+        : new SecondReading(
+            companion.speed(), base64(companion.raw().bytes()), companion.instrument());
   }
 
   /**

@@ -3,7 +3,7 @@
  * re-check, close.
  *
  * <p>Front door: {@link lanewarden.station.Station}. Words it owns: event folder, station, line,
- * trouble. May import: every room above it.
+ * settings, budget, trouble. May import: every room above it.
  */
 @NullMarked
 package lanewarden.station;

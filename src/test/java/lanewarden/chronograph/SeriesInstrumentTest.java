@@ -30,7 +30,7 @@ class SeriesInstrumentTest {
 
   private SeriesInstrument series(Instrument first, Instrument second) {
     return new SeriesInstrument(
-        first, second, SeriesPairingTest::tolerance, WINDOW, Profiles.CLOCK, nanos::get);
+        first, second, SeriesPairingTest.AGREEMENT, WINDOW, Profiles.CLOCK, nanos::get);
   }
 
   @AfterEach
@@ -209,7 +209,7 @@ class SeriesInstrumentTest {
           IllegalArgumentException.class,
           () ->
               new SeriesInstrument(
-                  near, far, SeriesPairingTest::tolerance, none, Profiles.CLOCK, nanos::get));
+                  near, far, SeriesPairingTest.AGREEMENT, none, Profiles.CLOCK, nanos::get));
     }
   }
 

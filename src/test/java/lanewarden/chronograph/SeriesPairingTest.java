@@ -11,22 +11,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import lanewarden.metrology.Deviation;
+import lanewarden.metrology.PairAgreement;
 import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.Test;
 
 class SeriesPairingTest {
   private static final Duration WINDOW = Duration.ofMillis(500);
-  private static final Speed MOST_APART = Speed.parse("1 ft/s");
-
-  /** At most 1 ft/s apart. */
-  static Optional<String> tolerance(Speed first, Speed second) {
-    boolean agree = first.si().subtract(second.si()).abs().compareTo(MOST_APART.si()) <= 0;
-    return agree ? Optional.empty() : Optional.of("They may differ by " + MOST_APART);
-  }
+  static final PairAgreement AGREEMENT = new PairAgreement(Deviation.parse("1 ft/s"));
 
   private final SeriesPairing pairing =
-      new SeriesPairing(
-          "Near and Far", "Near", "Far", SeriesPairingTest::tolerance, WINDOW, Profiles.CLOCK);
+      new SeriesPairing("Near and Far", "Near", "Far", AGREEMENT, WINDOW, Profiles.CLOCK);
 
   private static Reading reading(boolean first, String speed) {
     return new Reading(
@@ -67,8 +62,9 @@ class SeriesPairingTest {
     assertEquals(Reason.DISAGREE, refusal.reason());
     assertEquals("near 300.0 ft/s\\nfar 301.1 ft/s\\n", refusal.raw().escaped());
     assertEquals(
-        "Near measured 300.0 ft/s and Far measured 301.1 ft/s. They may differ by 1 ft/s: at least"
-            + " one misread. Check light and alignment of both, then shoot again.",
+        "Near and Far do not agree: 300.0 ft/s and 301.1 ft/s are 1.10 ft/s apart, more than the"
+            + " 1 ft/s allowed. At least one misread. Check light and alignment of both, then"
+            + " shoot again.",
         refusal.words());
     assertEquals("Near and Far", refusal.instrument());
   }

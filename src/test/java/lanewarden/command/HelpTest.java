@@ -13,8 +13,19 @@ class HelpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "make", "line", "rules", "studio", "plan", "adopt", "draw", "kiosk", "listen", "verify",
-        "report", "demo"
+        "make",
+        "line",
+        "rules",
+        "studio",
+        "plan",
+        "accuracy",
+        "adopt",
+        "draw",
+        "kiosk",
+        "listen",
+        "verify",
+        "report",
+        "demo"
       })
   void everyCommandSaysHowItIsUsed(String command) {
     Typed typed = new Typed().run(command, "--help");

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import lanewarden.station.LedgerInspection;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,23 @@ class LineCommandTest extends PracticeRun {
         typed, "rule     At most 300 ft/s plus 3 % (309 ft/s). The mean of 3 readings decides.");
     assertEquals(3, count(typed, "reading "), typed.toString());
     assertEquals(1, count(typed, "outcome "), typed.toString());
+  }
+
+  @Test
+  void whereTheInstrumentStandsTheSpeedAtTheBowIsToldBeside() throws Exception {
+    Files.writeString(
+        event.path().resolve("station.toml"),
+        "[place]\ndistance = \"3 m\"\n",
+        StandardOpenOption.APPEND);
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 2\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
+    Typed typed = line("2", "wait", "setup arrow 350", "typed 270.2");
+    // 350 gr over 3 m: 270.2 ft/s * exp(3 * 1.83263e-3) = 271.69 ft/s, own calculation
+    assertSays(typed, "reading  2: 270.2 ft/s, typed; at the bow about 271.7 ft/s");
+    assertTrue(
+        typed.lines().stream().noneMatch(l -> l.contains("269.4 ft/s") && l.contains("at the bow")),
+        typed.toString());
   }
 
   @Test

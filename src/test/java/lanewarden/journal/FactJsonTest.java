@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
 import lanewarden.ledger.Entry;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +89,26 @@ class FactJsonTest {
                 null,
                 null)),
         Arguments.of(
+            "station-opened",
+            "{\"instrument\":\"I\",\"profile\":\"P\",\"program\":\"L\"}",
+            new Fact.StationOpened("I", "P", "L", null, null, null, null)),
+        Arguments.of(
+            "reading-taken",
+            "{\"check\":3,\"shot\":1,\"speed\":\"300.1 ft/s\",\"raw\":\"MzANCg==\","
+                + "\"source\":\"serial port\",\"instrument\":\"I\","
+                + "\"at\":\"2026-05-16T12:00:00Z\"}",
+            new Fact.ReadingTaken(
+                3,
+                1,
+                Speed.parse("300.1 ft/s"),
+                "MzANCg==",
+                "serial port",
+                "I",
+                Instant.parse("2026-05-16T12:00:00Z"),
+                null,
+                null,
+                null)),
+        Arguments.of(
             "verdict-given",
             "{\"check\":3,\"ruleBook\":\"00ff\",\"outcome\":\"over\",\"reason\":\"x\","
                 + "\"readings\":[4,5]}",
@@ -123,6 +145,11 @@ class FactJsonTest {
         "phase-began | {\"phase\":\"tomorrow\"} | the member phase is missing or not what it must be",
         "verdict-given | {\"check\":3,\"ruleBook\":\"\",\"outcome\":\"over\",\"reason\":\"\",\"readings\":[],\"follows\":\"tea\"}"
             + " | the member follows is missing or not what it must be",
+        "station-opened | {\"instrument\":\"I\",\"profile\":\"P\",\"program\":\"L\",\"place\":{\"distance\":\"3 m\"}}"
+            + " | the member place is missing or not what it must be",
+        "reading-taken | {\"check\":3,\"shot\":1,\"speed\":\"300 ft/s\",\"raw\":\"\",\"source\":\"s\",\"instrument\":\"I\","
+            + "\"at\":\"2026-05-16T12:00:00Z\",\"second\":{\"speed\":\"300 ft/s\",\"raw\":\"\"}}"
+            + " | the member second is missing or not what it must be",
         "condition-ticked | {\"check\":3} | the member condition is missing",
         "check-opened | {\"bib\":\"1\",\"name\":\"N\",\"division\":\"D\",\"attempt\":1,\"arrowMass\":\"350 oz\"}"
             + " | the member arrowMass is missing or not what it must be"

@@ -1,5 +1,6 @@
 package lanewarden.journal;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
@@ -78,6 +79,18 @@ final class Facts {
         new Fact.DrawMade(
             "OC", "4 1 5 2, thrown at the gate", "50 %", List.of("1", "2"), List.of("2")),
         new Fact.StationOpened("Gate timer", "format = 1\n", "Lanewarden 0.1.0"),
+        new Fact.StationOpened(
+            "Near and Far",
+            "format = 1\n",
+            "Lanewarden 0.1.0",
+            "format = 1 # far",
+            "station = \"A\"",
+            List.of("display step: 0.0289 ft/s"),
+            new Place(
+                Length.parse("3.00 m"),
+                Length.parse("7 mm"),
+                new BigDecimal("1.80"),
+                new BigDecimal("1.2"))),
         new Fact.OfficialSignedIn("Ada Holt"),
         new Fact.PhaseBegan(Phase.DURING),
         new Fact.PhaseBegan(Phase.BEFORE, "begun by mistake"),
@@ -101,6 +114,17 @@ final class Facts {
         reading(3, 1, "300.10 ft/s"),
         new Fact.ReadingTaken(
             3, 2, Speed.parse("91.5 m/s"), "", "typed", "keyboard", Book.NOON, null),
+        new Fact.ReadingTaken(
+            3,
+            3,
+            Speed.parse("300.1 ft/s"),
+            "",
+            "serial port",
+            "Near",
+            Book.NOON,
+            null,
+            Speed.parse("0.4321 ft/s"),
+            new SecondReading(Speed.parse("91.5 m/s"), "MzANCg==", "Far")),
         refused(3L),
         refused(null),
         new Fact.ReadingFlagged(3, 4, "jump", "shot 2: 286 ft/s is 13.0 ft/s from shot 1"),

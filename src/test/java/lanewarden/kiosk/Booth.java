@@ -3,6 +3,7 @@ package lanewarden.kiosk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
@@ -27,7 +28,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import lanewarden.chronograph.RawBytes;
-import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
 import lanewarden.kiosk.audit.ReportMaker;
@@ -147,24 +147,26 @@ final class Booth implements AutoCloseable {
   }
 
   private static EventFolder event(Path path, String rules, String roster) throws Exception {
-    return new NewEvent(
-            source("rule-book.toml", "/lanewarden/kiosk/" + rules),
-            source("roster.csv", "/lanewarden/kiosk/" + roster),
-            source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
-            "Station 1",
-            StationSettings.Kind.SIMULATOR,
-            "",
-            new NewEvent.Person("Organizer", "a very long oak".toCharArray()),
-            List.of(
-                new NewEvent.Person(OFFICIAL, PASSPHRASE.toCharArray()),
-                new NewEvent.Person("Piet Arrowsmith", PASSPHRASE.toCharArray())))
-        .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+    EventFolder event =
+        new NewEvent(
+                source("rule-book.toml", "/lanewarden/kiosk/" + rules),
+                source("roster.csv", "/lanewarden/kiosk/" + roster),
+                source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
+                "Station 1",
+                StationSettings.Kind.SIMULATOR,
+                "",
+                new NewEvent.Person("Organizer", "a very long oak".toCharArray()),
+                List.of(
+                    new NewEvent.Person(OFFICIAL, PASSPHRASE.toCharArray()),
+                    new NewEvent.Person("Piet Arrowsmith", PASSPHRASE.toCharArray())))
+            .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+    Files.writeString(
+        path.resolve("station.toml"), "[place]\ndistance = \"3 m\"\n", StandardOpenOption.APPEND);
+    return event;
   }
 
   static Station open(EventFolder folder, SimulatedInstrument instrument) throws StationException {
-    SentenceProfile profile = folder.profile();
-    return Station.open(
-        folder, profile, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
+    return Station.open(folder, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
   }
 
   private static NewEvent.Source source(String name, String resource) throws IOException {

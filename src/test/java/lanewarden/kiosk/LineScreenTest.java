@@ -321,4 +321,13 @@ class LineScreenTest {
     assertEquals(Outcome.OVER, booth.station.view().check().orElseThrow().outcome().orElseThrow());
     assertEquals("OVER", booth.text("outcome"));
   }
+
+  @Test
+  void theSpeedAtTheBowIsASmallLineWhereTheArrowWasWeighed() throws Exception {
+    booth.scan("101");
+    booth.shoot("300.1 ft/s");
+    // 362 gr over 3 m: 300.1 ft/s * exp(3 * 1.77188e-3), own calculation
+    assertEquals("at the bow about 301.7 ft/s", booth.text("at-bow"));
+    assertEquals("300.1", booth.text("reading"));
+  }
 }

@@ -32,6 +32,31 @@ class RuleTest {
     assertEquals(SpeedUnit.METRES_PER_SECOND, allowed.unit());
   }
 
+  /** The figure that decided, in ft/s. */
+  private static String figure(Rule rule, String shots) {
+    List<Shot> taken = Cases.shots(shots);
+    return rule.decidingFigure(Cases.judge(rule, taken), SetUp.unknown(), taken)
+        .map(mean -> mean.to(SpeedUnit.FEET_PER_SECOND, 1).value().toPlainString())
+        .orElse("none");
+  }
+
+  @Test
+  void tellsTheFigureThatDecidedAtItsEdgeNearestToTheLimit() {
+    Rule mean = Cases.rule("300 ft/s", "none", "mean", 3, 4, 1);
+    assertEquals("300.0", figure(mean, "299 void 300 301"));
+    assertEquals("none", figure(mean, "299 300"));
+    Rule highest = Cases.rule("300 ft/s", "none", "highest", 3, 3, 0);
+    assertEquals("302.0", figure(highest, "299 302"));
+    assertEquals("299.5", figure(highest, "299 298 299.5"));
+    Rule first = Cases.rule("300 ft/s", "none", "first within", 3, 3, 0);
+    assertEquals("299.0", figure(first, "304 299"));
+    assertEquals("301.0", figure(first, "304 301 302"));
+    Rule median = Cases.rule("300 ft/s", "none", "median", 3, 3, 0);
+    assertEquals("301.0", figure(median, "301 305"));
+    Rule two = Cases.rule("300 ft/s", "none", "k of n 2", 3, 3, 0);
+    assertEquals("299.0", figure(two, "299 298"));
+  }
+
   @Test
   void readingVoidedLaterIsJudgedAnew() {
     Rule rule = Cases.rule("300 ft/s", "none", "highest", 2, 3, 1);

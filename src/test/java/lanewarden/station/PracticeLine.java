@@ -36,12 +36,7 @@ final class PracticeLine implements AutoCloseable {
     SimulatedInstrument simulator = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     Station station =
         Station.open(
-            folder,
-            folder.profile(),
-            simulator,
-            "Lanewarden under test",
-            Clock.systemUTC(),
-            System::nanoTime);
+            folder, simulator, "Lanewarden under test", Clock.systemUTC(), System::nanoTime);
     simulator.settle();
     return new PracticeLine(folder, simulator, station);
   }

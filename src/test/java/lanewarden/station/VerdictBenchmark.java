@@ -90,8 +90,7 @@ final class VerdictBenchmark {
     long[] verdict = new long[ROUNDS];
     long[] bare = new long[ROUNDS];
     try (Station station =
-            Station.open(
-                folder, profile, instrument, "benchmark", Clock.systemUTC(), System::nanoTime);
+            Station.open(folder, instrument, "benchmark", Clock.systemUTC(), System::nanoTime);
         Bare raw = new Bare(scratch.resolve("bare.sqlite"))) {
       station.signIn("Ada Holt", "benchmark only".toCharArray());
       for (int i = 0; i < competitors; i++) {

@@ -94,7 +94,7 @@ final class CheckCard extends VBox {
     rule.setText(check.rule());
     limit.setText(check.limit());
     preparation.show(check);
-    reading.show(check.figure());
+    reading.show(check.figure(), check.atBow());
     mark.show(check.sign());
     Mark.show(outcome, check.sign());
     word.setText(check.word());

@@ -23,6 +23,7 @@ import lanewarden.station.CheckView;
  * @param limit limit and what is allowed
  * @param unit of speeds where none is written
  * @param figure the reading taken last
+ * @param atBow about how fast it left the bow; blank where that is not known
  * @param shots those taken
  * @param places how many shots the rule allows
  * @param sign shape of the outcome
@@ -46,6 +47,7 @@ public record CheckPage(
     String limit,
     String unit,
     Optional<Figure> figure,
+    String atBow,
     List<ShotLine> shots,
     int places,
     Sign sign,
@@ -73,6 +75,7 @@ public record CheckPage(
         Wording.limit(view, texts),
         view.unit().symbol(),
         Figure.last(view),
+        atBow(view, texts),
         ShotLine.of(view),
         view.shotsAllowed(),
         Sign.of(view.outcome()),
@@ -85,6 +88,14 @@ public record CheckPage(
         Optional.ofNullable(opened.grounds()),
         Preparation.of(view, texts),
         view.doubts().stream().map(Doubt::words).toList());
+  }
+
+  private static String atBow(CheckView view, Texts texts) {
+    return view.check().shots().stream()
+        .reduce((first, second) -> second)
+        .flatMap(shot -> view.atBow(shot.reading().speed()))
+        .map(speed -> texts.of("reading.at-bow", speed.toString()))
+        .orElse("");
   }
 
   /** Whether the rule has decided. */

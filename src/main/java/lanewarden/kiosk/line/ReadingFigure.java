@@ -17,6 +17,7 @@ final class ReadingFigure extends HBox {
   private final Label value = new Label();
   private final Label unit = new Label();
   private final Label beside = new Label();
+  private final Label bow = new Label();
 
   ReadingFigure(Texts texts) {
     this.texts = texts;
@@ -27,12 +28,15 @@ final class ReadingFigure extends HBox {
     unit.setMinWidth(USE_PREF_SIZE);
     beside.setId("reading-beside");
     beside.setMinWidth(USE_PREF_SIZE);
-    getChildren().addAll(value, new VBox(unit, beside));
+    bow.setId("at-bow");
+    bow.setMinWidth(USE_PREF_SIZE);
+    bow.managedProperty().bind(bow.textProperty().isNotEmpty());
+    getChildren().addAll(value, new VBox(unit, beside, bow));
     getStyleClass().add("reading");
     setAccessibleRole(AccessibleRole.TEXT);
   }
 
-  void show(Optional<Figure> figure) {
+  void show(Optional<Figure> figure, String atBow) {
     value.setText(figure.map(Figure::value).orElseGet(() -> texts.of("reading.none")));
     unit.setText(figure.map(Figure::unit).orElse(""));
     boolean counts = figure.map(Figure::counts).orElse(true);
@@ -40,10 +44,11 @@ final class ReadingFigure extends HBox {
         counts
             ? figure.flatMap(Figure::converted).map(c -> texts.of("reading.about", c)).orElse("")
             : texts.of("reading.void"));
+    bow.setText(atBow);
     pseudoClassStateChanged(VOID, !counts);
     setAccessibleText(
         figure.isEmpty()
             ? texts.of("reading.none.spoken")
-            : String.join(" ", value.getText(), unit.getText(), beside.getText()));
+            : String.join(" ", value.getText(), unit.getText(), beside.getText(), atBow));
   }
 }

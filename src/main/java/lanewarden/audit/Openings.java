@@ -1,0 +1,56 @@
+package lanewarden.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Place;
+
+/**
+ * How the line was opened, each time by the number of its entry: which instrument stood where.
+ *
+ * <p>Owned by one thread until it is full; then only read.
+ */
+final class Openings {
+  private final TreeMap<Long, Fact.StationOpened> byEntry = new TreeMap<>();
+
+  void add(long entry, Fact.StationOpened opened) {
+    byEntry.put(entry, opened);
+  }
+
+  /** Where the instrument stood when an entry was written, if that was said. */
+  Optional<Place> place(long entry) {
+    return Optional.ofNullable(byEntry.lowerEntry(entry)).map(e -> e.getValue().place());
+  }
+
+  /** Each way in which it was opened, in the order in which it first was. */
+  List<ReportPage.Instrument> pages() {
+    Map<Fact.StationOpened, List<Long>> entries = new LinkedHashMap<>();
+    byEntry.forEach(
+        (entry, opened) -> entries.computeIfAbsent(opened, o -> new ArrayList<>()).add(entry));
+    return entries.entrySet().stream().map(e -> page(e.getKey(), e.getValue())).toList();
+  }
+
+  private static ReportPage.Instrument page(Fact.StationOpened opened, List<Long> entries) {
+    List<String> budget = opened.budget();
+    Place place = opened.place();
+    return new ReportPage.Instrument(
+        Wording.numbers(entries),
+        opened.instrument(),
+        opened.program(),
+        budget == null ? List.of() : budget,
+        place == null
+            ? ""
+            : place.distance()
+                + " from the bow; shafts of "
+                + place.shaftDiameter()
+                + ", drag coefficient "
+                + place.dragCoefficient().toPlainString()
+                + ", air of "
+                + place.airDensity().toPlainString()
+                + " kg/m³");
+  }
+}
