@@ -44,7 +44,7 @@ record FigureWorth(String conformance, String atBow) {
   private static Optional<String> conformance(Check check, Rule rule) {
     Verdict verdict = check.judgedBy(rule);
     Optional<MeanSpeed> figure = rule.decidingFigure(verdict, check.setUp(), check.judged());
-    Optional<Speed> limit = rule.fastest(check.setUp());
+    Optional<Speed> limit = rule.tolerated(check.setUp());
     Optional<Double> standard = standard(check);
     // What does not follow from the readings is a finding, and no probability makes it better
     boolean follows = check.outcome().equals(Optional.of(Outcome.of(verdict)));

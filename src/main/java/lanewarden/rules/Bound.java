@@ -21,6 +21,11 @@ sealed interface Bound permits SpeedBound, EnergyBound {
   /** The fastest speed that can keep it, for screens; exact only where the bound is a speed. */
   Speed fastest();
 
+  /** The fastest true speed that the rule tolerates: the same without a guard band. */
+  default Speed tolerated() {
+    return fastest();
+  }
+
   /** For example {@code limit 300 ft/s plus 3 % = 309 ft/s}. */
   String inWords();
 

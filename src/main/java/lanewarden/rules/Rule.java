@@ -202,6 +202,14 @@ public record Rule(
     return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::fastest) : Optional.empty();
   }
 
+  /**
+   * The fastest true speed that the rule tolerates for this set-up, whatever guard band stands about
+   * it. Empty where no limit applies or a figure is missing.
+   */
+  public Optional<Speed> tolerated(SetUp setUp) {
+    return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::tolerated) : Optional.empty();
+  }
+
   /** Whether this reading alone, rounded as the rule says, is over the limit of this set-up. */
   public boolean exceeds(Speed reading, SetUp setUp) {
     if (!missingForLimit(setUp).isEmpty()) {

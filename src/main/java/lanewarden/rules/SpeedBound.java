@@ -44,6 +44,11 @@ record SpeedBound(SpeedLimit clause, Speed speed) implements Bound {
   }
 
   @Override
+  public Speed tolerated() {
+    return clause.rounded();
+  }
+
+  @Override
   public String inWords() {
     return clause.inWords();
   }

@@ -57,7 +57,7 @@ public final class Listening implements AutoCloseable {
           "The settings name the simulator, which says nothing while nobody is called.",
           "Write instrument = \"serial\" and the port into station.toml, or name a port.");
     }
-    return new Listening(Ports.open(folder, Optional.empty(), here));
+    return new Listening(Ports.open(folder, Optional.empty(), here), folder.profile());
   }
 
   /**
