@@ -34,6 +34,8 @@ import org.jspecify.annotations.Nullable;
  *     was read, though a tick or the band was still open
  * @param verdict the verdict that stands, if one does
  * @param closed how it left the line, if it did
+ * @param inQuestion whether a hold puts its outcome in question: it then counts neither for nor
+ *     against the competitor, who may be called again
  */
 public record Check(
     long number,
@@ -48,7 +50,8 @@ public record Check(
     List<Fact.LineRefused> refused,
     boolean wasOver,
     Optional<GivenVerdict> verdict,
-    Optional<Fact.CheckClosed> closed) {
+    Optional<Fact.CheckClosed> closed,
+    boolean inQuestion) {
 
   /** Copies the lists. */
   public Check {
@@ -126,7 +129,8 @@ public record Check(
         List.of(),
         false,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   /** The shots as the rules judge them. */
@@ -159,11 +163,17 @@ public record Check(
   /**
    * Whether this check uses up a re-check: it is over, or it was and did not come back within. So
    * no void, however well reasoned, turns a fail into a check that never was, and neither does
-   * ending a check that only lacks a tick or its band.
+   * ending a check that only lacks a tick or its band. What is in question uses up none.
    */
   public boolean usesRecheck() {
-    return outcome().map(Outcome.OVER::equals).orElse(false)
-        || (wasOver && !outcome().equals(Optional.of(Outcome.WITHIN)));
+    return !inQuestion
+        && (outcome().map(Outcome.OVER::equals).orElse(false)
+            || (wasOver && !outcome().equals(Optional.of(Outcome.WITHIN))));
+  }
+
+  /** Whether it came to an outcome by shots, which a doubt about the instrument then touches. */
+  public boolean restsOnInstrument() {
+    return !shots.isEmpty() && (verdict.isPresent() || wasOver);
   }
 
   /** Whether the competitor has left the line. */
@@ -241,6 +251,11 @@ public record Check(
     return changed(to -> to.closed = Optional.of(fact));
   }
 
+  /** Puts its outcome in question, or clears it of that. */
+  Check question(boolean now) {
+    return changed(to -> to.inQuestion = now);
+  }
+
   private Check changed(Consumer<Draft> change) {
     Draft draft = new Draft(this);
     change.accept(draft);
@@ -257,6 +272,7 @@ public record Check(
     private boolean wasOver;
     private Optional<GivenVerdict> verdict;
     private Optional<Fact.CheckClosed> closed;
+    private boolean inQuestion;
 
     Draft(Check from) {
       this.from = from;
@@ -267,6 +283,7 @@ public record Check(
       this.wasOver = from.wasOver;
       this.verdict = from.verdict;
       this.closed = from.closed;
+      this.inQuestion = from.inQuestion;
     }
 
     Check done() {
@@ -283,7 +300,8 @@ public record Check(
           refused,
           wasOver,
           verdict,
-          closed);
+          closed,
+          inQuestion);
     }
   }
 

@@ -34,6 +34,9 @@ public final class Station implements AutoCloseable {
   /** The code of the trouble that a phase which lies behind takes a reason. */
   public static final String PHASE_BACK = "PHASE-BACK";
 
+  /** The code of the trouble that the instrument must be verified first. */
+  public static final String VERIFICATION_DUE = "VERIFICATION-DUE";
+
   private final EventFolder folder;
   private final Book book;
   private final SentenceProfile profile;
@@ -42,6 +45,7 @@ public final class Station implements AutoCloseable {
   private final TypedEntry typedEntry;
   private final Intake intake;
   private final Duty duty;
+  private final Proving proving;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable Trouble notice;
 
@@ -51,6 +55,7 @@ public final class Station implements AutoCloseable {
       SentenceProfile profile,
       Instrument instrument,
       String program,
+      Optional<VerificationPlan> verification,
       Clock clock) {
     this.folder = folder;
     this.book = book;
@@ -60,6 +65,7 @@ public final class Station implements AutoCloseable {
     this.intake = new Intake(book);
     this.duty = new Duty(intake);
     this.typedEntry = new TypedEntry(profile.plausible(), clock);
+    this.proving = new Proving(this, verification, typedEntry);
   }
 
   /**
@@ -77,8 +83,9 @@ public final class Station implements AutoCloseable {
       Clock clock,
       LongSupplier nanos)
       throws StationException {
+    Optional<VerificationPlan> verification = folder.settings().verification();
     Book book = Book.open(folder, clock, nanos);
-    Station station = new Station(folder, book, profile, instrument, program, clock);
+    Station station = new Station(folder, book, profile, instrument, program, verification, clock);
     try {
       instrument.start(station::hear);
     } catch (RuntimeException e) {
@@ -110,6 +117,7 @@ public final class Station implements AutoCloseable {
         book.check(),
         intake.refused(),
         book.progress(),
+        proving.view(book.standing()),
         book.head(),
         intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
         intake.size());
@@ -147,6 +155,7 @@ public final class Station implements AutoCloseable {
       if (!book.standing().opened().equals(Optional.of(opening))) {
         facts.add(opening);
       }
+      proving.planned(book.standing()).ifPresent(facts::add);
       adoption.roster().ifPresent(facts::add);
       book.append(opened, facts);
       duty.begin(opened);
@@ -158,8 +167,7 @@ public final class Station implements AutoCloseable {
   /** The official leaves; a check that runs stays where it is. */
   public synchronized void signOut() throws StationException {
     SigningKey leaving = duty.ready();
-    book.append(
-        leaving, List.of(new Fact.OfficialSignedOut(book.standing().official().orElse(""))));
+    book.append(leaving, new Leaving(book).signedOut());
     duty.end();
     tell();
   }
@@ -183,47 +191,42 @@ public final class Station implements AutoCloseable {
    * @throws StationException as the plain call does, and if the grounds are not what it takes
    */
   public synchronized void call(String bibOrName, String grounds) throws StationException {
-    SigningKey signer = duty.ready();
-    Admission admission = book.admission();
-    Competitor competitor = admission.find(bibOrName);
-    List<Fact> facts = new ArrayList<>();
-    Optional<CheckView> atLine = book.check();
-    if (atLine.isPresent()) {
-      facts.add(new OpenCheck(atLine.get()).closed());
-    }
-    Fact.CheckOpened opening = admission.open(competitor, grounds);
-    facts.add(opening);
-    Ruling.on(
-            opening,
-            book.head().sequence() + facts.size(),
-            admission.division(competitor.division()),
-            book.ruleBook().sha256(),
-            book.standing().phase())
-        .ifPresent(facts::add);
-    book.settleDoubt();
-    book.append(signer, facts);
-    intake.clear();
-    notice = null;
-    tell();
+    sign(
+        book -> {
+          List<Fact> facts = new Calling(book).of(bibOrName, grounds);
+          book.settleDoubt();
+          notice = null;
+          return facts;
+        });
   }
 
   /**
    * On which grounds a competitor could be called; empty where none are needed or none would help.
    */
   public synchronized Optional<Grounds> grounds(String bibOrName) throws StationException {
-    Admission admission = book.admission();
-    return admission.grounds(admission.find(bibOrName));
+    return new Calling(book).grounds(bibOrName);
   }
 
   /**
-   * Takes a reading typed by the official, marked as typed.
+   * Takes a reading typed by the official, marked as typed; while the instrument is verified, a
+   * shot of that.
    *
-   * @param text a speed; without a unit it is in the division's
+   * @param text a speed; without a unit it is in the division's, or the reference's
    */
   public synchronized void type(String text) throws StationException {
     duty.ready();
+    if (book.standing().verification().isPresent()) {
+      hear(typedEntry.read(text, proving.unit(book)));
+      return;
+    }
+    new InstrumentGate(book.standing()).requireNoHold();
     SpeedUnit unit = book.atLine().division().rule().unit();
     hear(typedEntry.read(text, unit));
+  }
+
+  /** What is done to know that the instrument is good. */
+  public Proving proving() {
+    return proving;
   }
 
   /**
@@ -261,17 +264,13 @@ public final class Station implements AutoCloseable {
   }
 
   /** The competitor leaves the line after a verdict. */
-  public synchronized void next() throws StationException {
-    act(check -> List.of(check.closed()));
-    intake.clear();
-    tell();
+  public void next() throws StationException {
+    sign(book -> List.of(new OpenCheck(book.atLine()).closed()));
   }
 
   /** Ends the check at the line without a verdict, for a reason. */
-  public synchronized void endCheck(String reason) throws StationException {
-    act(check -> check.ended(reason));
-    intake.clear();
-    tell();
+  public void endCheck(String reason) throws StationException {
+    sign(book -> new OpenCheck(book.atLine()).ended(reason));
   }
 
   /** What an official does with the check at the line. */
@@ -280,9 +279,27 @@ public final class Station implements AutoCloseable {
     List<Fact> facts(OpenCheck check) throws StationException;
   }
 
-  private synchronized void act(Act act) throws StationException {
+  private void act(Act act) throws StationException {
+    sign(
+        book -> {
+          CheckView atLine = book.atLine();
+          new InstrumentGate(book.standing()).requireNoHold();
+          return act.facts(new OpenCheck(atLine));
+        });
+  }
+
+  /** What an official does with the line. */
+  @FunctionalInterface
+  interface Deed {
+    List<Fact> facts(Book book) throws StationException;
+  }
+
+  /** Signs what somebody on duty does. */
+  synchronized void sign(Deed deed) throws StationException {
     SigningKey signer = duty.ready();
-    book.append(signer, act.facts(new OpenCheck(book.atLine())));
+    List<Fact> facts = deed.facts(book);
+    book.append(signer, facts);
+    intake.clearAfter(facts);
     tell();
   }
 
@@ -293,11 +310,12 @@ public final class Station implements AutoCloseable {
    * @param phase its word or phrase, such as {@code during} or {@code during the event}
    * @param reason why; without one the event only goes on, never back
    */
-  public synchronized void begin(String phase, String reason) throws StationException {
-    SigningKey signer = duty.ready();
-    PhaseChange change = new PhaseChange(book.standing().phase());
-    book.append(signer, List.of(change.to(PhaseChange.named(phase), reason)));
-    tell();
+  public void begin(String phase, String reason) throws StationException {
+    sign(
+        book -> {
+          PhaseChange change = new PhaseChange(book.standing().phase());
+          return List.of(change.to(PhaseChange.named(phase), reason));
+        });
   }
 
   /**
@@ -337,17 +355,15 @@ public final class Station implements AutoCloseable {
     }
   }
 
-  /** Closes the line and signs the official out. */
-  public synchronized void closeLine() throws StationException {
+  /**
+   * Closes the line and signs the official out.
+   *
+   * @param reason why without a verification of the instrument that is due; blank where none is
+   */
+  public synchronized void closeLine(String reason) throws StationException {
     SigningKey signer = duty.ready();
-    List<Fact> facts = new ArrayList<>();
-    Optional<CheckView> atLine = book.check();
-    if (atLine.isPresent()) {
-      facts.add(new OpenCheck(atLine.get()).closed());
-    }
-    facts.add(new Fact.OfficialSignedOut(book.standing().official().orElse("")));
-    facts.add(new Fact.StationClosed());
-    book.append(signer, facts);
+    Optional<String> signed = proving.reasonToClose(book, reason);
+    book.append(signer, new Leaving(book).closed(signed));
     duty.end();
     tell();
   }

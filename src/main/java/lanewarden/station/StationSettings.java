@@ -13,8 +13,19 @@ import lanewarden.written.WrittenRefused;
  * @param profile file name of the sentence profile, in the event folder
  * @param kind where readings come from
  * @param port path or name of the serial port; empty for the simulator
+ * @param verification when and how the instrument is verified, if it is
  */
-public record StationSettings(String station, String profile, Kind kind, String port) {
+public record StationSettings(
+    String station,
+    String profile,
+    Kind kind,
+    String port,
+    Optional<VerificationPlan> verification) {
+
+  /** A station whose instrument nobody verifies. */
+  public StationSettings(String station, String profile, Kind kind, String port) {
+    this(station, profile, kind, port, Optional.empty());
+  }
 
   /** Where readings come from. */
   public enum Kind {
@@ -56,6 +67,10 @@ public record StationSettings(String station, String profile, Kind kind, String 
     } else {
       root.optionalText("port");
     }
+    Optional<VerificationPlan> verification =
+        root.has(VerificationPlan.TABLE)
+            ? root.section(VerificationPlan.TABLE).flatMap(VerificationPlan::read)
+            : Optional.empty();
     root.closed();
     if (profile.isPresent() && !profile.get().matches("[\\w][\\w.-]*")) {
       root.fault(
@@ -66,7 +81,11 @@ public record StationSettings(String station, String profile, Kind kind, String 
     }
     page.refuseIfFaulty();
     return new StationSettings(
-        station.orElseThrow(), profile.orElseThrow(), kind.orElseThrow(), port.orElse(""));
+        station.orElseThrow(),
+        profile.orElseThrow(),
+        kind.orElseThrow(),
+        port.orElse(""),
+        verification);
   }
 
   /** The file's text: {@link #read} gives equal settings back. */
@@ -84,7 +103,8 @@ public record StationSettings(String station, String profile, Kind kind, String 
         + "instrument = "
         + quoted(kind.word())
         + "\n"
-        + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "");
+        + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "")
+        + verification.map(VerificationPlan::toToml).orElse("");
   }
 
   private static String quoted(String text) {

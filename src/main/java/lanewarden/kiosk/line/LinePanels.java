@@ -150,9 +150,34 @@ final class LinePanels {
   void closeLine() {
     open(
         List.of(),
-        (text, done, missed) -> model.closeLine(done, missed),
+        (text, done, missed) -> close(done, missed),
         new EntryPanel.Wording(
             texts.of("close.title"), texts.of("close.words"), "", texts.of("close.act")));
+  }
+
+  private void close(Runnable done, Consumer<Trouble> missed) {
+    model.closeLine(
+        "",
+        done,
+        trouble -> {
+          if (trouble.code().equals(Station.VERIFICATION_DUE)) {
+            closeUnverified();
+          } else {
+            missed.accept(trouble);
+          }
+        });
+  }
+
+  /** Without the verification that is due it takes a reason, which a panel of its own asks for. */
+  private void closeUnverified() {
+    open(
+        List.of(texts.of("close.unverified.time"), texts.of("close.unverified.broken")),
+        model::closeLine,
+        new EntryPanel.Wording(
+            texts.of("close.unverified.title"),
+            texts.of("close.unverified.words"),
+            texts.of("reason.field"),
+            texts.of("close.act")));
   }
 
   private void open(

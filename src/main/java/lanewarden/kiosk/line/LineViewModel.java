@@ -231,8 +231,8 @@ public final class LineViewModel {
   }
 
   /** The line closes; the answer goes to the panel that asked. */
-  public void closeLine(Runnable done, Consumer<Trouble> missed) {
-    desk.act(Station::closeLine, done, missed);
+  public void closeLine(String reason, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.closeLine(reason), done, missed);
   }
 
   /** Puts the notice and the typed text away. */
