@@ -73,6 +73,7 @@ final class PageWriter {
         bookPages(),
         evidence.standing().draws().stream().map(PageWriter::draw).toList(),
         officials(),
+        InstrumentSheet.of(evidence.standing(), names),
         divisions(),
         FailLine.of(checks),
         checks.stream().map(this::row).toList());

@@ -27,6 +27,7 @@ record ReportPage(
     List<Book> books,
     List<Draw> draws,
     List<Official> officials,
+    InstrumentSheet instrument,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     List<CheckRow> checks) {
