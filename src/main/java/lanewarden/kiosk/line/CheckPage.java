@@ -72,7 +72,7 @@ public record CheckPage(
         Figure.last(view),
         ShotLine.of(view),
         view.shotsAllowed(),
-        Sign.of(view.outcome()),
+        Sign.of(view),
         Wording.outcome(view, texts),
         Wording.sentence(view.words()),
         view.outcome(),

@@ -37,6 +37,7 @@ public final class LineScreen implements Page {
   private final PreparationStrip preparation;
   private final Runnable figuresPanel;
   private final RefusedStrip refused;
+  private final ProvingStrip proving;
   private final CallColumn column;
   private final CheckCard card;
   private final ClearLine clear;
@@ -64,6 +65,7 @@ public final class LineScreen implements Page {
     told.getStyleClass().add("stuck");
     HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
+    proving = new ProvingStrip(texts, own::holdOrLift, own::verify);
     column = new CallColumn(model, texts);
     preparation = new PreparationStrip(model, texts, own::setUp);
     card = new CheckCard(texts, own::declareVoid, preparation);
@@ -71,9 +73,10 @@ public final class LineScreen implements Page {
     acts = new ActBar(model, texts, own, doors);
     keys.add(retry, callAllTheSame);
     status.addTo(keys);
+    proving.addTo(keys);
     preparation.addTo(keys);
     acts.addTo(keys);
-    VBox middle = new VBox(stuck, told, refused, new StackPane(card, clear));
+    VBox middle = new VBox(proving, stuck, told, refused, new StackPane(card, clear));
     VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
     middle.getStyleClass().add("middle");
     // However much there is to say, the buttons below stay whole
@@ -112,6 +115,7 @@ public final class LineScreen implements Page {
     retry.setDisable(page.unwritten() == 0);
     notice.show(model.notice().get());
     refused.show(page.refused());
+    proving.show(page.proving());
     column.show(page);
     Optional<CheckPage> check = page.check();
     card.setVisible(check.isPresent());
@@ -120,7 +124,7 @@ public final class LineScreen implements Page {
     if (check.isEmpty()) {
       preparation.rest();
     }
-    clear.show(model.leftLast().get());
+    clear.show(model.leftLast().get(), page.proving().stopped());
     acts.show();
     makeRoom();
     askForFigures();
@@ -149,7 +153,8 @@ public final class LineScreen implements Page {
 
   /** Strips above the check and what it asks of bow and arrow take their room from the reading. */
   private void makeRoom() {
-    boolean strips = stuck.isVisible() || notice.isVisible() || refused.isVisible();
+    boolean strips =
+        stuck.isVisible() || notice.isVisible() || refused.isVisible() || proving.isVisible();
     boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
     root.pseudoClassStateChanged(CROWDED, strips || prepares);
     root.pseudoClassStateChanged(PACKED, strips && prepares);
