@@ -93,8 +93,17 @@ public final class Proving {
         "Type a number with a decimal point and its unit, such as 296.4 ft/s.");
   }
 
+  /** The unit of a typed reading that has none: the verification's, else the division's. */
+  SpeedUnit unitToType(Book book) throws StationException {
+    if (book.standing().verification().isPresent()) {
+      return unit(book);
+    }
+    new InstrumentGate(book.standing()).requireNoHold();
+    return book.atLine().division().rule().unit();
+  }
+
   /** The unit of a typed number that has none: the reference's, or that of the limits. */
-  SpeedUnit unit(Book book) {
+  private static SpeedUnit unit(Book book) {
     Optional<Fact.VerificationBegan> began = book.standing().verification().map(v -> v.began());
     Optional<Speed> known = began.map(Fact.VerificationBegan::known);
     Optional<Speed> limit =

@@ -13,7 +13,6 @@ import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
-import lanewarden.quantity.SpeedUnit;
 import lanewarden.roster.Competitor;
 import org.jspecify.annotations.Nullable;
 
@@ -215,13 +214,7 @@ public final class Station implements AutoCloseable {
    */
   public synchronized void type(String text) throws StationException {
     duty.ready();
-    if (book.standing().verification().isPresent()) {
-      hear(typedEntry.read(text, proving.unit(book)));
-      return;
-    }
-    new InstrumentGate(book.standing()).requireNoHold();
-    SpeedUnit unit = book.atLine().division().rule().unit();
-    hear(typedEntry.read(text, unit));
+    hear(typedEntry.read(text, proving.unitToType(book)));
   }
 
   /** What is done to know that the instrument is good. */
@@ -273,13 +266,7 @@ public final class Station implements AutoCloseable {
     sign(book -> new OpenCheck(book.atLine()).ended(reason));
   }
 
-  /** What an official does with the check at the line. */
-  @FunctionalInterface
-  private interface Act {
-    List<Fact> facts(OpenCheck check) throws StationException;
-  }
-
-  private void act(Act act) throws StationException {
+  private void act(OpenCheck.Act act) throws StationException {
     sign(
         book -> {
           CheckView atLine = book.atLine();
@@ -288,14 +275,8 @@ public final class Station implements AutoCloseable {
         });
   }
 
-  /** What an official does with the line. */
-  @FunctionalInterface
-  interface Deed {
-    List<Fact> facts(Book book) throws StationException;
-  }
-
   /** Signs what somebody on duty does. */
-  synchronized void sign(Deed deed) throws StationException {
+  synchronized void sign(Book.Deed deed) throws StationException {
     SigningKey signer = duty.ready();
     List<Fact> facts = deed.facts(book);
     book.append(signer, facts);

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.OptionalInt;
 import lanewarden.written.WrittenRefused;
 import org.junit.jupiter.api.Test;
@@ -38,6 +40,15 @@ class VerificationPlanTest {
             .orElseThrow();
     assertEquals(3, plan.shots());
     assertTrue(!plan.beforeOpening() && !plan.atEnd() && plan.every().isEmpty());
+  }
+
+  @Test
+  void theTableInTheReadmeIsRight() throws Exception {
+    String readme = Files.readString(Path.of("README.md"));
+    int from = readme.indexOf("[verification]\n");
+    String table = readme.substring(from, readme.indexOf("```", from));
+    byte[] file = (STATION + table).getBytes(UTF_8);
+    assertTrue(StationSettings.read("station.toml", file).verification().isPresent());
   }
 
   @ParameterizedTest
