@@ -109,6 +109,9 @@ record CheckRow(
     if (check.phase() != Phase.BEFORE) {
       notes.add("Opened " + check.phase().phrase());
     }
+    if (check.inQuestion()) {
+      notes.add("In question since the line was held: counts for nothing");
+    }
     String grounds = check.opened().grounds();
     if (grounds != null) {
       notes.add("Called on the grounds: " + grounds);

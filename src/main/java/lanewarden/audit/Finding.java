@@ -38,10 +38,24 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     READINGS(true, "Verdicts that list other readings than stood"),
     /** A check that the rule does not allow. */
     ADMISSION(true, "Checks that the rule does not allow"),
+    /** What cannot be done while the line is held. */
+    HELD(true, "Done while the line was held"),
+    /** A verification that ended otherwise than its shots say. */
+    VERIFICATION(true, "Verifications of the instrument that do not follow from their shots"),
+    /** A hold that is missing, lists other checks, or was lifted by what cannot lift it. */
+    HOLD(true, "Holds of the line that do not follow from the verifications"),
+    /** A check or a closing where a verification had to come first. */
+    VERIFICATION_DUE(true, "Verifications of the instrument that were due and missing"),
     /** Something that happened before or after it could. */
     ORDER(true, "Things out of order"),
     /** A sign-in under another name than the key was enrolled for. */
     NAME(true, "Signed with the key of another name"),
+    /** A hold of the line with the checks that it touches. */
+    IN_QUESTION(false, "Holds of the line and the checks in question"),
+    /** A verification out of its limits, or broken off. */
+    VERIFICATION_OUT(false, "Verifications of the instrument that did not pass"),
+    /** A line that closed, with a reason, without the verification that was due. */
+    VERIFICATION_SKIPPED(false, "Closed without the verification that was due"),
     /** A check that the rule does not call for by itself. */
     GROUNDS(false, "Checks called on grounds of their own"),
     /** One and the same archer whose readings could not be believed, check after check. */

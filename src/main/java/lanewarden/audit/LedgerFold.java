@@ -33,6 +33,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final List<Finding> findings = new ArrayList<>();
   private final CheckExaminer checks = new CheckExaminer(standing, findings);
   private final DrawExaminer draws = new DrawExaminer(standing, findings);
+  private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(findings);
   private final Openings openings = new Openings();
   private final Map<String, Integer> signed = new HashMap<>();
@@ -66,11 +67,13 @@ final class LedgerFold implements Consumer<Examined> {
   }
 
   private void fold(Entry entry) {
+    instrument.before();
     try {
       Optional<Fact> fact = standing.apply(entry);
       if (fact.isPresent()) {
         station.examine(entry, fact.get());
         checks.examine(entry.sequence(), fact.get());
+        instrument.examine(entry.sequence(), fact.get());
         if (fact.get() instanceof Fact.DrawMade draw) {
           draws.examine(entry.sequence(), draw);
         } else if (fact.get() instanceof Fact.StationOpened opened) {
@@ -93,6 +96,7 @@ final class LedgerFold implements Consumer<Examined> {
   /** What it all amounts to, once the last entry is verified. */
   Evidence finish(Verification verification) {
     checks.finish();
+    instrument.finish();
     new SpreadExaminer(standing, findings).finish();
     station.finish(verification.officials(), verification.organizer());
     verification.faults().forEach(f -> faulty.add(f.sequence()));

@@ -78,6 +78,7 @@ final class PageWriter {
         evidence.standing().draws().stream().map(PageWriter::draw).toList(),
         officials(),
         evidence.openings().pages(),
+        VerificationSheet.of(evidence.standing(), names),
         divisions(),
         FailLine.of(checks),
         checks.stream().map(this::row).toList());

@@ -29,6 +29,7 @@ record ReportPage(
     List<Draw> draws,
     List<Official> officials,
     List<Instrument> instruments,
+    VerificationSheet verifications,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     List<CheckRow> checks) {

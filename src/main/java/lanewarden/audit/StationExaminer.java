@@ -78,9 +78,9 @@ final class StationExaminer {
     } else if (fact instanceof Fact.LineRefused line) {
       refused(number, line);
     } else if (fact instanceof Fact.ReadingTaken reading) {
-      if (!ReadingMark.isMeasured(reading.source())) {
-        notMeasured.computeIfAbsent(reading.source(), s -> new ArrayList<>()).add(number);
-      }
+      measured(number, reading.source());
+    } else if (fact instanceof Fact.VerificationShot shot) {
+      measured(number, shot.source());
     } else if (fact instanceof Fact.OfficialSignedIn in) {
       signIns.put(number, new SignIn(entry.signer(), in.name()));
     } else if (fact instanceof Fact.PhaseBegan began) {
@@ -92,6 +92,12 @@ final class StationExaminer {
         exchanged(number, "roster", adopted.file(), adopted.sha256(), "");
       }
       rosterSeen = true;
+    }
+  }
+
+  private void measured(long number, String source) {
+    if (!ReadingMark.isMeasured(source)) {
+      notMeasured.computeIfAbsent(source, s -> new ArrayList<>()).add(number);
     }
   }
 

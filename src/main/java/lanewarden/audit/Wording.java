@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Verdict;
 
@@ -67,6 +68,21 @@ final class Wording {
 
   static String verdict(Verdict verdict) {
     return quoted(verdict.word()) + " (" + verdict.reason() + ")";
+  }
+
+  /** When verifications of the instrument are due. */
+  static String plan(Fact.VerificationPlanned plan) {
+    List<String> when = new ArrayList<>();
+    if (plan.beforeOpening()) {
+      when.add("at the opening");
+    }
+    if (plan.every() != null) {
+      when.add("after " + count(plan.every(), "competitor"));
+    }
+    if (plan.atEnd()) {
+      when.add("at the end");
+    }
+    return when.isEmpty() ? "never" : String.join(", ", when);
   }
 
   /** Enough of a hash to tell two apart. */

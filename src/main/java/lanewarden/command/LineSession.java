@@ -95,8 +95,13 @@ final class LineSession {
       case OUT -> {
         return false;
       }
+      case PROVE -> station.proving().begin();
+      case REFERENCE -> station.proving().reference(rest);
+      case BREAK -> station.proving().breakOff(rest);
+      case HOLD -> station.proving().hold(rest);
+      case LIFT -> station.proving().lift(rest);
       case CLOSE -> {
-        station.closeLine();
+        station.closeLine(rest.replaceFirst("(?i)^because\\s+", ""));
         return false;
       }
     }

@@ -34,7 +34,17 @@ enum LineWord {
   /** The official leaves. */
   OUT("", "sign out and leave; a running check stays at the line"),
   /** The line closes. */
-  CLOSE("", "close the line for today, sign out and leave"),
+  CLOSE("[because WHY]", "close the line for today, sign out and leave; why, if not verified"),
+  /** The instrument is verified. */
+  PROVE("", "begin a verification: the next shots go through instrument and reference"),
+  /** What the second instrument shows. */
+  REFERENCE("SPEED", "type what the second instrument shows of the last shot of a verification"),
+  /** The verification ends early. */
+  BREAK("REASON", "break the verification off; it counts for nothing"),
+  /** The line is held. */
+  HOLD("REASON", "hold the line for a doubt about the instrument: no calls, no verdicts"),
+  /** A hold is lifted. */
+  LIFT("REASON", "lift a hold that was put on by hand; else only a good verification does"),
   /** Another phase of the event begins. */
   PHASE("WORD [because WHY]", "begin a phase: before, during, after; back only with a reason"),
   /** Draws who is to be checked. */

@@ -28,6 +28,7 @@ final class Narration {
     told.add(link(now));
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
+    told.addAll(ProvingNarration.of(now.verification()));
     now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
     if (stuck(now)) {
       told.add(waiting(now));
@@ -52,6 +53,7 @@ final class Narration {
       told.add(left(before.check().get(), now));
     }
     now.check().ifPresent(view -> told.addAll(check(same, view)));
+    told.addAll(ProvingNarration.between(before.verification(), now.verification()));
     // A line of a check is told with the check
     now.refused()
         .filter(line -> line.check() == null && !now.refused().equals(before.refused()))

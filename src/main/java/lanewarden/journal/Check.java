@@ -35,6 +35,8 @@ import org.jspecify.annotations.Nullable;
  *     was read, though a tick or the band was still open
  * @param verdict the verdict that stands, if one does
  * @param closed how it left the line, if it did
+ * @param inQuestion whether a hold puts its outcome in question: it then counts neither for nor
+ *     against the competitor, who may be called again
  */
 public record Check(
     long number,
@@ -49,7 +51,8 @@ public record Check(
     List<Fact.LineRefused> refused,
     boolean wasOver,
     Optional<GivenVerdict> verdict,
-    Optional<Fact.CheckClosed> closed) {
+    Optional<Fact.CheckClosed> closed,
+    boolean inQuestion) {
 
   /** Copies the lists. */
   public Check {
@@ -147,7 +150,8 @@ public record Check(
         List.of(),
         false,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   /** The shots as the rules judge them. */
@@ -202,11 +206,17 @@ public record Check(
   /**
    * Whether this check uses up a re-check: it is over, or it was and did not come back within. So
    * no void, however well reasoned, turns a fail into a check that never was, and neither does
-   * ending a check that only lacks a tick or its band.
+   * ending a check that only lacks a tick or its band. What is in question uses up none.
    */
   public boolean usesRecheck() {
-    return outcome().map(Outcome.OVER::equals).orElse(false)
-        || (wasOver && !outcome().equals(Optional.of(Outcome.WITHIN)));
+    return !inQuestion
+        && (outcome().map(Outcome.OVER::equals).orElse(false)
+            || (wasOver && !outcome().equals(Optional.of(Outcome.WITHIN))));
+  }
+
+  /** Whether it came to an outcome by shots, which a doubt about the instrument then touches. */
+  public boolean restsOnInstrument() {
+    return !shots.isEmpty() && (verdict.isPresent() || wasOver);
   }
 
   /** Whether the competitor has left the line. */
@@ -314,6 +324,11 @@ public record Check(
     return changed(to -> to.closed = Optional.of(fact));
   }
 
+  /** Puts its outcome in question, or clears it of that. */
+  Check question(boolean now) {
+    return changed(to -> to.inQuestion = now);
+  }
+
   private Check changed(Consumer<Draft> change) {
     Draft draft = new Draft(this);
     change.accept(draft);
@@ -330,6 +345,7 @@ public record Check(
     private boolean wasOver;
     private Optional<GivenVerdict> verdict;
     private Optional<Fact.CheckClosed> closed;
+    private boolean inQuestion;
 
     Draft(Check from) {
       this.from = from;
@@ -340,6 +356,7 @@ public record Check(
       this.wasOver = from.wasOver;
       this.verdict = from.verdict;
       this.closed = from.closed;
+      this.inQuestion = from.inQuestion;
     }
 
     Check done() {
@@ -356,7 +373,8 @@ public record Check(
           refused,
           wasOver,
           verdict,
-          closed);
+          closed,
+          inQuestion);
     }
   }
 

@@ -303,6 +303,91 @@ public sealed interface Fact {
   /** The link to the instrument came, went or ended. */
   record LinkChanged(String state, String words, Instant at) implements Fact {}
 
-  /** The line closed. */
-  record StationClosed() implements Fact {}
+  /**
+   * The line closed.
+   *
+   * @param reason why it closed without the verification that was due, or null where none was
+   */
+  record StationClosed(@Nullable String reason) implements Fact {}
+
+  /**
+   * When the instrument is to be verified, from here on; until the first such entry, never.
+   *
+   * @param beforeOpening whether before the first competitor after each opening of the line
+   * @param every how many competitors may be called before the next one, or null for no such limit
+   * @param atEnd whether before the line closes
+   */
+  record VerificationPlanned(boolean beforeOpening, @Nullable Integer every, boolean atEnd)
+      implements Fact {}
+
+  /**
+   * Shots through the station's instrument and a reference begin. The verification is named by the
+   * sequence of this entry.
+   *
+   * @param occasion why now, in the words of {@link Occasion}
+   * @param reference what the instrument is held against, in words
+   * @param shots how many are taken
+   * @param mostBias the limit of the mean difference, either way: a share or a speed
+   * @param mostSpread the limit of the standard deviation of the differences, likewise
+   * @param known the speed that the reference is known to have, or null where each shot has its own
+   */
+  record VerificationBegan(
+      String occasion,
+      String reference,
+      int shots,
+      String mostBias,
+      String mostSpread,
+      @Nullable Speed known)
+      implements Fact {}
+
+  /**
+   * A shot of a verification, with the meaning of {@link ReadingTaken}.
+   *
+   * @param reference what the reference says of it, or null where that is still to be typed
+   */
+  record VerificationShot(
+      long verification,
+      int shot,
+      Speed speed,
+      String raw,
+      String source,
+      String instrument,
+      Instant at,
+      @Nullable Speed reference)
+      implements Fact {}
+
+  /** What the second instrument showed of a shot, typed by the official. */
+  record ReferenceTyped(long verification, int shot, Speed reference) implements Fact {}
+
+  /**
+   * A verification ended.
+   *
+   * @param passed whether bias and spread are within their limits
+   * @param words the figures that decided, or how far it came
+   * @param reason why it was broken off, or null where all its shots were taken
+   */
+  record VerificationEnded(long verification, boolean passed, String words, @Nullable String reason)
+      implements Fact {}
+
+  /**
+   * The line is held: nobody is called and no verdict is given until it is lifted. The hold is
+   * named by the sequence of this entry.
+   *
+   * @param verification the one that was out of its limits, or null where an official holds the
+   *     line
+   * @param checks those that came to an outcome since the last good verification, in order
+   */
+  record LineHeld(@Nullable Long verification, String reason, List<Long> checks) implements Fact {
+    /** Copies the list. */
+    public LineHeld {
+      checks = List.copyOf(checks);
+    }
+  }
+
+  /**
+   * A hold is lifted.
+   *
+   * @param verification the good one that lifts it, or null where an official does
+   */
+  record HoldLifted(long hold, @Nullable Long verification, String reason) implements Fact {}
 }

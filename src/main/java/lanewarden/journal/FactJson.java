@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.deser.std.FromStringDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -62,6 +61,13 @@ public final class FactJson {
     kinds.put("check-closed", Fact.CheckClosed.class);
     kinds.put("link-changed", Fact.LinkChanged.class);
     kinds.put("station-closed", Fact.StationClosed.class);
+    kinds.put("verification-planned", Fact.VerificationPlanned.class);
+    kinds.put("verification-began", Fact.VerificationBegan.class);
+    kinds.put("verification-shot", Fact.VerificationShot.class);
+    kinds.put("reference-typed", Fact.ReferenceTyped.class);
+    kinds.put("verification-ended", Fact.VerificationEnded.class);
+    kinds.put("line-held", Fact.LineHeld.class);
+    kinds.put("hold-lifted", Fact.HoldLifted.class);
     return kinds;
   }
 
@@ -90,7 +96,6 @@ public final class FactJson {
         .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
         .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-        .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
         .build();
   }
 

@@ -10,7 +10,8 @@ import lanewarden.rules.Lapse;
  * The checks that one competitor had already, as far as they bear on the next.
  *
  * <p>A pass ends an account: fails before it do not count against a check that is called because
- * the pass lapsed.
+ * the pass lapsed. A check that is in question counts for nothing, neither as a pass nor as a fail;
+ * it only lets its competitor come back.
  *
  * @param all in the order opened
  */
@@ -25,19 +26,22 @@ public record PastChecks(List<Check> all) {
     return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
   }
 
+  private Optional<Check> lastPass() {
+    return last().filter(PastChecks::isPass);
+  }
+
+  private static boolean isPass(Check check) {
+    return !check.inQuestion() && check.outcome().equals(Optional.of(Outcome.WITHIN));
+  }
+
   /** The pass that the competitor has, unless it lapsed by a change of division. */
   public Optional<Check> pass(Division now) {
-    return last()
-        .filter(check -> check.outcome().equals(Optional.of(Outcome.WITHIN)))
-        .filter(check -> !lapsedByClass(check, now));
+    return lastPass().filter(check -> !lapsedByClass(check, now));
   }
 
   /** Whether the competitor's pass lapsed because they now shoot in another division. */
   public boolean passLapsedByClass(Division now) {
-    return last()
-        .filter(check -> check.outcome().equals(Optional.of(Outcome.WITHIN)))
-        .filter(check -> lapsedByClass(check, now))
-        .isPresent();
+    return lastPass().filter(check -> lapsedByClass(check, now)).isPresent();
   }
 
   private static boolean lapsedByClass(Check pass, Division now) {
@@ -48,7 +52,7 @@ public record PastChecks(List<Check> all) {
   /** Whether the next check goes on where one in this division ended without a pass. */
   boolean goesOn(Division now) {
     return last()
-        .filter(check -> !check.outcome().equals(Optional.of(Outcome.WITHIN)))
+        .filter(check -> !isPass(check))
         .filter(check -> check.opened().division().equals(now.code()))
         .isPresent();
   }
@@ -57,7 +61,7 @@ public record PastChecks(List<Check> all) {
   private List<Check> sincePass() {
     int from = 0;
     for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).outcome().equals(Optional.of(Outcome.WITHIN))) {
+      if (isPass(all.get(i))) {
         from = i + 1;
       }
     }
@@ -79,6 +83,7 @@ public record PastChecks(List<Check> all) {
    */
   public Optional<Consequence> consequence() {
     return sincePass().stream()
+        .filter(check -> !check.inQuestion())
         .flatMap(check -> check.verdict().stream())
         .flatMap(given -> given.follows().stream())
         .reduce((earlier, later) -> later)

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import lanewarden.ledger.Entry;
 import lanewarden.roster.Competitor;
 import lanewarden.roster.Roster;
@@ -37,6 +38,7 @@ public final class Standing {
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
   private final List<Draw> draws = new ArrayList<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
+  private final InstrumentStanding instrument = new InstrumentStanding();
   private Phase phase = Phase.BEFORE;
   private @Nullable RuleBook ruleBook;
   private Fact.@Nullable RosterAdopted roster;
@@ -70,6 +72,7 @@ public final class Standing {
       roster = adopted;
     } else if (fact instanceof Fact.StationOpened openedNow) {
       opened = openedNow;
+      instrument.opened(sequence);
     } else if (fact instanceof Fact.StationClosed) {
       opened = null;
       official = null;
@@ -83,9 +86,19 @@ public final class Standing {
       phase = began.phase();
     } else if (fact instanceof Fact.DrawMade draw) {
       draws.add(new Draw(sequence, inForce(), draw));
-    } else {
+    } else if (fact instanceof Fact.LineHeld held) {
+      held.checks().forEach(this::check);
+      instrument.hold(new Hold(sequence, at, signer, held, Optional.empty()));
+      question(held);
+    } else if (fact instanceof Fact.HoldLifted lifted) {
+      question(instrument.lift(lifted).fact());
+    } else if (!instrument.fold(sequence, at, signer, fact)) {
       foldCheck(sequence, at, signer, fact);
     }
+  }
+
+  private void question(Fact.LineHeld held) {
+    held.checks().forEach(n -> put(check(n).question(instrument.questions(n))));
   }
 
   private void foldCheck(long sequence, Instant at, String signer, Fact fact) {
@@ -170,7 +183,10 @@ public final class Standing {
   }
 
   private Optional<Outcome> lastDecided(String bib) {
-    return checksOf(bib).stream().flatMap(c -> c.outcome().stream()).reduce((a, b) -> b);
+    return checksOf(bib).stream()
+        .filter(check -> !check.inQuestion())
+        .flatMap(check -> check.outcome().stream())
+        .reduce((earlier, later) -> later);
   }
 
   /** The rule book in force. */
@@ -275,5 +291,66 @@ public final class Standing {
   /** Lines refused while no check was running. */
   public List<Fact.LineRefused> strayLines() {
     return List.copyOf(strayLines);
+  }
+
+  /** When the instrument is to be verified. */
+  public Fact.VerificationPlanned verificationPlan() {
+    return instrument.plan();
+  }
+
+  /** Every verification of the instrument, in the order begun. */
+  public List<InstrumentVerification> verifications() {
+    return instrument.verifications();
+  }
+
+  /** The verification that runs. */
+  public Optional<InstrumentVerification> verification() {
+    return instrument.running();
+  }
+
+  /** The last verification that ended within its limits. */
+  public Optional<InstrumentVerification> goodVerification() {
+    return instrument.good();
+  }
+
+  /** Every hold, in order. */
+  public List<Hold> holds() {
+    return instrument.holds();
+  }
+
+  /** The hold that stands; where several do, the last. */
+  public Optional<Hold> hold() {
+    return instrument.holds().stream().filter(Hold::stands).reduce((earlier, later) -> later);
+  }
+
+  /** The verification that must come before the next competitor is called, if one must. */
+  public Optional<Occasion> verificationDue() {
+    return instrument.due(checks.values());
+  }
+
+  /** How many competitors may be called before a verification is due; empty for no such limit. */
+  public OptionalInt callsLeft() {
+    return instrument.callsLeft(checks.values());
+  }
+
+  /** Whether a verification must come before the line closes. */
+  public boolean verificationDueAtEnd() {
+    return instrument.dueAtEnd(checks.values());
+  }
+
+  /**
+   * The checks that came to an outcome by shots since the last good verification, in order: those
+   * that a hold puts in question.
+   */
+  public List<Long> checksSinceGood() {
+    return instrument.sinceGood(checks.values());
+  }
+
+  /** Those whose last check is in question: they are to be checked again. */
+  public List<Check> toBeCheckedAgain() {
+    return numbersByBib.values().stream()
+        .map(numbers -> check(numbers.get(numbers.size() - 1)))
+        .filter(Check::inQuestion)
+        .toList();
   }
 }

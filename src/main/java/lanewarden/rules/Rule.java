@@ -203,8 +203,8 @@ public record Rule(
   }
 
   /**
-   * The fastest true speed that the rule tolerates for this set-up, whatever guard band stands about
-   * it. Empty where no limit applies or a figure is missing.
+   * The fastest true speed that the rule tolerates for this set-up, whatever guard band stands
+   * about it. Empty where no limit applies or a figure is missing.
    */
   public Optional<Speed> tolerated(SetUp setUp) {
     return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::tolerated) : Optional.empty();

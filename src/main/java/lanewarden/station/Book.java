@@ -38,6 +38,12 @@ final class Book implements AutoCloseable {
     this.roster = roster;
   }
 
+  /** What an official does, as things stand. */
+  @FunctionalInterface
+  interface Deed {
+    List<Fact> facts(Book book) throws StationException;
+  }
+
   /** Verifies, opens and folds the ledger of an event. */
   static Book open(EventFolder folder, Clock clock, LongSupplier nanos) throws StationException {
     try {

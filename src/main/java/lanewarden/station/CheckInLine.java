@@ -69,8 +69,9 @@ public final class CheckInLine implements AutoCloseable {
   }
 
   /**
-   * Waits for the arrows of the check at the line: until it takes no more of them, or nothing more
-   * comes. In a rehearsal that is known; else nothing has come when the line was quiet so long.
+   * Waits for the arrows of the verification that goes on or the check at the line: until it takes
+   * no more of them, or nothing more comes. In a rehearsal that is known; else nothing has come
+   * when the line was quiet so long.
    */
   public void awaitArrows(Duration quiet) throws InterruptedException {
     if (rehearsal.isPresent()) {
@@ -90,7 +91,8 @@ public final class CheckInLine implements AutoCloseable {
   }
 
   private static boolean isOpen(LineView view) {
-    return view.check().filter(CheckView::takesShots).isPresent();
+    return view.verification().running().isPresent()
+        || view.check().filter(CheckView::takesShots).isPresent();
   }
 
   /** Whoever is on duty signs out; a check that runs stays at the line. */

@@ -120,7 +120,9 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
 
   /** What the rule says follows this outcome, for people; empty where nothing does. */
   public Optional<String> follows() {
-    return check.verdict().flatMap(this::follows);
+    return check.inQuestion()
+        ? Optional.of("a re-check that uses none up, since the instrument is in doubt")
+        : check.verdict().flatMap(this::follows);
   }
 
   private Optional<String> follows(Check.GivenVerdict given) {
@@ -142,6 +144,9 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
    * Whether the competitor may be called once more after this outcome, as far as this check says.
    */
   public boolean mayComeBack() {
+    if (check.inQuestion()) {
+      return true;
+    }
     boolean fails = outcome().filter(o -> o != Outcome.WITHIN).isPresent();
     return fails
         && new PastChecks(List.of(check)).consequence().isEmpty()

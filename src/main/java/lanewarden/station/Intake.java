@@ -39,7 +39,7 @@ final class Intake {
   /** Writes what waits, as far as it can be written; nothing that waits is lost. */
   void write(SigningKey signer) {
     waiting.write(
-        signal -> write(signer, taking.of(signal, book.check(), book.head().sequence() + 1)),
+        signal -> write(signer, taking.of(signal, book)),
         heardOffDuty -> write(signer, taking.offDuty(heardOffDuty)));
   }
 
@@ -48,20 +48,28 @@ final class Intake {
     for (Fact fact : facts) {
       if (fact instanceof Fact.LineRefused line) {
         refused = line;
-      } else if (fact instanceof Fact.ReadingTaken) {
+      } else if (fact instanceof Fact.ReadingTaken || fact instanceof Fact.VerificationShot) {
         refused = null;
       }
     }
   }
 
-  /** The line refused last, until a reading or {@link #clear}. */
+  /** The line refused last, until a reading or {@link #clearAfter}. */
   Optional<Fact.LineRefused> refused() {
     return Optional.ofNullable(refused);
   }
 
-  /** Another competitor begins: what was refused before is of no more use. */
-  void clear() {
-    refused = null;
+  /** What was refused before is of no more use once somebody comes or leaves. */
+  void clearAfter(List<Fact> done) {
+    if (done.stream().anyMatch(Intake::begins)) {
+      refused = null;
+    }
+  }
+
+  private static boolean begins(Fact fact) {
+    return fact instanceof Fact.CheckOpened
+        || fact instanceof Fact.CheckClosed
+        || fact instanceof Fact.VerificationBegan;
   }
 
   /** What was last heard of the link. */

@@ -19,6 +19,7 @@ import lanewarden.rules.Phase;
  * @param check the check at the line, decided or not, until it is closed
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
+ * @param verification how far the instrument can be believed
  * @param head the ledger's last entry
  * @param trouble what keeps the line from going on, as a full disk does
  * @param unwritten signals that were received and wait to be written
@@ -34,6 +35,7 @@ public record LineView(
     Optional<CheckView> check,
     Optional<Fact.LineRefused> refused,
     Progress progress,
+    VerificationView verification,
     Head head,
     Optional<Trouble> trouble,
     int unwritten) {
@@ -70,8 +72,8 @@ public record LineView(
   /**
    * How far the roster is.
    *
-   * @param within competitors whose last check ended within
-   * @param over competitors whose last check ended otherwise
+   * @param within competitors whose last check that is not in question ended within
+   * @param over competitors whose last check that is not in question ended otherwise
    * @param competitors on the roster
    */
   public record Progress(int within, int over, int competitors) {}

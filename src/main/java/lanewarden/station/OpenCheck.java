@@ -17,6 +17,12 @@ import org.jspecify.annotations.Nullable;
  */
 record OpenCheck(CheckView view) {
 
+  /** What an official does with it. */
+  @FunctionalInterface
+  interface Act {
+    List<Fact> facts(OpenCheck check) throws StationException;
+  }
+
   private Check check() {
     return view.check();
   }

@@ -12,7 +12,6 @@ import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
-import lanewarden.quantity.SpeedUnit;
 import lanewarden.roster.Competitor;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +32,9 @@ public final class Station implements AutoCloseable {
   /** The code of the trouble that a phase which lies behind takes a reason. */
   public static final String PHASE_BACK = "PHASE-BACK";
 
+  /** The code of the trouble that the instrument must be verified first. */
+  public static final String VERIFICATION_DUE = "VERIFICATION-DUE";
+
   private final EventFolder folder;
   private final Book book;
   private final StationPapers papers;
@@ -41,6 +43,7 @@ public final class Station implements AutoCloseable {
   private final TypedEntry typedEntry;
   private final Intake intake;
   private final Duty duty;
+  private final Proving proving;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable Trouble notice;
 
@@ -59,6 +62,7 @@ public final class Station implements AutoCloseable {
     this.intake = new Intake(book, papers);
     this.duty = new Duty(intake);
     this.typedEntry = new TypedEntry(papers.profile().plausible(), clock);
+    this.proving = new Proving(this, papers.settings().verification(), typedEntry);
   }
 
   /**
@@ -105,6 +109,7 @@ public final class Station implements AutoCloseable {
         book.check().map(check -> check.seenFrom(papers.settings().place())),
         intake.refused(),
         book.progress(),
+        proving.view(book.standing()),
         book.head(),
         intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
         intake.size());
@@ -141,6 +146,7 @@ public final class Station implements AutoCloseable {
       if (!book.standing().opened().equals(Optional.of(opening))) {
         facts.add(opening);
       }
+      proving.planned(book.standing()).ifPresent(facts::add);
       adoption.roster().ifPresent(facts::add);
       book.append(opened, facts);
       duty.begin(opened);
@@ -152,8 +158,7 @@ public final class Station implements AutoCloseable {
   /** The official leaves; a check that runs stays where it is. */
   public synchronized void signOut() throws StationException {
     SigningKey leaving = duty.ready();
-    book.append(
-        leaving, List.of(new Fact.OfficialSignedOut(book.standing().official().orElse(""))));
+    book.append(leaving, new Leaving(book).signedOut());
     duty.end();
     tell();
   }
@@ -177,47 +182,36 @@ public final class Station implements AutoCloseable {
    * @throws StationException as the plain call does, and if the grounds are not what it takes
    */
   public synchronized void call(String bibOrName, String grounds) throws StationException {
-    SigningKey signer = duty.ready();
-    Admission admission = book.admission();
-    Competitor competitor = admission.find(bibOrName);
-    List<Fact> facts = new ArrayList<>();
-    Optional<CheckView> atLine = book.check();
-    if (atLine.isPresent()) {
-      facts.add(new OpenCheck(atLine.get()).closed());
-    }
-    Fact.CheckOpened opening = admission.open(competitor, grounds);
-    facts.add(opening);
-    Ruling.on(
-            opening,
-            book.head().sequence() + facts.size(),
-            admission.division(competitor.division()),
-            book.ruleBook().sha256(),
-            book.standing().phase())
-        .ifPresent(facts::add);
-    book.settleDoubt();
-    book.append(signer, facts);
-    intake.clear();
-    notice = null;
-    tell();
+    sign(
+        book -> {
+          List<Fact> facts = new Calling(book).of(bibOrName, grounds);
+          book.settleDoubt();
+          notice = null;
+          return facts;
+        });
   }
 
   /**
    * On which grounds a competitor could be called; empty where none are needed or none would help.
    */
   public synchronized Optional<Grounds> grounds(String bibOrName) throws StationException {
-    Admission admission = book.admission();
-    return admission.grounds(admission.find(bibOrName));
+    return new Calling(book).grounds(bibOrName);
   }
 
   /**
-   * Takes a reading typed by the official, marked as typed.
+   * Takes a reading typed by the official, marked as typed; while the instrument is verified, a
+   * shot of that.
    *
-   * @param text a speed; without a unit it is in the division's
+   * @param text a speed; without a unit it is in the division's, or the reference's
    */
   public synchronized void type(String text) throws StationException {
     duty.ready();
-    SpeedUnit unit = book.atLine().division().rule().unit();
-    hear(typedEntry.read(text, unit));
+    hear(typedEntry.read(text, proving.unitToType(book)));
+  }
+
+  /** What is done to know that the instrument is good. */
+  public Proving proving() {
+    return proving;
   }
 
   /**
@@ -270,28 +264,30 @@ public final class Station implements AutoCloseable {
   }
 
   /** The competitor leaves the line after a verdict. */
-  public synchronized void next() throws StationException {
-    act(check -> List.of(check.closed()));
-    intake.clear();
-    tell();
+  public void next() throws StationException {
+    sign(book -> List.of(new OpenCheck(book.atLine()).closed()));
   }
 
   /** Ends the check at the line without a verdict, for a reason. */
-  public synchronized void endCheck(String reason) throws StationException {
-    act(check -> check.ended(reason));
-    intake.clear();
-    tell();
+  public void endCheck(String reason) throws StationException {
+    sign(book -> new OpenCheck(book.atLine()).ended(reason));
   }
 
-  /** What an official does with the check at the line. */
-  @FunctionalInterface
-  private interface Act {
-    List<Fact> facts(OpenCheck check) throws StationException;
+  private void act(OpenCheck.Act act) throws StationException {
+    sign(
+        book -> {
+          CheckView atLine = book.atLine();
+          new InstrumentGate(book.standing()).requireNoHold();
+          return act.facts(new OpenCheck(atLine));
+        });
   }
 
-  private synchronized void act(Act act) throws StationException {
+  /** Signs what somebody on duty does. */
+  synchronized void sign(Book.Deed deed) throws StationException {
     SigningKey signer = duty.ready();
-    book.append(signer, act.facts(new OpenCheck(book.atLine())));
+    List<Fact> facts = deed.facts(book);
+    book.append(signer, facts);
+    intake.clearAfter(facts);
     tell();
   }
 
@@ -302,11 +298,12 @@ public final class Station implements AutoCloseable {
    * @param phase its word or phrase, such as {@code during} or {@code during the event}
    * @param reason why; without one the event only goes on, never back
    */
-  public synchronized void begin(String phase, String reason) throws StationException {
-    SigningKey signer = duty.ready();
-    PhaseChange change = new PhaseChange(book.standing().phase());
-    book.append(signer, List.of(change.to(PhaseChange.named(phase), reason)));
-    tell();
+  public void begin(String phase, String reason) throws StationException {
+    sign(
+        book -> {
+          PhaseChange change = new PhaseChange(book.standing().phase());
+          return List.of(change.to(PhaseChange.named(phase), reason));
+        });
   }
 
   /**
@@ -346,17 +343,15 @@ public final class Station implements AutoCloseable {
     }
   }
 
-  /** Closes the line and signs the official out. */
-  public synchronized void closeLine() throws StationException {
+  /**
+   * Closes the line and signs the official out.
+   *
+   * @param reason why without a verification of the instrument that is due; blank where none is
+   */
+  public synchronized void closeLine(String reason) throws StationException {
     SigningKey signer = duty.ready();
-    List<Fact> facts = new ArrayList<>();
-    Optional<CheckView> atLine = book.check();
-    if (atLine.isPresent()) {
-      facts.add(new OpenCheck(atLine.get()).closed());
-    }
-    facts.add(new Fact.OfficialSignedOut(book.standing().official().orElse("")));
-    facts.add(new Fact.StationClosed());
-    book.append(signer, facts);
+    Optional<String> signed = proving.reasonToClose(book, reason);
+    book.append(signer, new Leaving(book).closed(signed));
     duty.end();
     tell();
   }

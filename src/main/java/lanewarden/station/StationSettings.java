@@ -18,6 +18,7 @@ import lanewarden.written.WrittenRefused;
  * @param accuracy what is known of the instrument's errors, if anything is
  * @param place where the instrument stands, if that is said
  * @param second an instrument behind the first, if there is one
+ * @param verification when and how the instrument is verified, if it is
  */
 public record StationSettings(
     String station,
@@ -26,11 +27,20 @@ public record StationSettings(
     String port,
     Optional<ReadingUncertainty> accuracy,
     Optional<Place> place,
-    Optional<SecondInstrument> second) {
+    Optional<SecondInstrument> second,
+    Optional<VerificationPlan> verification) {
 
-  /** One instrument of which nothing more is known. */
+  /** One instrument of which nothing more is known, and that nobody verifies. */
   public StationSettings(String station, String profile, Kind kind, String port) {
-    this(station, profile, kind, port, Optional.empty(), Optional.empty(), Optional.empty());
+    this(
+        station,
+        profile,
+        kind,
+        port,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Where readings come from. */
@@ -71,6 +81,10 @@ public record StationSettings(
     Optional<Place> place = WrittenPlace.read(root);
     Optional<ReadingUncertainty> accuracy = WrittenAccuracy.read(root, place);
     Optional<SecondInstrument> second = SecondInstrument.read(root, kind, port);
+    Optional<VerificationPlan> verification =
+        root.has(VerificationPlan.TABLE)
+            ? root.section(VerificationPlan.TABLE).flatMap(VerificationPlan::read)
+            : Optional.empty();
     root.closed();
     page.refuseIfFaulty();
     return new StationSettings(
@@ -80,7 +94,8 @@ public record StationSettings(
         port.orElse(""),
         accuracy,
         place,
-        second);
+        second,
+        verification);
   }
 
   /** The name of a profile beside the settings. */
@@ -128,7 +143,8 @@ public record StationSettings(
         + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "")
         + place.map(WrittenPlace::toToml).orElse("")
         + accuracy.map(AccuracyText::of).orElse("")
-        + second.map(SecondInstrument::toToml).orElse("");
+        + second.map(SecondInstrument::toToml).orElse("")
+        + verification.map(VerificationPlan::toToml).orElse("");
   }
 
   static String quoted(String text) {

@@ -14,22 +14,37 @@ import lanewarden.journal.SecondReading;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a signal from an instrument means for the check at the line.
+ * What a signal from an instrument means for the verification that runs or the check at the line.
  *
  * @param papers say how far to believe a reading
  */
 record Taking(StationPapers papers) {
 
   /**
-   * The facts that a signal amounts to: a reading with the verdict it brings, or a refusal.
-   *
-   * @param check the check at the line, if one is there
-   * @param next the sequence that the first of these facts will have
+   * The facts that a signal amounts to: a shot or a reading with the outcome it brings, or a
+   * refusal.
    */
-  List<Fact> of(Signal signal, Optional<CheckView> check, long next) {
-    if (signal instanceof Signal.Heard heard) {
-      return of(heard.reading(), check, next);
+  List<Fact> of(Signal signal, Book book) {
+    if (!(signal instanceof Signal.Heard heard)) {
+      return unheard(signal, book.check());
     }
+    Reading reading = heard.reading();
+    long next = book.head().sequence() + 1;
+    Optional<RunningVerification> running = RunningVerification.of(book.standing());
+    if (running.isPresent()) {
+      Optional<String> against = running.get().against(reading);
+      return against.isPresent()
+          ? List.of(untimely(reading, null, "no shot of it", against.get()))
+          : running.get().shot(reading, next);
+    }
+    if (book.standing().hold().isPresent()) {
+      return List.of(
+          untimely(reading, running(book.check()), "held", "The line was held when it arrived."));
+    }
+    return of(reading, book.check(), next);
+  }
+
+  private static List<Fact> unheard(Signal signal, Optional<CheckView> check) {
     if (signal instanceof Signal.Refused refused) {
       return List.of(refused(refused.refusal(), running(check)));
     }
@@ -44,7 +59,7 @@ record Taking(StationPapers papers) {
           untimely(
               heard.reading(), null, "nobody on duty", "No official was on duty when it arrived."));
     }
-    return of(signal, Optional.empty(), 0);
+    return unheard(signal, Optional.empty());
   }
 
   private List<Fact> of(Reading reading, Optional<CheckView> view, long next) {

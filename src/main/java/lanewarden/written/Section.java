@@ -117,6 +117,15 @@ public final class Section {
     return OptionalLong.empty();
   }
 
+  /** A yes or no, written as true or false; no where the key is missing. */
+  public boolean flag(String key) {
+    Object raw = ask(key);
+    if (raw != null && !(raw instanceof Boolean)) {
+      fault(key, "true or false", describe(raw), "write " + key + " = true, without quotes");
+    }
+    return Boolean.TRUE.equals(raw);
+  }
+
   /** A day, written as a TOML local date without quotes; may be missing. */
   public Optional<LocalDate> optionalDate(String key) {
     Object raw = ask(key);

@@ -112,7 +112,8 @@ class FactJsonTest {
             "verdict-given",
             "{\"check\":3,\"ruleBook\":\"00ff\",\"outcome\":\"over\",\"reason\":\"x\","
                 + "\"readings\":[4,5]}",
-            new Fact.VerdictGiven(3, "00ff", Outcome.OVER, "x", List.of(4L, 5L), null)));
+            new Fact.VerdictGiven(3, "00ff", Outcome.OVER, "x", List.of(4L, 5L), null)),
+        Arguments.of("station-closed", "{}", new Fact.StationClosed(null)));
   }
 
   @ParameterizedTest

@@ -137,6 +137,30 @@ final class Facts {
         new Fact.CheckClosed(3, "string broke"),
         new Fact.LinkChanged("lost", "The cable is out.", Book.NOON),
         new Fact.OfficialSignedOut("Ada Holt"),
-        new Fact.StationClosed());
+        new Fact.StationClosed(null),
+        new Fact.StationClosed("the reference was lent out"),
+        new Fact.VerificationPlanned(true, 20, false),
+        new Fact.VerificationPlanned(false, null, true),
+        new Fact.VerificationBegan(
+            "opening", "check bow", 3, "0.5 %", "1 ft/s", Speed.parse("296.4 ft/s")),
+        new Fact.VerificationBegan("interval", "second instrument", 2, "1 %", "1 %", null),
+        new Fact.VerificationShot(
+            30,
+            1,
+            Speed.parse("296.1 ft/s"),
+            "MjYuMQ0K",
+            "serial port",
+            "Gate timer",
+            Book.NOON,
+            Speed.parse("296.4 ft/s")),
+        new Fact.VerificationShot(
+            31, 1, Speed.parse("90 m/s"), "", "typed", "keyboard", Book.NOON, null),
+        new Fact.ReferenceTyped(31, 1, Speed.parse("90.1 m/s")),
+        new Fact.VerificationEnded(30, true, "3 shots: bias 0", null),
+        new Fact.VerificationEnded(31, false, "broken off after 1 of 2 shots", "rain"),
+        new Fact.LineHeld(31L, "out of its limits", List.of(3L, 9L)),
+        new Fact.LineHeld(null, "the stand was knocked", List.of()),
+        new Fact.HoldLifted(40, 41L, "within its limits"),
+        new Fact.HoldLifted(42, null, "it did not move"));
   }
 }

@@ -226,7 +226,7 @@ class StandingTest {
     assertEquals(Optional.of("Ada Holt"), standing.official());
     assertEquals("Gate timer", standing.opened().orElseThrow().instrument());
     assertEquals("up", standing.link().orElseThrow().state());
-    append(new Fact.StationClosed());
+    append(new Fact.StationClosed(null));
     assertEquals(Optional.empty(), standing.official());
     assertEquals(Optional.empty(), standing.opened());
   }

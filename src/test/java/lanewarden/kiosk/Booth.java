@@ -111,7 +111,12 @@ final class Booth implements AutoCloseable {
 
   /** On the event whose rules ask for more than arrow speed. */
   static Booth ofClauses(Path temp, double width, double height) throws Exception {
-    return new Booth(CLAUSES, temp, width, height, (ledger, pdf, progress) -> {});
+    return on(CLAUSES, temp, width, height);
+  }
+
+  /** On a copy of an event of the test's own. */
+  static Booth on(EventFolder event, Path temp, double width, double height) throws Exception {
+    return new Booth(event, temp, width, height, (ledger, pdf, progress) -> {});
   }
 
   private static Stage shown(Scene scene, double width, double height) {

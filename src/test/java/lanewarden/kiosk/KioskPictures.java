@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Theme;
+import lanewarden.station.EventFolder;
 
 /** Draws every screen in every theme and two sizes into a folder. */
 final class KioskPictures {
@@ -22,6 +23,8 @@ final class KioskPictures {
   static void draw(Path folder) throws Exception {
     Files.createDirectories(folder);
     KioskPictures pictures = new KioskPictures(folder);
+    pictures.playProving(1280, 800);
+    pictures.playProving(1920, 1080);
     pictures.play(1280, 800);
     pictures.play(1920, 1080);
     pictures.playClauses(1280, 800);
@@ -60,6 +63,35 @@ final class KioskPictures {
       booth.press(KeyCode.ESCAPE);
       booth.press(KeyCode.HOME);
       take(booth, "phase" + size);
+    }
+  }
+
+  /** The instrument being verified, the line held, and an archer who is to come again. */
+  private void playProving(int width, int height) throws Exception {
+    Path temp = Files.createTempDirectory("pictures");
+    EventFolder event = ProvingScreenTest.verifying(temp.resolve("made"));
+    try (Booth booth = Booth.on(event, temp, width, height)) {
+      String size = "-" + width + "x" + height;
+      booth.signIn();
+      take(booth, "line-verify-first" + size);
+      booth.press(KeyCode.END);
+      booth.shoot("296.0 ft/s");
+      take(booth, "verification" + size);
+      booth.shoot("296.9 ft/s");
+      booth.press(KeyCode.ESCAPE);
+      booth.scan("101");
+      booth.shoot("299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+      take(booth, "line-verified" + size);
+      booth.press(KeyCode.PAGE_DOWN);
+      take(booth, "hold" + size);
+      booth.type("1");
+      booth.press(KeyCode.ENTER);
+      take(booth, "line-in-question" + size);
+      booth.press(KeyCode.END);
+      booth.shoot("299.0 ft/s", "299.1 ft/s");
+      take(booth, "verification-out" + size);
+      booth.press(KeyCode.ESCAPE);
+      take(booth, "line-held" + size);
     }
   }
 

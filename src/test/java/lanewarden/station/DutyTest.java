@@ -107,10 +107,10 @@ class DutyTest extends LineTest {
   void closingTheLineSignsOut() throws Exception {
     line.station.call("2");
     line.shoot("270 ft/s", "271 ft/s");
-    line.station.closeLine();
+    line.station.closeLine("");
     assertEquals(Optional.empty(), line.station.view().official());
     assertEquals(Optional.empty(), line.station.view().check());
     List<Fact> facts = line.facts();
-    assertEquals(new Fact.StationClosed(), facts.get(facts.size() - 1));
+    assertEquals(new Fact.StationClosed(null), facts.get(facts.size() - 1));
   }
 }

@@ -66,7 +66,7 @@ class MorningTest {
           case "setup" -> station.state(new SetUpText("", words[1].replace("draw ", ""), ""));
           case "end" -> station.endCheck(words[1]);
           case "next" -> station.next();
-          case "close" -> station.closeLine();
+          case "close" -> station.closeLine("");
           default -> station.call(typed);
         }
       }

@@ -144,7 +144,7 @@ class ReadingsTest extends LineTest {
   void nobodyLeavesTheLineUndecidedWithoutAReason() throws Exception {
     line.station.call("1");
     assertEquals("CHECK-RUNNING", codeOf(line.station::next));
-    assertEquals("CHECK-RUNNING", codeOf(line.station::closeLine));
+    assertEquals("CHECK-RUNNING", codeOf(() -> line.station.closeLine("")));
     assertEquals("REASON-MISSING", codeOf(() -> line.station.endCheck("")));
     line.station.endCheck("the string broke");
     assertEquals(Optional.empty(), line.station.view().check());

@@ -41,7 +41,7 @@ public record BoardPage(
         view.division().name(),
         Figure.last(view),
         Wording.limit(view, texts),
-        Sign.of(view.outcome()),
+        Sign.of(view),
         Wording.outcome(view, texts),
         view.takesShots() ? "" : Wording.sentence(view.words()),
         view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""));

@@ -11,6 +11,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 
 /** The archer-facing board: one reading, one limit, one word, to be read at three metres. */
@@ -67,11 +68,30 @@ public final class BoardScreen {
     caution.setWrapText(true);
     idle = new VBox(wait, caution);
     idle.getStyleClass().add("board-check");
-    root.getChildren().addAll(idle, check);
+    StackPane line = new StackPane(idle, check);
+    line.visibleProperty().bind(model.held().not());
+    root.getChildren().addAll(line, held(model));
     root.getStyleClass().add("board");
     root.setId("board");
     model.page().addListener((all, before, now) -> show(now));
     show(model.page().get());
+  }
+
+  /** In the place of everything, while the line is held. */
+  private VBox held(BoardViewModel model) {
+    Mark sign = new Mark();
+    sign.show(Sign.HELD);
+    Label held = label("board-held");
+    held.setText(texts.of("proving.held"));
+    Label words = label("board-held-words");
+    words.setText(texts.of("board.held"));
+    words.setWrapText(true);
+    VBox all = new VBox(new HBox(sign, held), words);
+    all.getChildren().get(0).getStyleClass().add("board-held-row");
+    Mark.show(all, Sign.HELD);
+    all.getStyleClass().addAll("outcome", "board-held-page");
+    all.visibleProperty().bind(model.held());
+    return all;
   }
 
   private static Label label(String word) {

@@ -1,7 +1,9 @@
 package lanewarden.kiosk.board;
 
 import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.LineView;
@@ -12,6 +14,8 @@ public final class BoardViewModel {
   private final ObjectProperty<Optional<BoardPage>> page =
       new SimpleObjectProperty<>(Optional.empty());
 
+  private final BooleanProperty held = new SimpleBooleanProperty();
+
   /** A board that shows nobody. */
   public BoardViewModel(Texts texts) {
     this.texts = texts;
@@ -19,7 +23,13 @@ public final class BoardViewModel {
 
   /** Takes the next state of the line. */
   public void take(LineView view) {
+    held.set(view.verification().held().isPresent());
     page.set(view.check().map(check -> BoardPage.of(check, texts)));
+  }
+
+  /** Whether the line is held. */
+  public BooleanProperty held() {
+    return held;
   }
 
   /** Who is at the line; empty while nobody is. */

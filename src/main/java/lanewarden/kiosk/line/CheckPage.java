@@ -78,7 +78,7 @@ public record CheckPage(
         atBow(view, texts),
         ShotLine.of(view),
         view.shotsAllowed(),
-        Sign.of(view.outcome()),
+        Sign.of(view),
         Wording.outcome(view, texts),
         Wording.sentence(view.words()),
         view.outcome(),

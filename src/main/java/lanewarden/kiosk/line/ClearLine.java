@@ -15,11 +15,12 @@ final class ClearLine extends VBox {
   private final Texts texts;
   private final Mark lastMark = new Mark();
   private final Label lastWords = new Label();
+  private final Label title = new Label();
+  private final Label how = new Label();
   private final HBox last = new HBox(lastMark, lastWords);
 
   ClearLine(Texts texts) {
     this.texts = texts;
-    Label title = new Label(texts.of("clear.title"));
     title.getStyleClass().add("clear-title");
     title.setId("clear-title");
     Label cautionTitle = new Label(texts.of("caution.title"));
@@ -36,14 +37,13 @@ final class ClearLine extends VBox {
     lastWords.setWrapText(true);
     last.getStyleClass().addAll("outcome", "left-last");
     last.setId("left-last");
-    Label how = new Label(texts.of("clear.how"));
     how.getStyleClass().add("clear-how");
     how.setWrapText(true);
     Region room = new Region();
     VBox.setVgrow(room, Priority.ALWAYS);
     getChildren().addAll(title, how, last, room, cautions);
     getStyleClass().add("clear-line");
-    show(Optional.empty());
+    show(Optional.empty(), false);
   }
 
   private Label caution(String key) {
@@ -53,8 +53,14 @@ final class ClearLine extends VBox {
     return label;
   }
 
-  /** Shows how the check ended that left the line last. */
-  void show(Optional<CheckPage> left) {
+  /**
+   * Shows how the check ended that left the line last.
+   *
+   * @param stopped whether nobody is called as things stand
+   */
+  void show(Optional<CheckPage> left, boolean stopped) {
+    title.setText(texts.of(stopped ? "clear.stopped" : "clear.title"));
+    how.setText(texts.of(stopped ? "clear.stopped.how" : "clear.how"));
     last.setVisible(left.isPresent());
     last.setManaged(left.isPresent());
     left.ifPresent(

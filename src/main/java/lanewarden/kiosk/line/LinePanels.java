@@ -154,6 +154,52 @@ final class LinePanels {
             texts.of("grounds.act")));
   }
 
+  void verify() {
+    if (model.proving().running()) {
+      showVerification();
+    } else {
+      model.verify(this::showVerification);
+    }
+  }
+
+  private void showVerification() {
+    panels.open(new VerificationPanel(model.proving(), texts, panels::close, this::breakOff));
+  }
+
+  private void breakOff() {
+    open(
+        List.of(texts.of("break-off.reason.reference"), texts.of("end.reason.safety")),
+        model.proving()::breakOff,
+        new EntryPanel.Wording(
+            texts.of("break-off.title"),
+            texts.of("break-off.words"),
+            texts.of("reason.field"),
+            texts.of("act.break-off")));
+  }
+
+  void holdOrLift() {
+    LinePage page = model.page().get();
+    if (page != null && page.proving().liftable()) {
+      open(
+          List.of(texts.of("lift.reason.unfounded"), texts.of("lift.reason.mended")),
+          model.proving()::lift,
+          new EntryPanel.Wording(
+              texts.of("lift.title"),
+              texts.of("lift.words"),
+              texts.of("reason.field"),
+              texts.of("act.lift")));
+    } else {
+      open(
+          List.of(texts.of("hold.reason.knocked"), texts.of("hold.reason.readings")),
+          model.proving()::hold,
+          new EntryPanel.Wording(
+              texts.of("hold.title"),
+              texts.of("hold.words"),
+              texts.of("reason.field"),
+              texts.of("act.hold")));
+    }
+  }
+
   void signOut() {
     open(
         List.of(),
@@ -165,9 +211,34 @@ final class LinePanels {
   void closeLine() {
     open(
         List.of(),
-        (text, done, missed) -> model.closeLine(done, missed),
+        (text, done, missed) -> close(done, missed),
         new EntryPanel.Wording(
             texts.of("close.title"), texts.of("close.words"), "", texts.of("close.act")));
+  }
+
+  private void close(Runnable done, Consumer<Trouble> missed) {
+    model.closeLine(
+        "",
+        done,
+        trouble -> {
+          if (trouble.code().equals(Station.VERIFICATION_DUE)) {
+            closeUnverified();
+          } else {
+            missed.accept(trouble);
+          }
+        });
+  }
+
+  /** Without the verification that is due it takes a reason, which a panel of its own asks for. */
+  private void closeUnverified() {
+    open(
+        List.of(texts.of("close.unverified.time"), texts.of("close.unverified.broken")),
+        model::closeLine,
+        new EntryPanel.Wording(
+            texts.of("close.unverified.title"),
+            texts.of("close.unverified.words"),
+            texts.of("reason.field"),
+            texts.of("close.act")));
   }
 
   private void open(

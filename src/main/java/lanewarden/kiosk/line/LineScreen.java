@@ -2,7 +2,9 @@ package lanewarden.kiosk.line;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
@@ -39,6 +41,7 @@ public final class LineScreen implements Page {
   private final Runnable figuresPanel;
   private final RefusedStrip refused;
   private final DoubtStrip doubt;
+  private final ProvingStrip proving;
   private final CallColumn column;
   private final CheckCard card;
   private final ClearLine clear;
@@ -67,6 +70,7 @@ public final class LineScreen implements Page {
     HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
     doubt = new DoubtStrip(texts, own::keep);
+    proving = new ProvingStrip(texts, own::holdOrLift, own::verify);
     column = new CallColumn(model, texts);
     preparation = new PreparationStrip(model, texts, own::setUp);
     card = new CheckCard(texts, own::declareVoid, preparation);
@@ -74,10 +78,11 @@ public final class LineScreen implements Page {
     acts = new ActBar(model, texts, own, doors);
     keys.add(retry, callAllTheSame);
     status.addTo(keys);
+    proving.addTo(keys);
     preparation.addTo(keys);
     doubt.addTo(keys);
     acts.addTo(keys);
-    VBox middle = new VBox(stuck, told, refused, doubt, new StackPane(card, clear));
+    VBox middle = new VBox(proving, stuck, told, refused, doubt, new StackPane(card, clear));
     VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
     middle.getStyleClass().add("middle");
     // However much there is to say, the buttons below stay whole
@@ -116,6 +121,7 @@ public final class LineScreen implements Page {
     retry.setDisable(page.unwritten() == 0);
     notice.show(model.notice().get());
     refused.show(page.refused());
+    proving.show(page.proving());
     column.show(page);
     Optional<CheckPage> check = page.check();
     doubt.show(
@@ -127,7 +133,7 @@ public final class LineScreen implements Page {
     if (check.isEmpty()) {
       preparation.rest();
     }
-    clear.show(model.leftLast().get());
+    clear.show(model.leftLast().get(), page.proving().stopped());
     acts.show();
     makeRoom();
     askForFigures();
@@ -156,8 +162,7 @@ public final class LineScreen implements Page {
 
   /** Strips above the check and what it asks of bow and arrow take their room from the reading. */
   private void makeRoom() {
-    boolean strips =
-        stuck.isVisible() || notice.isVisible() || refused.isVisible() || doubt.isVisible();
+    boolean strips = Stream.of(stuck, notice, refused, doubt, proving).anyMatch(Node::isVisible);
     boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
     root.pseudoClassStateChanged(CROWDED, strips || prepares);
     root.pseudoClassStateChanged(PACKED, strips && prepares);

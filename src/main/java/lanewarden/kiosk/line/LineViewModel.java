@@ -28,6 +28,7 @@ public final class LineViewModel {
 
   private final Desk desk;
   private final ObjectProperty<@Nullable LinePage> page = new SimpleObjectProperty<>();
+  private final ProvingViewModel proving;
   private final ObjectProperty<Optional<Trouble>> notice =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<CheckPage>> leftLast =
@@ -41,6 +42,7 @@ public final class LineViewModel {
   /** A line of which nothing is known yet. */
   public LineViewModel(Desk desk) {
     this.desk = desk;
+    proving = new ProvingViewModel(desk, page);
     typed.addListener((all, before, now) -> look(now));
   }
 
@@ -49,7 +51,8 @@ public final class LineViewModel {
     LinePage before = page.get();
     Optional<CheckPage> was = before == null ? Optional.empty() : before.check();
     boolean left = was.isPresent() && !sameCheck(was.get(), next.check());
-    if (next.check().isPresent()) {
+    if (next.check().isPresent() || next.proving().held()) {
+      // What was decided before a hold is in question, and is not shown as if it were not
       leftLast.set(Optional.empty());
     } else if (left) {
       leftLast.set(was);
@@ -64,6 +67,21 @@ public final class LineViewModel {
   /** The line as it is; null until the first state came. */
   public ObjectProperty<@Nullable LinePage> page() {
     return page;
+  }
+
+  /** Verifying the instrument, holding the line, lifting a hold. */
+  public ProvingViewModel proving() {
+    return proving;
+  }
+
+  /** Begins a verification, and opens what shows it. */
+  void verify(Runnable open) {
+    proving.begin(
+        () -> {
+          dismiss();
+          open.run();
+        },
+        this::missed);
   }
 
   /** What kept the last act from being done, until the next act or until it is put away. */
@@ -236,8 +254,8 @@ public final class LineViewModel {
   }
 
   /** The line closes; the answer goes to the panel that asked. */
-  public void closeLine(Runnable done, Consumer<Trouble> missed) {
-    desk.act(Station::closeLine, done, missed);
+  public void closeLine(String reason, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.closeLine(reason), done, missed);
   }
 
   /** Puts the notice and the typed text away. */

@@ -45,6 +45,7 @@ public final class KeyButton extends Button {
     return switch (key) {
       case ENTER -> "Enter";
       case ESCAPE -> "Esc";
+      case PAGE_DOWN -> "PgDn";
       default -> key.getName();
     };
   }

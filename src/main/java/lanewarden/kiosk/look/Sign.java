@@ -2,6 +2,7 @@ package lanewarden.kiosk.look;
 
 import java.util.Optional;
 import lanewarden.journal.Outcome;
+import lanewarden.station.CheckView;
 import lanewarden.station.LineView;
 
 /** A shape with a meaning. It always stands beside a word, and its colour only repeats it. */
@@ -14,6 +15,8 @@ public enum Sign {
   NOT_DECIDED("not-decided"),
   /** A square with a bar. */
   NOT_ADMITTED("not-admitted"),
+  /** An octagon with two bars: the line is held. */
+  HELD("held"),
   /** A ring: the check runs. */
   RUNNING("running"),
   /** Two joined discs. */
@@ -27,6 +30,11 @@ public enum Sign {
 
   Sign(String word) {
     this.word = word;
+  }
+
+  /** The sign of a check's outcome, or of one that runs; an outcome in question has the hold's. */
+  public static Sign of(CheckView view) {
+    return view.check().inQuestion() ? HELD : of(view.outcome());
   }
 
   /** The sign of an outcome, or of a check that runs. */

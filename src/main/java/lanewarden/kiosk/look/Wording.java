@@ -41,6 +41,9 @@ public final class Wording {
 
   /** The outcome in a word, or what the check does until there is one. */
   public static String outcome(CheckView view, Texts texts) {
+    if (view.check().inQuestion()) {
+      return texts.of("outcome.in-question");
+    }
     if (view.outcome().isEmpty()) {
       return texts.of(view.takesShots() ? "outcome.running" : "outcome.waiting");
     }

@@ -1,0 +1,64 @@
+package lanewarden.kiosk.line;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Texts;
+
+/** Whether the instrument can be believed: held, due or good, with what to do about it. */
+final class ProvingStrip extends HBox {
+  private final Texts texts;
+  private final Mark mark = new Mark();
+  private final Label word = new Label();
+  private final Label words = new Label();
+  private final KeyButton hold;
+  private final KeyButton verify;
+
+  ProvingStrip(Texts texts, Runnable openHold, Runnable openVerification) {
+    this.texts = texts;
+    word.setId("proving-word");
+    word.getStyleClass().add("proving-word");
+    words.setId("proving-words");
+    words.setWrapText(true);
+    words.setMinHeight(USE_PREF_SIZE);
+    VBox said = new VBox(word, words);
+    said.setMinWidth(0);
+    said.setAccessibleRole(AccessibleRole.TEXT);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    hold = new KeyButton(texts.of("act.hold"), KeyCode.PAGE_DOWN, openHold);
+    hold.setId("hold");
+    verify = new KeyButton(texts.of("act.verify"), KeyCode.END, openVerification);
+    verify.setId("verify");
+    getChildren().addAll(mark, said, hold, verify);
+    getStyleClass().addAll("outcome", "proving-strip");
+    setMinHeight(USE_PREF_SIZE);
+    setId("proving");
+  }
+
+  void addTo(Keys keys) {
+    keys.add(hold, verify);
+  }
+
+  void show(ProvingPage page) {
+    setVisible(page.shown());
+    setManaged(page.shown());
+    mark.show(page.sign());
+    Mark.show(this, page.sign());
+    word.setText(page.word());
+    words.setText(page.words());
+    setAccessibleText(page.word() + ". " + page.words());
+    hold.rename(texts.of(page.held() ? "act.lift" : "act.hold"));
+    boolean mayHold = !page.running() && (!page.held() || page.liftable());
+    hold.setDisable(!mayHold);
+    hold.setVisible(mayHold);
+    hold.setManaged(mayHold);
+    verify.rename(texts.of(page.running() ? "act.verify.on" : "act.verify"));
+    verify.setDisable(!page.planned());
+  }
+}

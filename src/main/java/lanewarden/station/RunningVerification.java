@@ -1,0 +1,114 @@
+package lanewarden.station;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.chronograph.Companion;
+import lanewarden.chronograph.Reading;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Hold;
+import lanewarden.journal.InstrumentVerification;
+import lanewarden.journal.Standing;
+import lanewarden.quantity.Speed;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The verification that runs, and what happens in it: each act is the facts that it amounts to; the
+ * last shot brings the outcome, and with it the hold or the end of one.
+ */
+record RunningVerification(InstrumentVerification running, Standing standing) {
+
+  /** The one that runs, if one does. */
+  static Optional<RunningVerification> of(Standing standing) {
+    return standing.verification().map(running -> new RunningVerification(running, standing));
+  }
+
+  /** Why a reading is no shot of it; empty where it is one. */
+  Optional<String> against(Reading reading) {
+    if (running.awaitsReference()) {
+      return Optional.of("The shot before it waits for the second instrument's value.");
+    }
+    String raw = base64(reading);
+    boolean repeats =
+        reading.sequence() != null
+            && running.shots().stream().anyMatch(shot -> shot.fact().raw().equals(raw));
+    return repeats
+        ? Optional.of("This verification has the very same line already.")
+        : Optional.empty();
+  }
+
+  /**
+   * A shot.
+   *
+   * @param next the sequence that the first fact will have
+   */
+  List<Fact> shot(Reading reading, long next) {
+    Fact.VerificationShot shot =
+        new Fact.VerificationShot(
+            running.number(),
+            running.shots().size() + 1,
+            reading.speed(),
+            base64(reading),
+            reading.source().word(),
+            reading.instrument(),
+            reading.at(),
+            reference(reading));
+    return with(shot, running.take(next, shot));
+  }
+
+  private @Nullable Speed reference(Reading reading) {
+    Companion second = reading.companion();
+    Speed known = running.began().known();
+    return known == null && second != null ? second.speed() : known;
+  }
+
+  /** The second instrument's value of the last shot, as the official read it. */
+  List<Fact> reference(Speed value) {
+    Fact.ReferenceTyped typed =
+        new Fact.ReferenceTyped(running.number(), running.shots().size(), value);
+    return with(typed, running.take(typed));
+  }
+
+  private List<Fact> with(Fact act, InstrumentVerification after) {
+    List<Fact> facts = new ArrayList<>(List.of(act));
+    if (after.isComplete()) {
+      facts.addAll(end(Comparison.of(after).orElseThrow()));
+    }
+    return facts;
+  }
+
+  private List<Fact> end(Comparison comparison) {
+    long number = running.number();
+    boolean passed = comparison.passes();
+    String words = comparison.inWords();
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact.VerificationEnded(number, passed, words, null));
+    List<Hold> holds = standing.holds().stream().filter(Hold::stands).toList();
+    if (passed) {
+      holds.forEach(
+          hold ->
+              facts.add(
+                  new Fact.HoldLifted(
+                      hold.number(), number, "the instrument is within its limits: " + words)));
+    } else if (holds.stream().allMatch(Hold::byHand)) {
+      facts.add(
+          new Fact.LineHeld(
+              number, "the instrument is out of its limits: " + words, standing.checksSinceGood()));
+    }
+    return facts;
+  }
+
+  /** It is broken off: it neither holds the line nor lifts a hold. */
+  Fact brokenOff(String reason) {
+    return new Fact.VerificationEnded(
+        running.number(),
+        false,
+        "broken off after " + running.shots().size() + " of " + running.began().shots() + " shots",
+        reason);
+  }
+
+  private static String base64(Reading reading) {
+    return Base64.getEncoder().encodeToString(reading.raw().bytes());
+  }
+}

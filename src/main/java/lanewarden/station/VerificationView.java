@@ -1,0 +1,160 @@
+package lanewarden.station;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Hold;
+import lanewarden.journal.InstrumentVerification;
+import lanewarden.journal.Standing;
+import lanewarden.quantity.Speed;
+
+/**
+ * How far the instrument can be believed, for screens and terminals; immutable.
+ *
+ * @param planned whether this station verifies its instrument
+ * @param rounds every verification, in order
+ * @param held the hold that stands
+ * @param stop why nobody is called: a hold, a verification that goes on or is due; what to do
+ * @param callsLeft how many competitors may be called before one is due; empty for no such limit
+ * @param again those whose last check is in question: bib and name
+ */
+public record VerificationView(
+    boolean planned,
+    List<Round> rounds,
+    Optional<Held> held,
+    Optional<Trouble> stop,
+    OptionalInt callsLeft,
+    List<String> again) {
+
+  /** How a verification stands. */
+  public enum State {
+    /** Shots are missing. */
+    RUNNING,
+    /** Within its limits. */
+    PASSED,
+    /** Out of its limits. */
+    OUT,
+    /** Ended by an official before all shots were taken. */
+    BROKEN_OFF
+  }
+
+  /**
+   * A verification.
+   *
+   * @param number the sequence of the entry that began it
+   * @param shots how many are to be taken
+   * @param words bias and spread so far or in the end; why, where it was broken off
+   */
+  public record Round(
+      long number,
+      Instant at,
+      String occasion,
+      String reference,
+      int shots,
+      String mostBias,
+      String mostSpread,
+      List<Shot> taken,
+      State state,
+      String words) {
+
+    /** Whether the last shot waits for the second instrument's value. */
+    public boolean awaitsReference() {
+      return taken.stream().anyMatch(shot -> shot.reference().isEmpty());
+    }
+  }
+
+  /**
+   * A shot of a verification.
+   *
+   * @param number from 1
+   * @param source where the reading came from, in words
+   * @param reference empty while it is still to be typed
+   */
+  public record Shot(int number, Speed speed, String source, Optional<Speed> reference) {
+
+    /** Station minus reference, m/s, exact; empty while the reference is not known. */
+    public Optional<BigDecimal> bias() {
+      return reference.map(known -> speed.si().subtract(known.si()));
+    }
+  }
+
+  /**
+   * A hold.
+   *
+   * @param number the sequence of the entry that put it on
+   * @param byHand whether an official put it on, and may lift it
+   * @param checks that it puts in question
+   */
+  public record Held(long number, Instant at, String reason, boolean byHand, List<Long> checks) {}
+
+  static VerificationView of(Standing standing, boolean planned) {
+    return new VerificationView(
+        planned,
+        standing.verifications().stream().map(VerificationView::round).toList(),
+        standing.hold().map(VerificationView::held),
+        new InstrumentGate(standing).closed(),
+        standing.callsLeft(),
+        standing.toBeCheckedAgain().stream()
+            .map(check -> check.opened().bib() + " " + check.opened().name())
+            .toList());
+  }
+
+  /** The verification that goes on. */
+  public Optional<Round> running() {
+    return last().filter(round -> round.state() == State.RUNNING);
+  }
+
+  /** The verification begun last. */
+  public Optional<Round> last() {
+    return rounds.isEmpty() ? Optional.empty() : Optional.of(rounds.get(rounds.size() - 1));
+  }
+
+  private static Held held(Hold hold) {
+    Fact.LineHeld fact = hold.fact();
+    return new Held(hold.number(), hold.at(), fact.reason(), hold.byHand(), fact.checks());
+  }
+
+  private static Round round(InstrumentVerification verification) {
+    Fact.VerificationBegan began = verification.began();
+    return new Round(
+        verification.number(),
+        verification.at(),
+        began.occasion(),
+        began.known() == null ? began.reference() : began.reference() + ", " + began.known(),
+        began.shots(),
+        began.mostBias(),
+        began.mostSpread(),
+        verification.shots().stream()
+            .map(
+                shot ->
+                    new Shot(
+                        shot.fact().shot(),
+                        shot.fact().speed(),
+                        shot.fact().source(),
+                        Optional.ofNullable(shot.reference())))
+            .toList(),
+        state(verification),
+        words(verification));
+  }
+
+  private static State state(InstrumentVerification verification) {
+    if (verification.isRunning()) {
+      return State.RUNNING;
+    }
+    if (verification.isGood()) {
+      return State.PASSED;
+    }
+    return verification.isBrokenOff() ? State.BROKEN_OFF : State.OUT;
+  }
+
+  private static String words(InstrumentVerification verification) {
+    if (verification.ended().isPresent()) {
+      Fact.VerificationEnded ended = verification.ended().get().fact();
+      return ended.reason() == null ? ended.words() : ended.words() + ": " + ended.reason();
+    }
+    return Comparison.of(verification).map(Comparison::inWords).orElse("no shot yet");
+  }
+}

@@ -1,0 +1,281 @@
+package lanewarden.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.Verification;
+import lanewarden.quantity.Speed;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the audit finds about the instrument's verifications and the holds of the line. */
+class InstrumentFindingsTest {
+  private static final Speed BOW = Speed.parse("296.4 ft/s");
+  private static final String[] GOOD = {"296.0 ft/s", "296.5 ft/s", "296.9 ft/s"};
+  private static final String[] OFF = {"299.0 ft/s", "299.1 ft/s", "299.2 ft/s"};
+
+  @TempDir Path folder;
+  private ScriptedLedger ledger;
+
+  @BeforeEach
+  void open() throws Exception {
+    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    ledger.close();
+  }
+
+  private List<Finding> findings() throws Exception {
+    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
+    Verification verification = Verification.of(ledger.file(), List.of(), fold);
+    return Figures.of(fold.finish(verification)).findings();
+  }
+
+  private List<Kind> kinds() throws Exception {
+    return findings().stream().map(Finding::kind).toList();
+  }
+
+  private String words(Kind kind) throws Exception {
+    List<String> words =
+        findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
+    assertEquals(1, words.size(), kind + ": " + words);
+    return words.get(0);
+  }
+
+  private void plan(boolean beforeOpening, Integer every, boolean atEnd) throws Exception {
+    ledger.say(new Fact.VerificationPlanned(beforeOpening, every, atEnd));
+  }
+
+  private long begin() throws Exception {
+    return ledger.say(
+        new Fact.VerificationBegan("on request", "check bow", 3, "1 ft/s", "1 ft/s", BOW));
+  }
+
+  private long shots(String... speeds) throws Exception {
+    long round = begin();
+    for (int i = 0; i < speeds.length; i++) {
+      shot(round, i + 1, speeds[i], BOW);
+    }
+    return round;
+  }
+
+  private void shot(long round, int number, String speed, Speed reference) throws Exception {
+    ledger.say(
+        new Fact.VerificationShot(
+            round,
+            number,
+            Speed.parse(speed),
+            "",
+            "serial port",
+            "gate timer",
+            Instant.EPOCH,
+            reference));
+  }
+
+  private long verify(boolean passed, String... speeds) throws Exception {
+    long round = shots(speeds);
+    ledger.say(new Fact.VerificationEnded(round, passed, "as computed", null));
+    return round;
+  }
+
+  private long hold(Long by, Long... checks) throws Exception {
+    return ledger.say(new Fact.LineHeld(by, "the stand was knocked", List.of(checks)));
+  }
+
+  private long marta() throws Exception {
+    return ledger.check("101", "Marta Olesund", "OC", "302 ft/s", "301 ft/s", "300 ft/s");
+  }
+
+  private long edwin() throws Exception {
+    return ledger.check("401", "Edwin Thackerby", "LB", "57.9 m/s");
+  }
+
+  @Test
+  void anHonestDayWithVerificationsHasNoFindings() throws Exception {
+    plan(true, 1, true);
+    verify(true, GOOD);
+    marta();
+    verify(true, GOOD);
+    edwin();
+    verify(true, GOOD);
+    ledger.say(new Fact.StationClosed(null));
+    PrintedReport report = PrintedReport.of(ledger.file());
+    assertEquals(List.of(), report.summary().findings());
+    assertTrue(report.says("bias +0.020 m/s (at most 1 ft/s), spread 0.137 m/s"));
+    assertTrue(report.says("296.5 ft/s against 296.4 ft/s"));
+  }
+
+  @Test
+  void aHoldListsItsChecksAndThoseNotCheckedAgain() throws Exception {
+    long marta = marta();
+    long edwin = edwin();
+    long off = verify(false, OFF);
+    long hold = hold(off, marta, edwin);
+    long good = verify(true, GOOD);
+    ledger.say(new Fact.HoldLifted(hold, good, "within its limits"));
+    marta();
+    assertEquals(List.of(Kind.IN_QUESTION, Kind.VERIFICATION_OUT), kinds());
+    String words = words(Kind.IN_QUESTION);
+    assertTrue(words.contains("In question: 2 checks."), words);
+    assertTrue(words.contains("It was lifted by verification " + good), words);
+    assertTrue(
+        words.endsWith(
+            "Not checked again afterwards: Check " + edwin + " (bib 401, Edwin Thackerby)."),
+        words);
+    PrintedReport report = PrintedReport.of(ledger.file());
+    assertTrue(report.says("out of its limits"));
+    assertTrue(report.says("In question since the line was held: counts for nothing"));
+  }
+
+  @Test
+  void aHoldByHandThatIsLiftedLeavesNothingToCheckAgain() throws Exception {
+    long marta = marta();
+    long hold = hold(null, marta);
+    ledger.say(new Fact.HoldLifted(hold, null, "it did not move"));
+    assertEquals(List.of(Kind.IN_QUESTION), kinds());
+    String words = words(Kind.IN_QUESTION);
+    assertTrue(words.endsWith("It was lifted by hand: “it did not move”."), words);
+  }
+
+  @Test
+  void aVerdictWhileTheLineWasHeldIsFound() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    hold(null);
+    ledger.read("57.9 m/s");
+    ledger.verdict();
+    ledger.close(null);
+    assertEquals(List.of(Kind.HELD, Kind.HELD, Kind.IN_QUESTION), kinds());
+    marta();
+    assertEquals(2 + 5, kinds().stream().filter(Kind.HELD::equals).count());
+  }
+
+  @Test
+  void anOutcomeThatDoesNotFollowFromItsShotsIsFound() throws Exception {
+    verify(true, OFF);
+    assertEquals(List.of(Kind.VERIFICATION), kinds());
+    assertTrue(words(Kind.VERIFICATION).contains("signed as passed, but: 3 shots: bias +0.823"));
+  }
+
+  @Test
+  void aPassWithFewerShotsThanAgreedIsFound() throws Exception {
+    verify(true, "296.0 ft/s", "296.5 ft/s");
+    assertTrue(words(Kind.VERIFICATION).endsWith("of 3 shots agreed."));
+  }
+
+  @Test
+  void aShotAgainstAnotherReferenceIsFound() throws Exception {
+    long round = begin();
+    for (int i = 1; i <= 3; i++) {
+      shot(round, i, "299 ft/s", i == 2 ? Speed.parse("299 ft/s") : BOW);
+    }
+    assertTrue(words(Kind.VERIFICATION).contains("shot 2 is held against 299 ft/s"));
+  }
+
+  @Test
+  void outOfLimitsWithoutAHoldIsFound() throws Exception {
+    long off = verify(false, OFF);
+    assertEquals(List.of(Kind.HOLD, Kind.VERIFICATION_OUT), kinds());
+    marta();
+    assertEquals(
+        "Verification " + off + " was out of its limits, and the line was not held.",
+        words(Kind.HOLD));
+  }
+
+  @Test
+  void aHoldThatListsOtherChecksIsFound() throws Exception {
+    long marta = marta();
+    long edwin = edwin();
+    hold(verify(false, OFF), edwin);
+    assertEquals(
+        "The hold lists the checks "
+            + edwin
+            + "; decided since the last good verification were "
+            + marta
+            + ", "
+            + edwin
+            + ".",
+        words(Kind.HOLD));
+  }
+
+  @Test
+  void aHoldAfterAVerificationThatWasLiftedByHandIsFound() throws Exception {
+    long hold = hold(verify(false, OFF));
+    ledger.say(new Fact.HoldLifted(hold, null, "it will do"));
+    assertTrue(words(Kind.HOLD).contains("was lifted by hand: “it will do”"));
+  }
+
+  @Test
+  void aHoldLiftedByAnEarlierVerificationIsFound() throws Exception {
+    long good = verify(true, GOOD);
+    long hold = hold(verify(false, OFF));
+    ledger.say(new Fact.HoldLifted(hold, good, "it was good this morning"));
+    assertTrue(words(Kind.HOLD).endsWith("which did not pass after it."));
+  }
+
+  @Test
+  void aCheckBeforeTheVerificationThatWasDueIsFound() throws Exception {
+    plan(true, null, false);
+    marta();
+    assertEquals(List.of(Kind.VERIFICATION_DUE), kinds());
+    assertTrue(words(Kind.VERIFICATION_DUE).endsWith("a verification was due (opening)."));
+  }
+
+  @Test
+  void oneCompetitorTooManyIsFound() throws Exception {
+    plan(false, 1, false);
+    marta();
+    assertEquals(List.of(), kinds());
+    edwin();
+    assertTrue(words(Kind.VERIFICATION_DUE).endsWith("a verification was due (interval)."));
+  }
+
+  @Test
+  void closingWithoutTheVerificationIsFoundAndTheReasonTold() throws Exception {
+    plan(false, null, true);
+    marta();
+    ledger.say(new Fact.StationClosed("thunderstorm"));
+    assertEquals(List.of(Kind.VERIFICATION_SKIPPED), kinds());
+    assertTrue(words(Kind.VERIFICATION_SKIPPED).endsWith("was due: “thunderstorm”."));
+    ledger.say(new Fact.StationClosed(null));
+    assertTrue(words(Kind.VERIFICATION_DUE).endsWith("no reason was signed."));
+  }
+
+  @Test
+  void aBrokenOffVerificationIsToldAndHoldsNothing() throws Exception {
+    long round = shots("310 ft/s");
+    ledger.say(new Fact.VerificationEnded(round, false, "broken off after 1", "the string broke"));
+    assertEquals(List.of(Kind.VERIFICATION_OUT), kinds());
+    assertTrue(words(Kind.VERIFICATION_OUT).endsWith("broken off after 1, “the string broke”."));
+  }
+
+  @Test
+  void aVerificationInTheMiddleOfACheckIsFound() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    begin();
+    ledger.read("57.9 m/s");
+    ledger.verdict();
+    ledger.close(null);
+    assertTrue(words(Kind.ORDER).contains("was at the line"));
+  }
+
+  @Test
+  void anotherPlanIsTold() throws Exception {
+    plan(true, 20, true);
+    verify(true, GOOD);
+    assertEquals(List.of(), kinds());
+    plan(false, null, false);
+    assertEquals(
+        "From here on verifications are due never; before it was at the opening, after 20"
+            + " competitors, at the end.",
+        words(Kind.EXCHANGED));
+  }
+}
