@@ -47,7 +47,7 @@ class StationSettingsTest {
     return Files.readString(Path.of("config/station.toml"));
   }
 
-  /** The example with its section [second] in use. */
+  /** The example with its sections [second] and [verification] in use. */
   private static String inSeries() throws Exception {
     String text = example();
     int from = text.indexOf("#[second]");
@@ -63,6 +63,8 @@ class StationSettingsTest {
     SecondInstrument second = read(inSeries()).second().orElseThrow();
     assertEquals("/dev/ttyUSB1", second.port());
     assertEquals(Duration.ofSeconds(1), second.within());
+    assertEquals(Optional.empty(), plain.verification());
+    assertTrue(read(inSeries()).verification().orElseThrow().beforeOpening());
   }
 
   @Test
