@@ -244,7 +244,7 @@ final class CheckExaminer {
     }
     return division(check)
             .map(Division::rule)
-            .filter(check::isOverButForFormalities)
+            .filter(check::isOverIfAllCount)
             .map(rule -> check.judgedBy(rule).reason())
             .map(lacks -> " By its readings it was over, and only lacked: " + lacks + ".")
             .orElse(

@@ -22,7 +22,12 @@ final class DoubtExaminer {
 
   /** A reading was flagged, as the rule must find too. */
   void flagged(long entry, Fact.ReadingFlagged flag, Check check, Optional<Division> division) {
-    add(Kind.DOUBT, Wording.check(check) + ", " + flag.words() + ".", flag.reading(), entry);
+    boolean impossible = flag.kind().equals(Doubt.Kind.IMPOSSIBLE.word());
+    add(
+        impossible ? Kind.IMPOSSIBLE : Kind.DOUBT,
+        Wording.check(check) + ", " + flag.words() + ".",
+        flag.reading(),
+        entry);
     boolean found =
         division.isEmpty()
             || check.doubts(division.get().rule()).stream()

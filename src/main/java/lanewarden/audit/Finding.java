@@ -59,7 +59,7 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     /** A check that the rule does not call for by itself. */
     GROUNDS(false, "Checks called on grounds of their own"),
     /** One and the same archer whose readings could not be believed, check after check. */
-    SPREAD_AGAIN(false, "Checks that ended by too wide a spread again and again"),
+    UNDECIDED_AGAIN(false, "Checks that ended undecided again and again, with readings over"),
     /** Bow or arrow stated otherwise than before. */
     SET_UP(false, "Bow and arrow stated anew"),
     /** A fail of which was not signed what follows it, as older versions did. */
@@ -76,6 +76,8 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     REASON(false, "Verdicts whose reason reads otherwise than recomputed"),
     /** A reading that the official declared void. */
     VOID(false, "Readings declared void"),
+    /** A reading that the bow cannot give by its stated figures. */
+    IMPOSSIBLE(false, "Readings void because the bow cannot give them"),
     /** A reading that may be no measurement of an arrow. */
     DOUBT(false, "Readings in doubt"),
     /** A reading in doubt that the official let count. */

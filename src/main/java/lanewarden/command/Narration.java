@@ -9,6 +9,7 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
+import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 import lanewarden.station.LineBytes;
 import lanewarden.station.LineView;
@@ -179,7 +180,8 @@ final class Narration {
   }
 
   private static Notice flagged(Check.TakenShot shot, Fact.ReadingFlagged flag) {
-    return Notice.of("in doubt", flag.words())
+    return Notice.of(
+            flag.kind().equals(Doubt.Kind.IMPOSSIBLE.word()) ? "void" : "in doubt", flag.words())
         .with("check", flag.check())
         .with("shot", shot.reading().shot())
         .with("doubt", flag.kind());

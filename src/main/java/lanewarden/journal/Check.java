@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import lanewarden.rules.Aftermath;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Doubt;
 import lanewarden.rules.Phase;
@@ -229,16 +228,13 @@ public record Check(
    * condition ticked, and in whatever band it lies.
    */
   public boolean isOverButForFormalities(Rule rule) {
-    Aftermath after = rule.aftermath();
-    Rule bare =
-        new Rule(
-            rule.speed(),
-            rule.energy(),
-            rule.equipment(),
-            rule.shooting(),
-            new Aftermath(after.rechecks(), after.fails(), List.of(), after.lapses()),
-            List.of());
-    return judgedBy(bare) instanceof Verdict.Over;
+    return BareRule.of(rule).judge(setUp, ticked, judged()) instanceof Verdict.Over;
+  }
+
+  /** The same, with every reading in doubt let count. */
+  public boolean isOverIfAllCount(Rule rule) {
+    return BareRule.of(rule).judge(setUp, ticked, BareRule.letCount(judged()))
+        instanceof Verdict.Over;
   }
 
   /** The check with one more reading. */
@@ -310,6 +306,15 @@ public record Check(
   /** The check with a note that it was over, if by this rule it is but for formalities. */
   Check notedBy(Rule rule) {
     return wasOver || !isOverButForFormalities(rule) ? this : changed(to -> to.wasOver = true);
+  }
+
+  /**
+   * The check as it leaves the line undecided: who would be over if the readings in doubt counted
+   * is noted as that, since nobody said that they do not.
+   */
+  Check leftBy(Rule rule) {
+    boolean over = outcome().isEmpty() && isOverIfAllCount(rule);
+    return wasOver || !over ? this : changed(to -> to.wasOver = true);
   }
 
   Check decide(GivenVerdict given) {

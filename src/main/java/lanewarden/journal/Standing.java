@@ -11,7 +11,9 @@ import java.util.OptionalInt;
 import lanewarden.ledger.Entry;
 import lanewarden.roster.Competitor;
 import lanewarden.roster.Roster;
+import lanewarden.rules.Division;
 import lanewarden.rules.Phase;
+import lanewarden.rules.Rule;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenRefused;
 import org.jspecify.annotations.Nullable;
@@ -121,7 +123,7 @@ public final class Standing {
     } else if (fact instanceof Fact.VerdictGiven given) {
       put(check(given.check()).decide(new Check.GivenVerdict(sequence, at, signer, given)));
     } else if (fact instanceof Fact.CheckClosed closed) {
-      put(check(closed.check()).close(closed));
+      put(left(check(closed.check())).close(closed));
       current = null;
     } else if (fact instanceof Fact.LineRefused line) {
       if (line.check() == null) {
@@ -165,10 +167,17 @@ public final class Standing {
 
   /** The check, noted as over if its rule, as far as it is known, makes it so by what was read. */
   private Check noted(Check check) {
+    return rule(check).map(check::notedBy).orElse(check);
+  }
+
+  private Check left(Check check) {
+    return rule(check).map(check::leftBy).orElse(check);
+  }
+
+  private Optional<Rule> rule(Check check) {
     return ruleBook(check.ruleBook())
         .flatMap(book -> book.division(check.opened().division()))
-        .map(division -> check.notedBy(division.rule()))
-        .orElse(check);
+        .map(Division::rule);
   }
 
   private void put(Check check) {

@@ -35,6 +35,9 @@ public sealed interface Decision {
   /** In a sentence for the official's screen, where a verdict falls as soon as it can. */
   String inWords(int counted);
 
+  /** Which figure it is that decides, for the sentence that says how far over it lies. */
+  String figureName();
+
   /** The same where a verdict waits for all counted readings. */
   default String withAllIn(int counted) {
     return inWords(counted);
@@ -62,6 +65,11 @@ public sealed interface Decision {
     }
 
     @Override
+    public String figureName() {
+      return "the mean";
+    }
+
+    @Override
     public String inWords(int counted) {
       return "The mean of " + counted + " readings decides.";
     }
@@ -80,8 +88,7 @@ public sealed interface Decision {
     }
 
     private static String firstOver(Counting tally) {
-      Speed first = tally.over().get(0);
-      return "reading " + (tally.all().indexOf(first) + 1) + " is " + tally.show(first);
+      return "reading " + tally.show(tally.over().get(0));
     }
 
     private static Speed highest(List<Speed> readings) {
@@ -91,6 +98,11 @@ public sealed interface Decision {
     @Override
     public FigureRange figure(List<Speed> readings, int counted) {
       return FigureRange.places(readings, counted, counted, counted);
+    }
+
+    @Override
+    public String figureName() {
+      return "the highest reading";
     }
 
     @Override
@@ -121,6 +133,11 @@ public sealed interface Decision {
     @Override
     public FigureRange figure(List<Speed> readings, int counted) {
       return FigureRange.places(readings, counted, (counted + 1) / 2, counted / 2 + 1);
+    }
+
+    @Override
+    public String figureName() {
+      return "the median";
     }
 
     @Override
@@ -180,6 +197,13 @@ public sealed interface Decision {
     }
 
     @Override
+    public String figureName() {
+      return needed == 1
+          ? "the slowest reading"
+          : "the slowest but " + (needed - 1) + " of the readings";
+    }
+
+    @Override
     public String inWords(int counted) {
       return "At least " + needed + " of " + counted + " readings must be within.";
     }
@@ -204,6 +228,11 @@ public sealed interface Decision {
     @Override
     public FigureRange figure(List<Speed> readings, int counted) {
       return FigureRange.places(readings, counted, 1, 1);
+    }
+
+    @Override
+    public String figureName() {
+      return "the slowest reading";
     }
 
     @Override

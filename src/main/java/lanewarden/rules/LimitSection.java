@@ -119,10 +119,19 @@ final class LimitSection {
     Optional<Speed> fixed =
         band.flatMap(
             b -> b instanceof Deviation.Fixed f ? Optional.of(f.speed()) : Optional.empty());
-    if (band.isEmpty() || (limit.isPresent() && !sameUnit("guard", fixed, limit.get()))) {
+    if (band.isEmpty() || limit.isEmpty() || !sameUnit("guard", fixed, limit.get())) {
       return Optional.empty();
     }
-    return Optional.of(new Guard(rule.get(), band.get()));
+    Guard guard = new Guard(rule.get(), band.get());
+    if (guard.width(limit.get()).isMoreThan(Plausible.widestGuard(limit.get()))) {
+      section.fault(
+          "guard",
+          "at most a tenth of the limit",
+          "\"" + band.get() + "\"",
+          "take a narrower one: it stands for the doubt about a reading");
+      return Optional.empty();
+    }
+    return Optional.of(guard);
   }
 
   private static Deviation band(String text) {

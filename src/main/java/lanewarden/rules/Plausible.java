@@ -99,6 +99,11 @@ record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) 
     return written;
   }
 
+  /** The widest guard band about a limit: no instrument in use is off by more. */
+  static Speed widestGuard(Speed limit) {
+    return Speed.of(limit.value().movePointLeft(1), limit.unit());
+  }
+
   /**
    * A band itself.
    *

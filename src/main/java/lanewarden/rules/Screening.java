@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.bow.Arrow;
@@ -158,8 +159,10 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
         speeds.add(read.speed());
       }
     }
-    OutlierTest.Finding finding = test.of(speeds);
-    finding
+    if (!(test.of(speeds) instanceof OutlierTest.Tested found)) {
+      return;
+    }
+    found
         .flagged()
         .map(places::get)
         .filter(shot -> shots.get(shot) instanceof Shot.Read read && !read.kept())
@@ -168,7 +171,16 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
             shot ->
                 doubts.add(
                     new Doubt(
-                        shot, Doubt.Kind.OUTLIER, "shot " + (shot + 1) + ": " + finding.words())));
+                        shot,
+                        Doubt.Kind.OUTLIER,
+                        String.format(
+                            Locale.ROOT,
+                            "shot %d: %s stands out from the others by %s (statistic %.3f, critical value %.3f)",
+                            shot + 1,
+                            ((Shot.Read) shots.get(shot)).speed(),
+                            test.inWords(),
+                            found.statistic(),
+                            found.critical()))));
   }
 
   /** Sentences for screens and reports; none where only the bow's own bound is looked at. */

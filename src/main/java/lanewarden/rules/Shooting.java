@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
 
 /**
@@ -55,9 +56,10 @@ public record Shooting(
     Verdict verdict = verdict(readings, used, bound, bands);
     for (Shot shot : taken) {
       if (verdict.ends()) {
-        return isSpent(verdict, readings, bound, bands)
-            ? overByWhatStands(taken, bound, bands).orElse(verdict)
-            : verdict;
+        Verdict ended = verdict;
+        return isSpent(ended, readings, bound, bands)
+            ? overByWhatStands(taken, bound, bands).orElseGet(() -> afterAll(taken, ended, bound))
+            : ended;
       }
       used++;
       if (shot instanceof Shot.Read read) {
@@ -91,6 +93,24 @@ public record Shooting(
     return over;
   }
 
+  /** A check that ended undecided, with the count of all its shots, later ones too. */
+  private Verdict afterAll(List<Shot> taken, Verdict ended, Bound bound) {
+    List<Speed> standing = compared(taken);
+    int missing = missing(decide(standing, bound), true);
+    return ended instanceof Verdict.NotDecided && missing > 0
+        ? spent(standing.size(), taken.size(), missing).orElse(ended)
+        : ended;
+  }
+
+  /** The readings that stand as they are compared, as many as count. */
+  private List<Speed> compared(List<Shot> taken) {
+    return taken.stream()
+        .filter(Shot.Read.class::isInstance)
+        .map(shot -> treatment.of(((Shot.Read) shot).speed()))
+        .limit(plan.counted())
+        .toList();
+  }
+
   private boolean isSettled(List<Speed> readings, Bound bound, Bands bands) {
     return !bands.any()
         || bands.isSettled(decision.figure(readings, plan.counted()), bound.fastest());
@@ -101,8 +121,13 @@ public record Shooting(
     if (!(verdict instanceof Verdict.Over over) || !bands.any()) {
       return Optional.of(verdict).filter(Verdict.Over.class::isInstance);
     }
-    FigureRange figure = decision.figure(readings, plan.counted());
-    return Optional.of(over.in(bands.of(figure.atLeast(), bound.fastest())));
+    MeanSpeed figure = decision.figure(readings, plan.counted()).atLeast();
+    String told =
+        plan.counted() == 1
+            ? ""
+            : "; how far over is told by " + decision.figureName() + ", " + bound.show(figure);
+    return Optional.of(
+        new Verdict.Over(over.reason() + told, bands.of(figure, bound.fastest())));
   }
 
   private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {
@@ -237,13 +262,7 @@ public record Shooting(
 
   /** Between which bounds the figure that decides lies by these shots, as the rule takes them. */
   FigureRange figure(List<Shot> taken) {
-    List<Speed> readings =
-        taken.stream()
-            .filter(Shot.Read.class::isInstance)
-            .map(shot -> treatment.of(((Shot.Read) shot).speed()))
-            .limit(plan.counted())
-            .toList();
-    return decision.figure(readings, plan.counted());
+    return decision.figure(compared(taken), plan.counted());
   }
 
   /**
@@ -254,6 +273,9 @@ public record Shooting(
   List<String> sentences(boolean banded) {
     List<String> sentences = new ArrayList<>();
     sentences.add(decisionSentence(banded));
+    if (banded && plan.counted() > 1) {
+      sentences.add("How far over is told by " + decision.figureName() + ".");
+    }
     if (!treatment.isNone()) {
       sentences.add("Each reading is first " + treatment.inWords() + ".");
     }

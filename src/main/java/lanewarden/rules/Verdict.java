@@ -43,11 +43,6 @@ public sealed interface Verdict {
       this(reason, Optional.empty());
     }
 
-    /** The same verdict in a band. */
-    Over in(Optional<Band> itsBand) {
-      return new Over(reason, itsBand);
-    }
-
     @Override
     public String word() {
       return "over";

@@ -77,10 +77,10 @@ class AccountFindingsTest extends ClausesLedgerTest {
     ledger.check("9", "Ida", "SP", "290 ft/s", "310 ft/s");
     ledger.check("10", "Jon", "SP", "280 ft/s", "290 ft/s");
     ledger.check("10", "Jon", "SP", "280 ft/s", "290 ft/s");
-    assertEquals(List.of(), words(Kind.SPREAD_AGAIN));
+    assertEquals(List.of(), words(Kind.UNDECIDED_AGAIN));
     ledger.check("9", "Ida", "SP", "291 ft/s", "311 ft/s");
-    assertFound(Kind.SPREAD_AGAIN, "2 checks one after the other");
-    assertFound(Kind.SPREAD_AGAIN, "with 310 ft/s");
+    assertFound(Kind.UNDECIDED_AGAIN, "2 checks one after the other");
+    assertFound(Kind.UNDECIDED_AGAIN, "with 310 ft/s");
     assertEquals(List.of(), contradictions());
   }
 

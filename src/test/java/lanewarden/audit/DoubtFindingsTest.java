@@ -1,12 +1,16 @@
 package lanewarden.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Length;
+import lanewarden.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 /** What the audit finds about readings that are not believed. */
@@ -82,6 +86,61 @@ class DoubtFindingsTest extends ClausesLedgerTest {
     ledger.verdict();
     ledger.close(null);
     assertFound(Kind.ORDER, "nothing had been found against");
+  }
+
+  @Test
+  void endingACheckWithAReadingInDoubtThatWouldBeOverUsesARecheck() throws Exception {
+    long check = call();
+    ledger.read("290 ft/s");
+    flag(check, ledger.read("301 ft/s"), "jump");
+    ledger.close("the archer walked off");
+    assertTrue(ledger.now().usesRecheck());
+    assertFound(Kind.NO_VERDICT, "It uses up a re-check");
+  }
+
+  @Test
+  void aReadingInDoubtThatWasDeclaredVoidUsesNone() throws Exception {
+    long check = call();
+    ledger.read("290 ft/s");
+    long reading = ledger.read("301 ft/s");
+    flag(check, reading, "jump");
+    ledger.declareVoid(reading, "a bird");
+    ledger.close("the archer was called away");
+    assertFalse(ledger.now().usesRecheck());
+  }
+
+  @Test
+  void whoseReadingsAreImpossibleAgainAndAgainIsNamed() throws Exception {
+    ledger.adopt(RULES + division("IM", "").replace("voids = 1", "voids = 0"), "another division");
+    for (int attempt = 1; attempt <= 2; attempt++) {
+      long check =
+          ledger.open(
+              new Fact.CheckOpened(
+                  "8",
+                  "Una",
+                  "IM",
+                  attempt,
+                  Mass.parse("400 gr"),
+                  Force.parse("40 lbf"),
+                  null,
+                  Length.parse("27 in"),
+                  Length.parse("9 in"),
+                  null));
+      long reading = ledger.read("310 ft/s");
+      ledger.say(new Fact.ReadingFlagged(check, reading, "impossible", "shot 1: too much"));
+      ledger.say(
+          new Fact.VerdictGiven(
+              check,
+              ledger.now().ruleBook(),
+              Outcome.NOT_DECIDED,
+              "1 void reading, 0 forgiven",
+              List.of(),
+              null));
+      ledger.close(null);
+    }
+    assertEquals(List.of(), contradictions());
+    assertFound(Kind.UNDECIDED_AGAIN, "2 checks one after the other ended undecided");
+    assertEquals(2, words(Kind.IMPOSSIBLE).size());
   }
 
   @Test

@@ -70,7 +70,7 @@ class LineCommandTest extends PracticeRun {
         "@ 2\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n"
             + "\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
     Typed typed = line("2", "wait", "void #1 glare in the gate", "wait", "typed 270.2");
-    assertSays(typed, "outcome  OVER: reading 1 is 341.0 ft/s");
+    assertSays(typed, "outcome  OVER: reading 341.0 ft/s");
     assertSays(typed, "What follows: a re-check: 1 is left.");
     assertSays(typed, "void     reading 1: glare in the gate");
     assertSays(typed, "outcome  taken back");

@@ -73,7 +73,7 @@ class RuleTest {
     Rule rule = Cases.rule("280 ft/s", "none", "highest", 3, 3, 0);
     assertEquals("over", Cases.judge(rule, Cases.shots("270 283")).word());
     assertEquals(
-        new Verdict.Over("reading 1 is 283 ft/s, limit 280 ft/s"),
+        new Verdict.Over("reading 283 ft/s, limit 280 ft/s"),
         Cases.judge(rule, Cases.shots("void 283")));
     assertEquals("not decided", Cases.judge(rule, Cases.shots("void 279")).word());
     assertEquals("not decided", Cases.judge(rule, Cases.shots("270 void")).word());
@@ -84,6 +84,15 @@ class RuleTest {
     Rule rule = Cases.rule("280 ft/s", "none", "highest", 2, 3, 0);
     assertEquals("within", Cases.judge(rule, Cases.shots("270 271")).word());
     assertEquals("not decided", Cases.judge(rule, Cases.shots("void 271 272")).word());
+  }
+
+  @Test
+  void shotsLeftAreCountedAfterAllThatWereTaken() {
+    Rule rule = Cases.rule("300 ft/s", "none", "mean", 3, 3, 1);
+    assertEquals(
+        new Verdict.NotDecided(
+            new Missing.ShotsSpent("0 shots left of 3, at least 1 more reading needed")),
+        Cases.judge(rule, Cases.shots("void 299 299")));
   }
 
   @Test

@@ -247,10 +247,15 @@ class VerdictPropertiesTest {
       Optional<Verdict> ended = Optional.empty();
       for (int shots = 0; shots <= trial.shots().size(); shots++) {
         Verdict verdict = trial.rule().judge(trial.setUp(), all, trial.shots().subList(0, shots));
-        // what voids or shots ended may still turn out to be over by a reading taken after a void
+        // what voids or shots ended may still turn out to be over by a reading taken after a void,
+        // and counts the shots that were taken later
         ended
-            .filter(first -> !(verdict instanceof Verdict.Over) || !spent(first))
+            .filter(first -> !spent(first))
             .ifPresent(first -> assertEquals(first, verdict, trial::toString));
+        ended
+            .filter(first -> spent(first) && !(verdict instanceof Verdict.Over))
+            .ifPresent(
+                first -> assertTrue(verdict.ends() && spent(verdict), () -> trial + " " + verdict));
         if (!verdict.takesShots()) {
           ended = Optional.of(verdict);
         }

@@ -11,22 +11,24 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;
 import lanewarden.rules.Division;
+import lanewarden.rules.Doubt;
 import lanewarden.rules.Missing;
 import lanewarden.rules.Rule;
 import lanewarden.rules.Verdict;
 
 /**
- * Looks for competitors whose checks ended by too wide a spread one after the other, with readings
- * over the limit among them.
+ * Looks for competitors whose checks ended undecided one after the other because readings could not
+ * be believed, with readings over the limit among them: too wide a spread, or more than the bow can
+ * give.
  *
- * <p>Readings that lie too far apart cannot be believed, so such a check uses up no re-check. Once
- * that is bad luck; an archer who shoots one slow arrow every time would never be over.
+ * <p>Such a check uses up no re-check. Once that is bad luck; an archer who shoots one slow arrow
+ * every time, or whose bow is stated weaker than it is, would never be over.
  */
-final class SpreadExaminer {
+final class UndecidedExaminer {
   private final Standing standing;
   private final List<Finding> findings;
 
-  SpreadExaminer(Standing standing, List<Finding> findings) {
+  UndecidedExaminer(Standing standing, List<Finding> findings) {
     this.standing = standing;
     this.findings = findings;
   }
@@ -63,7 +65,7 @@ final class SpreadExaminer {
             .collect(Collectors.joining("; "));
     findings.add(
         new Finding(
-            Kind.SPREAD_AGAIN,
+            Kind.UNDECIDED_AGAIN,
             row.stream().map(Check::number).toList(),
             "Bib "
                 + row.get(0).opened().bib()
@@ -71,13 +73,13 @@ final class SpreadExaminer {
                 + row.get(0).opened().name()
                 + ": "
                 + row.size()
-                + " checks one after the other ended by too wide a spread, with readings over the"
-                + " limit among them: "
+                + " checks one after the other ended undecided, because readings could not be"
+                + " believed, with some over the limit among them: "
                 + each
                 + ". None used up a re-check."));
   }
 
-  /** The readings over the limit of a check that ended by too wide a spread; else none. */
+  /** The readings over the limit of a check that ended so; else none. */
   private List<String> over(Check check) {
     Optional<Rule> rule =
         standing
@@ -87,7 +89,7 @@ final class SpreadExaminer {
     if (rule.isEmpty()
         || !check.outcome().equals(Optional.of(Outcome.NOT_DECIDED))
         || check.usesRecheck()
-        || !isTooWide(check.judgedBy(rule.get()))) {
+        || !isNotBelieved(check, rule.get())) {
       return List.of();
     }
     return check.shots().stream()
@@ -98,8 +100,11 @@ final class SpreadExaminer {
         .toList();
   }
 
-  private static boolean isTooWide(Verdict verdict) {
-    return verdict instanceof Verdict.NotDecided open
-        && open.missing() instanceof Missing.SpreadTooWide;
+  private static boolean isNotBelieved(Check check, Rule rule) {
+    boolean tooWide =
+        check.judgedBy(rule) instanceof Verdict.NotDecided open
+            && open.missing() instanceof Missing.SpreadTooWide;
+    return tooWide
+        || check.doubts(rule).stream().anyMatch(doubt -> doubt.kind() == Doubt.Kind.IMPOSSIBLE);
   }
 }
