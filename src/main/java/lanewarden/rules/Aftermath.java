@@ -80,16 +80,12 @@ public record Aftermath(
   /** Sentences for screens and reports. */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
-    sentences.add(
-        switch (rechecks) {
-          case 0 -> "No re-check after a fail.";
-          case 1 -> "After a fail, 1 re-check is allowed.";
-          default -> "After a fail, " + rechecks + " re-checks are allowed.";
-        });
+    boolean usual = fails.equals(usual(rechecks)) && bands.isEmpty();
+    sentences.add(recheckSentence(usual));
     for (Band band : bands) {
       sentences.add("Over by up to " + band.reach() + ": " + band.consequence().phrase() + ".");
     }
-    if (!fails.equals(usual(rechecks)) || !bands.isEmpty()) {
+    if (!usual) {
       String fail = bands.isEmpty() ? "A fail " : "Any other fail ";
       for (Phase phase : Phase.values()) {
         sentences.add(fail + phase.phrase() + ": " + onFail(phase).phrase() + ".");
@@ -102,5 +98,20 @@ public record Aftermath(
               + ".");
     }
     return sentences;
+  }
+
+  private String recheckSentence(boolean usual) {
+    boolean someFailBringsOne =
+        fails.containsValue(Consequence.RECHECK)
+            || bands.stream().anyMatch(band -> band.consequence() == Consequence.RECHECK);
+    if (rechecks == 0 || !someFailBringsOne) {
+      return "No re-check after a fail.";
+    }
+    String allowed = Wording.count(rechecks, "re-check") + (rechecks == 1 ? " is" : " are");
+    return usual
+        ? "After a fail before the event, "
+            + allowed
+            + " allowed; during and after it, a judge rules."
+        : "Where a fail brings a re-check, " + allowed + " allowed.";
   }
 }

@@ -1,12 +1,12 @@
 package lanewarden.rules;
 
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
@@ -18,6 +18,7 @@ import lanewarden.written.Section.Item;
 final class AftermathSection {
 
   private static final String BANDS = "bands";
+  private static final String LAPSES = "lapses";
   private static final String BAND = "a band such as \"up to 1 %: re-check\"";
 
   private final Section section;
@@ -29,7 +30,7 @@ final class AftermathSection {
   /** Notes a fault for everything of it that is written, since no verdict is ever given. */
   Aftermath none() {
     Stream.concat(
-            Stream.of("rechecks", BANDS, "lapses"),
+            Stream.of("rechecks", BANDS, LAPSES),
             Stream.of(Phase.values()).map(AftermathSection::key))
         .forEach(key -> section.leftOut(key, "nothing of this division is checked"));
     return Aftermath.plain(0);
@@ -44,15 +45,16 @@ final class AftermathSection {
    *
    * @param needed whether the number of re-checks must be written
    * @param speed the speed limit that bands are counted from, if it could be read
-   * @param energy whether there is an energy limit
+   * @param shooting how it is measured, if it is and could be read
    */
-  Optional<Aftermath> aftermath(boolean needed, Optional<SpeedLimit> speed, boolean energy) {
+  Optional<Aftermath> aftermath(
+      boolean needed, Optional<SpeedLimit> speed, Optional<Shooting> shooting) {
     OptionalInt rechecks =
         needed || section.has("rechecks")
             ? section.whole("rechecks", 0, ShootingSection.MOST)
             : OptionalInt.of(0);
     Map<Phase, Consequence> fails = fails(rechecks.orElse(0));
-    List<Item<Band>> bands = bands(speed, energy);
+    List<Item<Band>> bands = bands(speed, shooting);
     Set<Lapse> lapses = lapses();
     if (rechecks.isEmpty()) {
       return Optional.empty();
@@ -97,13 +99,13 @@ final class AftermathSection {
         "allow a re-check, or write barred, struck or judge");
   }
 
-  private List<Item<Band>> bands(Optional<SpeedLimit> speed, boolean energy) {
+  private List<Item<Band>> bands(Optional<SpeedLimit> speed, Optional<Shooting> shooting) {
     List<Item<Band>> bands = section.optionalItems(BANDS, BAND, AftermathSection::band);
-    if (energy || section.is("limit", "none")) {
+    if (section.has("energy") || section.is("limit", "none")) {
       section.leftOut(BANDS, "they are counted from a speed limit and nothing else");
       return List.of();
     }
-    return speed.isPresent() && inOrder(bands, speed.get()) ? bands : List.of();
+    return speed.isPresent() && inOrder(bands, speed.get(), shooting) ? bands : List.of();
   }
 
   private static Band band(String text) {
@@ -116,8 +118,9 @@ final class AftermathSection {
     return Plausible.band(band);
   }
 
-  private boolean inOrder(List<Item<Band>> bands, SpeedLimit limit) {
+  private boolean inOrder(List<Item<Band>> bands, SpeedLimit limit, Optional<Shooting> shooting) {
     Speed before = limit.allowed();
+    boolean atEdge = limit.side() == Side.BELOW;
     for (Item<Band> item : bands) {
       Band band = item.value();
       if (band.width().speed().filter(s -> s.unit() != limit.limit().unit()).isPresent()) {
@@ -138,24 +141,53 @@ final class AftermathSection {
             "put them in order, the narrowest first");
         return false;
       }
-      before = band.edge(limit.allowed());
+      Speed edge = band.edge(limit.allowed());
+      Optional<Rounding> rounding = shooting.flatMap(AftermathSection::roundingOfFigure);
+      if (rounding.isPresent() && !holdsSome(rounding.get(), before, atEdge, edge)) {
+        section.fault(
+            BANDS,
+            item.number(),
+            "a band in which some reading lies that is " + rounding.get().ofReadings(),
+            "\"" + band.written() + "\"",
+            "make it wider, or round readings to a smaller step");
+        return false;
+      }
+      before = edge;
+      atEdge = false;
     }
     return true;
   }
 
+  /** How the deciding figure is rounded; empty where it is not, as a mean of rounded readings. */
+  private static Optional<Rounding> roundingOfFigure(Shooting how) {
+    int counted = how.plan().counted();
+    boolean mean =
+        how.decision() instanceof Decision.Mean
+            || (how.decision() instanceof Decision.Median && counted % 2 == 0);
+    return mean && counted > 1
+        ? Optional.empty()
+        : Optional.of(how.treatment().rounding()).filter(rounding -> !rounding.isNone());
+  }
+
+  /**
+   * Whether a rounded speed lies between two edges, the upper included, the lower if it says so.
+   */
+  private static boolean holdsSome(Rounding rounding, Speed lower, boolean included, Speed upper) {
+    int fastest = rounding.readable(upper).compareTo(lower);
+    return fastest > 0 || (included && fastest == 0);
+  }
+
   private Set<Lapse> lapses() {
     List<String> words = Stream.of(Lapse.values()).map(Lapse::word).toList();
-    return new LinkedHashSet<>(
-        section
-            .optionalItems(
-                "lapses",
-                "one of " + String.join(", ", words),
-                text ->
-                    Lapse.ofWord(text.strip())
-                        .orElseThrow(() -> new IllegalArgumentException(mend(text, words))))
-            .stream()
-            .map(Item::value)
-            .toList());
+    List<Item<Lapse>> lapses =
+        section.optionalItems(
+            LAPSES,
+            "one of " + String.join(", ", words),
+            text ->
+                Lapse.ofWord(text.strip())
+                    .orElseThrow(() -> new IllegalArgumentException(mend(text, words))));
+    DivisionSection.requireDifferent(section, LAPSES, lapses, Lapse::word);
+    return lapses.stream().map(Item::value).collect(Collectors.toSet());
   }
 
   private static String mend(String word, List<String> words) {

@@ -15,7 +15,7 @@ public record Division(String code, String name, Rule rule, Coverage coverage, O
 
   /** Everything that is demanded, in plain sentences made from the rule itself. */
   public List<String> sentences() {
-    List<String> sentences = new ArrayList<>(rule.sentences());
+    List<String> sentences = new ArrayList<>(rule.sentences(coverage.who() != Who.NOT_MEASURED));
     if (coverage.who() != Who.EVERYONE) {
       sentences.add(coverage.inWords());
     }

@@ -3,8 +3,10 @@ package lanewarden.rules;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Percent;
@@ -31,6 +33,8 @@ final class DivisionSection {
   Optional<Rule> rule() {
     boolean unmeasured = section.is("who", Who.NOT_MEASURED.word());
     boolean limited = limits.limits();
+    // known whatever else is wrong: beside a faulty acceptance nothing else asks for it
+    section.has("guard");
     Optional<SpeedLimit> speed = limits.speed();
     Optional<EnergyLimit> energy = limits.energy();
     Optional<EquipmentRule> equipment = equipment();
@@ -44,7 +48,7 @@ final class DivisionSection {
     // whose shots are written out although nobody takes them may say what would follow, too
     Optional<Aftermath> aftermath =
         measured || (asks && !unmeasured)
-            ? after.aftermath(!unmeasured, speed, section.has("energy"))
+            ? after.aftermath(!unmeasured, speed, shooting)
             : Optional.of(after.none());
     List<String> conditions = conditions(measured);
     requireSomebodyLimited(speed, equipment);
@@ -116,19 +120,25 @@ final class DivisionSection {
             "conditions",
             "a text of one line and at most " + LONGEST_CONDITION + " characters",
             DivisionSection::condition);
+    requireDifferent(section, "conditions", conditions, Function.identity());
+    return conditions.stream().map(Item::value).toList();
+  }
+
+  /** No item of a list stands twice; else a fault is noted. */
+  static <T> void requireDifferent(
+      Section section, String key, List<Item<T>> items, Function<T, String> words) {
     Set<String> seen = new HashSet<>();
-    conditions.stream()
-        .filter(condition -> !seen.add(condition.value()))
+    items.stream()
+        .filter(item -> !seen.add(words.apply(item.value()).toLowerCase(Locale.ROOT)))
         .findFirst()
         .ifPresent(
             twice ->
                 section.fault(
-                    "conditions",
+                    key,
                     twice.number(),
-                    "another text than those before it",
-                    "\"" + twice.value() + "\" a second time",
+                    "another text than those before it, in small or capital letters",
+                    "\"" + words.apply(twice.value()) + "\" a second time",
                     "take the second one out"));
-    return conditions.stream().map(Item::value).toList();
   }
 
   private static String condition(String text) {

@@ -229,8 +229,12 @@ public record Rule(
     return missing(SetUp.unknown());
   }
 
-  /** Every clause in plain sentences, made from the rule itself. */
-  public List<String> sentences() {
+  /**
+   * Every clause in plain sentences, made from the rule itself.
+   *
+   * @param checked whether anybody is: else nothing is ticked, and nothing follows
+   */
+  List<String> sentences(boolean checked) {
     List<String> sentences = new ArrayList<>();
     sentences.add(limitSentence());
     energy.ifPresent(
@@ -242,10 +246,10 @@ public record Rule(
                     + "."));
     sentences.addAll(equipment.sentences());
     shooting.ifPresent(how -> sentences.addAll(how.sentences(!aftermath.bands().isEmpty())));
-    if (checksAnything()) {
+    if (checked && checksAnything()) {
       sentences.addAll(aftermath.sentences());
     }
-    if (!conditions.isEmpty()) {
+    if (checked && !conditions.isEmpty()) {
       sentences.add(
           "The official ticks before the verdict: "
               + String.join("; ", conditions)
@@ -293,8 +297,8 @@ public record Rule(
         + ".";
   }
 
-  /** The whole rule in one text. */
+  /** The whole rule in one text, as for those who are checked. */
   public String inWords() {
-    return String.join(" ", sentences());
+    return String.join(" ", sentences(true));
   }
 }

@@ -77,7 +77,7 @@ final class RuleBookPage {
           "add a [[division]] section");
     }
     Optional<Section> event = root.section("event");
-    name = event.flatMap(section -> line(section, "name"));
+    name = event.flatMap(RuleBookPage::name);
     edition = event.flatMap(section -> line(section, "edition"));
     event.ifPresent(Section::closed);
     for (Section section : sections) {
@@ -107,7 +107,7 @@ final class RuleBookPage {
   private Optional<Division> division(Section section) {
     Optional<String> code = section.value("code", CODE, RuleBookPage::code);
     code.ifPresent(written -> requireNew(section, written));
-    Optional<String> name = line(section, "name");
+    Optional<String> name = name(section);
     DivisionSection demands = new DivisionSection(section);
     Optional<Coverage> coverage = demands.coverage();
     Optional<Rule> rule = demands.rule();
@@ -135,6 +135,23 @@ final class RuleBookPage {
       throw new IllegalArgumentException("write a short code such as \"OC\"");
     }
     return written;
+  }
+
+  private static final int LONGEST_NAME = 80;
+  private static final String NAME =
+      "a text of one line and at most " + LONGEST_NAME + " characters";
+
+  /** What an event or a division is called. */
+  private static Optional<String> name(Section section) {
+    return section.value("name", NAME, RuleBookPage::name);
+  }
+
+  private static String name(String written) {
+    String name = oneLine(written);
+    if (name.length() > LONGEST_NAME) {
+      throw new IllegalArgumentException("say it in fewer words");
+    }
+    return name;
   }
 
   private static Optional<String> line(Section section, String key) {

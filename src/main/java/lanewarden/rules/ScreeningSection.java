@@ -3,6 +3,7 @@ package lanewarden.rules;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.metrology.OutlierTest;
@@ -20,10 +21,18 @@ final class ScreeningSection {
   private static final Speed NO_GAP = Speed.parse("0 ft/s");
   private static final double DIXON_LEVEL = 0.05;
 
-  private final Section section;
+  /** Fewer readings tell no test which of them is the odd one. */
+  private static final int LEAST_TESTED = 3;
 
-  ScreeningSection(Section section) {
+  private final Section section;
+  private final int counted;
+
+  /**
+   * @param counted how many readings count, so that no more ever stand; empty if it is faulty
+   */
+  ScreeningSection(Section section, OptionalInt counted) {
     this.section = section;
+    this.counted = counted.orElse(LEAST_TESTED);
   }
 
   /** The clauses, or empty with the faults noted on the page. */
@@ -31,9 +40,13 @@ final class ScreeningSection {
     Optional<Speed> jump =
         section.optionalValue(
             "jump", "a speed such as \"10 ft/s\"", text -> Plausible.JUMP.of(Speed.parse(text)));
+    boolean neverJumps = counted < 2 && section.has("jump");
+    if (neverJumps) {
+      tooFew("jump", "a single reading has none before it");
+    }
     if (!section.has("outlier")) {
       section.leftOut("outlier-least", "no outlier test is asked for that it could belong to");
-      return section.has("jump") && jump.isEmpty()
+      return neverJumps || (section.has("jump") && jump.isEmpty())
           ? Optional.empty()
           : Optional.of(new Screening(jump, Optional.empty()));
     }
@@ -44,9 +57,38 @@ final class ScreeningSection {
             text -> Plausible.GAP.of(Speed.parse(text)));
     Optional<OutlierTest> test =
         section.value("outlier", FORM, text -> test(text, least.orElse(NO_GAP)));
-    return test.isEmpty() || least.isEmpty() || (section.has("jump") && jump.isEmpty())
+    return test.isEmpty()
+            || least.isEmpty()
+            || neverJumps
+            || !canBeMade(test.get())
+            || (section.has("jump") && jump.isEmpty())
         ? Optional.empty()
         : Optional.of(new Screening(jump, test));
+  }
+
+  /** Whether the test can be made of as many readings as count; else a fault is noted. */
+  private boolean canBeMade(OutlierTest test) {
+    if (counted < LEAST_TESTED) {
+      tooFew("outlier", "the test takes " + LEAST_TESTED + " readings");
+      return false;
+    }
+    if (test instanceof OutlierTest.Dixon && counted > OutlierTest.Dixon.MOST) {
+      section.fault(
+          "outlier",
+          "a test of " + counted + " readings; Dixon's table ends with " + OutlierTest.Dixon.MOST,
+          "Dixon together with counted = " + counted,
+          "write \"Grubbs at 5 %\", or count fewer readings");
+      return false;
+    }
+    return true;
+  }
+
+  private void tooFew(String key, String because) {
+    section.fault(
+        key,
+        "left out: " + because,
+        key + " together with counted = " + counted,
+        "take it out, or count more readings");
   }
 
   private static OutlierTest test(String text, Speed least) {

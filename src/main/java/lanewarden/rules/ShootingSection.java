@@ -1,5 +1,6 @@
 package lanewarden.rules;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,8 @@ final class ShootingSection {
 
   /** More shots, voids or re-checks than anyone takes at a check-in line. */
   static final int MOST = 50;
+
+  private static final Speed SLOW = Speed.parse("0 ft/s");
 
   private static final List<String> KEYS =
       Stream.concat(
@@ -82,12 +85,12 @@ final class ShootingSection {
   Optional<Shooting> shooting() {
     OptionalInt counted = section.whole("counted", 1, MOST);
     Optional<Decision> decision = decision(counted);
-    Optional<ShotPlan> plan = plan(counted);
+    Optional<ShotPlan> plan = plan(counted, decision);
     Optional<Rounding> reading = limits.rounding("round-reading");
     Optional<Speed> spread =
         section.optionalValue(
             "spread", "a speed such as \"2 ft/s\"", text -> Plausible.SPREAD.of(Speed.parse(text)));
-    Optional<Screening> screening = new ScreeningSection(section).screening();
+    Optional<Screening> screening = new ScreeningSection(section, counted).screening();
     Optional<Percent> toBow =
         section.optionalValue(
             "bow-correction",
@@ -120,7 +123,7 @@ final class ShootingSection {
             screening.get()));
   }
 
-  private Optional<ShotPlan> plan(OptionalInt counted) {
+  private Optional<ShotPlan> plan(OptionalInt counted, Optional<Decision> decision) {
     OptionalInt allowed = section.whole("shots", 1, MOST);
     OptionalInt voids = section.whole("voids", 0, MOST);
     if (counted.isEmpty() || allowed.isEmpty() || voids.isEmpty()) {
@@ -134,7 +137,32 @@ final class ShootingSection {
           "allow more shots or count fewer readings");
       return Optional.empty();
     }
+    int needed = decision.map(d -> fewestToPass(d, counted.getAsInt())).orElse(0);
+    int most = allowed.getAsInt() - needed;
+    if (voids.getAsInt() > most) {
+      section.fault(
+          "voids",
+          "at most "
+              + most
+              + ", since a pass takes "
+              + needed
+              + " of the "
+              + Wording.count(allowed.getAsInt(), "shot"),
+          String.valueOf(voids.getAsInt()),
+          "forgive fewer or allow more shots");
+      return Optional.empty();
+    }
     return Optional.of(new ShotPlan(counted.getAsInt(), allowed.getAsInt(), voids.getAsInt()));
+  }
+
+  /** With how many readings, however slow, a check can be passed at the earliest. */
+  private int fewestToPass(Decision decision, int counted) {
+    int fewest = section.has("spread") ? counted : 1;
+    while (fewest < counted
+        && decision.figure(Collections.nCopies(fewest, SLOW), counted).most().isEmpty()) {
+      fewest++;
+    }
+    return fewest;
   }
 
   private Optional<Decision> decision(OptionalInt counted) {

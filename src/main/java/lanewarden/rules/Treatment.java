@@ -31,15 +31,12 @@ public record Treatment(Optional<Percent> toBow, Rounding rounding) {
     return toBow.isEmpty() && rounding.isNone();
   }
 
-  /** A reading that is raised to about this, before any rounding; for examples. */
-  BigDecimal reading(BigDecimal compared, int decimals, RoundingMode mode) {
+  /** A reading of so many decimals that is raised to about this, before any rounding. */
+  BigDecimal reading(BigDecimal compared, int decimals) {
     return toBow
-        .map(
-            share ->
-                compared
-                    .divide(BigDecimal.ONE.add(share.fraction()), MathContext.DECIMAL64)
-                    .setScale(decimals, mode))
-        .orElse(compared);
+        .map(share -> compared.divide(BigDecimal.ONE.add(share.fraction()), MathContext.DECIMAL64))
+        .orElse(compared)
+        .setScale(decimals, RoundingMode.HALF_UP);
   }
 
   /** For example {@code raised by 0.5 % to the speed at the bow, then rounded down …}. */

@@ -1,12 +1,14 @@
 package lanewarden.rules;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
@@ -45,7 +47,8 @@ final class WorkedCases {
 
   /**
    * Three in shots, and one more for the last of several bands, for an energy limit that governs
-   * heavier arrows only, and for every clause on bow and arrow; none where nothing is checked.
+   * heavier arrows only, and for every clause on bow and arrow; none where nothing is checked, nor
+   * one whose verdict is not what its name says.
    */
   static List<WorkedCase> of(Rule rule) {
     WorkedCases worked = new WorkedCases(rule);
@@ -63,49 +66,87 @@ final class WorkedCases {
   }
 
   private void shots(Shooting how, SetUp setUp, Speed fastest) {
-    BigDecimal edge = fastest.value();
-    add(
-        INSIDE,
-        setUp,
-        readings(
-            how,
-            edge.multiply(MARGIN).setScale(0, RoundingMode.HALF_UP),
-            fastest,
-            RoundingMode.DOWN));
-    add(
-        EDGE,
-        setUp,
-        readings(
-            how, edge.setScale(decimals(fastest), RoundingMode.DOWN), fastest, RoundingMode.DOWN));
+    BigDecimal edge = edge(how, setUp, fastest);
+    BigDecimal round = edge.multiply(MARGIN).setScale(0, RoundingMode.HALF_UP);
+    BigDecimal inside =
+        round.compareTo(edge) < 0
+            ? round
+            : edge.multiply(MARGIN).setScale(edge.scale(), RoundingMode.DOWN);
+    shots(INSIDE, how, setUp, fastest, WorkedCases::isWithin, List.of(inside));
+    shots(EDGE, how, setUp, fastest, WorkedCases::isWithin, List.of(edge));
     outside(OUTSIDE, how, setUp, fastest);
   }
 
   private void outside(String name, Shooting how, SetUp setUp, Speed fastest) {
-    BigDecimal step =
-        how.treatment()
-            .rounding()
-            .step()
-            .map(Speed::value)
-            .orElse(TENTH)
-            .max(TENTH)
-            .stripTrailingZeros();
-    BigDecimal over = fastest.value().add(step).setScale(decimals(fastest), RoundingMode.UP);
-    add(name, setUp, readings(how, over, fastest, RoundingMode.UP));
+    BigDecimal next =
+        edge(how, setUp, fastest).add(BigDecimal.ONE.movePointLeft(decimals(how, fastest)));
+    shots(name, how, setUp, fastest, Verdict.Over.class::isInstance, List.of(next));
   }
 
-  private static int decimals(Speed fastest) {
-    return Math.max(1, fastest.value().stripTrailingZeros().scale());
+  /** The fastest reading that keeps the limit by itself, whatever is done to it. */
+  private BigDecimal edge(Shooting how, SetUp setUp, Speed fastest) {
+    return fastest(reading -> !rule.exceeds(reading, setUp), fastest, decimals(how, fastest));
   }
 
-  /** In the middle of the last of several bands; what is just outside lies in the first. */
+  /**
+   * The fastest reading of so many decimals of which something holds that holds of slower ones too.
+   *
+   * @param about a speed near it, in whose unit it is
+   */
+  private static BigDecimal fastest(Predicate<Speed> holds, Speed about, int decimals) {
+    BigInteger slow = BigInteger.ZERO;
+    BigInteger fast =
+        about.value().setScale(decimals, RoundingMode.UP).unscaledValue().add(BigInteger.ONE);
+    while (holds.test(reading(fast, about, decimals))) {
+      fast = fast.shiftLeft(1);
+    }
+    while (fast.subtract(slow).compareTo(BigInteger.ONE) > 0) {
+      BigInteger middle = slow.add(fast).shiftRight(1);
+      if (holds.test(reading(middle, about, decimals))) {
+        slow = middle;
+      } else {
+        fast = middle;
+      }
+    }
+    return new BigDecimal(slow, decimals);
+  }
+
+  private static Speed reading(BigInteger steps, Speed about, int decimals) {
+    return Speed.of(new BigDecimal(steps, decimals), about.unit());
+  }
+
+  /** One as instruments show, or as many as it takes to see the edge. */
+  private static int decimals(Shooting how, Speed fastest) {
+    BigDecimal shown =
+        how.treatment().isNone()
+            ? fastest.value()
+            : how.treatment().rounding().step().map(Speed::value).orElse(BigDecimal.ONE);
+    return Math.max(1, shown.stripTrailingZeros().scale());
+  }
+
+  /**
+   * In the last of several bands, if any reading lies there; what is just outside is in the first.
+   */
   private void lastBand(Shooting how, SetUp setUp, Speed allowed) {
     List<Band> bands = rule.aftermath().bands();
     int last = bands.size() - 1;
     if (last > 0) {
-      BigDecimal edges =
-          bands.get(last - 1).edge(allowed).value().add(bands.get(last).edge(allowed).value());
-      BigDecimal middle = edges.multiply(HALF).setScale(decimals(allowed), RoundingMode.HALF_UP);
-      add("further outside", setUp, readings(how, middle, allowed, RoundingMode.HALF_UP));
+      Speed from = bands.get(last - 1).edge(allowed);
+      Speed to = bands.get(last).edge(allowed);
+      int decimals = decimals(how, allowed);
+      BigDecimal middle =
+          how.treatment().reading(from.value().add(to.value()).multiply(HALF), decimals);
+      BigDecimal end =
+          fastest(reading -> !how.treatment().of(reading).isMoreThan(to), allowed, decimals);
+      shots(
+          "further outside",
+          how,
+          setUp,
+          allowed,
+          verdict ->
+              verdict instanceof Verdict.Over over
+                  && over.band().equals(Optional.of(bands.get(last))),
+          List.of(middle, end));
     }
   }
 
@@ -126,13 +167,14 @@ final class WorkedCases {
   }
 
   /** Readings that make the deciding figure exactly this; some of the others lie elsewhere. */
-  private static List<Speed> readings(
-      Shooting how, BigDecimal figure, Speed like, RoundingMode mode) {
+  private static List<Speed> readings(Shooting how, BigDecimal figure, Speed like) {
     List<BigDecimal> readings = new ArrayList<>();
     int counted = how.plan().counted();
     // readings around a very slow limit would lie below zero
     boolean slow = figure.compareTo(BigDecimal.ONE) < 0;
-    boolean alike = how.spread().isPresent() || !how.treatment().rounding().isNone() || slow;
+    // where the official would be asked about readings that differ, a case tells nothing
+    boolean apart = how.spread().isPresent() || how.screening().asks();
+    boolean alike = apart || !how.treatment().rounding().isNone() || slow;
     if (how.decision() instanceof Decision.Mean || alike) {
       for (int i = 0; i < counted; i++) {
         boolean pair = !alike && i < counted - counted % 2;
@@ -153,10 +195,7 @@ final class WorkedCases {
       }
       readings.add(figure);
     }
-    return readings.stream()
-        .map(value -> how.treatment().reading(value, decimals(like), mode))
-        .map(value -> Speed.of(value, like.unit()))
-        .toList();
+    return readings.stream().map(value -> Speed.of(value, like.unit())).toList();
   }
 
   /** Which reading decides, counted from the slowest. */
@@ -172,22 +211,20 @@ final class WorkedCases {
 
   /** An arrow that reaches the mass from which on there is no limit. */
   private void heavyArrow(GrainsPerPound ratio) {
-    add("heavy arrow", setUp(ratio.leastArrow(bow()), bow()), List.of());
+    add("heavy arrow", setUp(ratio.leastArrow(bow()), bow()));
   }
 
   private void equipment() {
     EquipmentRule asked = rule.equipment();
     if (asked.leastArrow().isPresent()) {
       Mass least = asked.leastArrow().get().leastArrow(bow());
-      add("lightest arrow admitted", setUp(least, bow()), List.of());
-      add("arrow too light", setUp(grains(least, -1), bow()), List.of());
+      add("lightest arrow admitted", setUp(least, bow()));
+      add("arrow too light", setUp(grains(least, -1), bow()));
     }
     asked
         .leastDraw()
-        .ifPresent(least -> add("bow too weak", strong(least, BigDecimal.ONE.negate()), List.of()));
-    asked
-        .mostDraw()
-        .ifPresent(most -> add("bow too strong", strong(most, BigDecimal.ONE), List.of()));
+        .ifPresent(least -> add("bow too weak", strong(least, BigDecimal.ONE.negate())));
+    asked.mostDraw().ifPresent(most -> add("bow too strong", strong(most, BigDecimal.ONE)));
   }
 
   private SetUp strong(Force draw, BigDecimal more) {
@@ -195,10 +232,33 @@ final class WorkedCases {
     return setUp(heavyEnough(), Force.of(value, draw.unit()));
   }
 
-  private void add(String name, SetUp setUp, List<Speed> readings) {
+  /** The first of the figures with which the verdict is what the name says; else no case. */
+  private void shots(
+      String name,
+      Shooting how,
+      SetUp setUp,
+      Speed like,
+      Predicate<Verdict> isSo,
+      List<BigDecimal> figures) {
+    figures.stream()
+        .map(figure -> worked(name, setUp, readings(how, figure, like)))
+        .filter(worked -> isSo.test(worked.verdict()))
+        .findFirst()
+        .ifPresent(cases::add);
+  }
+
+  private static boolean isWithin(Verdict verdict) {
+    return verdict instanceof Verdict.Within;
+  }
+
+  private void add(String name, SetUp setUp) {
+    cases.add(worked(name, setUp, List.of()));
+  }
+
+  private WorkedCase worked(String name, SetUp setUp, List<Speed> readings) {
     List<Shot> shots = readings.stream().<Shot>map(Shot.Read::new).toList();
     Verdict verdict = rule.judge(setUp, new HashSet<>(rule.conditions()), shots);
-    cases.add(new WorkedCase(name, setUp, readings, verdict));
+    return new WorkedCase(name, setUp, readings, verdict);
   }
 
   /** A set-up that every clause admits and the limit applies to, as far as the rule leaves one. */

@@ -144,17 +144,19 @@ public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase>
         after.onFail(Phase.BEFORE) == Consequence.RECHECK
             && after.bands().stream().allMatch(b -> b.consequence() == Consequence.RECHECK);
     if (!everyFail) {
-      return " No re-check is counted, as not every fail brings one.";
+      return " No re-check is counted, as not every fail before the event brings one.";
     }
     if (after.rechecks() > CheckModel.MOST_RECHECKS) {
       return " Of the "
           + after.rechecks()
-          + " re-checks that the rule allows, "
+          + " re-checks that the rule allows before the event, "
           + CheckModel.MOST_RECHECKS
           + " are counted.";
     }
     return after.rechecks() == 1
-        ? " The re-check that the rule allows is counted."
-        : " The " + after.rechecks() + " re-checks that the rule allows are counted.";
+        ? " The re-check that the rule allows before the event is counted."
+        : " The "
+            + after.rechecks()
+            + " re-checks that the rule allows before the event are counted.";
   }
 }

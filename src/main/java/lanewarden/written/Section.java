@@ -144,8 +144,9 @@ public final class Section {
   }
 
   /**
-   * A list of texts that {@code parser} reads one by one; no values where the key is missing. Each
-   * faulty item is a fault of its own, at its own place, named as {@code key[2]} for the second.
+   * A list of texts that {@code parser} reads one by one; no values where the key is missing. An
+   * empty list is a fault, since it says what a missing key says. Each faulty item is a fault of
+   * its own, at its own place, named as {@code key[2]} for the second.
    *
    * @param expected what a right item looks like, for the fault
    * @param parser throws {@link IllegalArgumentException}, whose message becomes the mend
@@ -158,6 +159,13 @@ public final class Section {
     if (!(raw instanceof TomlArray array)) {
       fault(key, "a list of texts", describe(raw), "write " + key + " = [\"…\", \"…\"]");
       return List.of();
+    }
+    if (array.isEmpty()) {
+      fault(
+          key,
+          "a list of one item or more",
+          "an empty list",
+          "write what belongs in it, or take the line out");
     }
     if (array.size() > MOST_ITEMS) {
       fault(

@@ -259,7 +259,7 @@ class ClausesCommandTest {
             .anyMatch(
                 line ->
                     line.endsWith(
-                        " The re-check that the rule allows is counted. The supposed arrow has"
+                        " The re-check that the rule allows before the event is counted. The supposed arrow has"
                             + " 225 gr: the speed limit holds only for one of less than 5 gr/lb,"
                             + " here less than 250 gr.")),
         light.toString());

@@ -93,11 +93,12 @@ final class RandomRule {
       put("within", 1 + random.nextInt(counted));
     }
     put("counted", counted);
-    put("shots", counted + random.nextInt(3));
-    put("voids", random.nextInt(3));
+    int spare = random.nextInt(3);
+    put("shots", counted + spare);
+    put("voids", random.nextInt(spare + 1));
     maybe("round-reading", "nearest 1 ft/s", "down to 0.5 ft/s", "nearest 0.3 m/s");
     maybe("bow-correction", "0.5 %");
-    if (random.nextInt(4) == 0) {
+    if (random.nextInt(4) == 0 && counted > 2) {
       maybe("jump", "5 ft/s", "2 m/s");
       maybe("outlier", "Grubbs at 5 %", "Dixon at 5 %");
       if (has("outlier")) {

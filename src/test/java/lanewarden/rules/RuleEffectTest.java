@@ -51,7 +51,7 @@ class RuleEffectTest {
         limit + "decide = \"median\";counted = 3;shots = 5;voids = 2",
         limit + "decide = \"median\";counted = 4;shots = 5;voids = 1",
         limit + "decide = \"k of n\";within = 2;counted = 3;shots = 4;voids = 1",
-        limit + "decide = \"first within\";counted = 3;shots = 3;voids = 3",
+        limit + "decide = \"first within\";counted = 3;shots = 3;voids = 2",
         limit + "decide = \"highest\";counted = 2;shots = 3;voids = 1;spread = \"3 ft/s\"",
         limit + "decide = \"mean\";counted = 3;shots = 3;voids = 0;spread = \"4 ft/s\"",
         limit

@@ -97,15 +97,15 @@ class RuleTest {
 
   @Test
   void checkEndsWithTheLastShotThatCouldHaveDecided() {
-    Rule rule = Cases.rule("300 ft/s", "none", "highest", 3, 3, 3);
+    Rule rule = Cases.rule("300 ft/s", "none", "k of n 2", 3, 3, 1);
     assertEquals(
         new Verdict.NotDecided(new Missing.MoreReadings(1)),
-        Cases.judge(rule, Cases.shots("299 void")));
+        Cases.judge(rule, Cases.shots("301 void")));
     assertEquals(
         new Verdict.NotDecided(
             new Missing.ShotsSpent("0 shots left of 3, at least 1 more reading needed")),
-        Cases.judge(rule, Cases.shots("299 void 299")));
-    assertEquals("over", Cases.judge(rule, Cases.shots("299 void 301")).word());
+        Cases.judge(rule, Cases.shots("301 void 299")));
+    assertEquals("over", Cases.judge(rule, Cases.shots("301 void 301")).word());
   }
 
   @Test
@@ -185,6 +185,55 @@ class RuleTest {
     String none = rule(new Tolerance.None(), new Decision.Mean(), 0).inWords();
     String two = rule(new Tolerance.None(), new Decision.Mean(), 2).inWords();
     assertTrue(none.endsWith(" No re-check after a fail."), none);
-    assertTrue(two.endsWith(" After a fail, 2 re-checks are allowed."), two);
+    assertTrue(
+        two.endsWith(
+            " After a fail before the event, 2 re-checks are allowed; during and after it, a judge"
+                + " rules."),
+        two);
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "fail-during = \"re-check\" | Where a fail brings a re-check, 1 re-check is allowed."
+            + " A fail before the event: a re-check, while one is left."
+            + " A fail during the event: a re-check, while one is left."
+            + " A fail after the event: a judge rules.",
+        "fail-before = \"barred\" | No re-check after a fail."
+            + " A fail before the event: the archer is barred from the event."
+            + " A fail during the event: a judge rules. A fail after the event: a judge rules.",
+        "fail-before = \"judge\";bands = [\"up to 1 %: re-check\"]"
+            + " | Where a fail brings a re-check, 1 re-check is allowed."
+            + " Over by up to 1 %: a re-check, while one is left."
+            + " Any other fail before the event: a judge rules."
+            + " Any other fail during the event: a judge rules."
+            + " Any other fail after the event: a judge rules.",
+        "bands = [\"up to 1 %: struck\"]"
+            + " | Where a fail brings a re-check, 1 re-check is allowed."
+            + " Over by up to 1 %: the scores shot with this set-up are struck out."
+            + " Any other fail before the event: a re-check, while one is left."
+            + " Any other fail during the event: a judge rules."
+            + " Any other fail after the event: a judge rules."
+      })
+  void promisesNoRecheckWhereAFailBringsNone(String lines, String says) {
+    String said = Cases.division(MEASURED + lines.replace(';', '\n') + "\n").inWords();
+    assertTrue(said.endsWith(" No void reading is forgiven. " + says), said);
+  }
+
+  @Test
+  void promisesNothingToThoseWhoAreNotMeasured() {
+    String said =
+        Cases.division("who = \"not measured\"\n" + MEASURED + "conditions = [\"full draw\"]\n")
+            .inWords();
+    assertTrue(
+        said.endsWith(
+            " No void reading is forgiven."
+                + " The rule holds, but it is not measured at this event."),
+        said);
+  }
+
+  private static final String MEASURED =
+      "limit = \"300 ft/s\"\ntolerance = \"none\"\ndecide = \"highest\"\ncounted = 3\nshots = 3\n"
+          + "voids = 0\nrechecks = 1\n";
 }

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Collectors;
 import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WorkedCasesTest {
@@ -78,7 +80,87 @@ class WorkedCasesTest {
         division(
             "limit = \"300 ft/s\"\nbound = \"below\"\ntolerance = \"none\"\nrechecks = 0\n"
                 + "decide = \"highest\"\ncounted = 2\nshots = 2\nvoids = 0\n");
-    assertEquals("inside: within, at the edge: over, outside: over", outcomes(division));
+    assertEquals("inside: within, at the edge: within, outside: over", outcomes(division));
+    assertEquals("299.9 ft/s", highest(division, 1));
+    assertEquals("300.0 ft/s", highest(division, 2));
+  }
+
+  private static String highest(Division division, int place) {
+    return division.workedCases().get(place).readings().stream()
+        .max(Speed::compareTo)
+        .orElseThrow()
+        .toString();
+  }
+
+  // by hand: the fastest reading of one decimal, or of the step's, that is still within, and the
+  // next
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "round-reading = \"nearest 1 ft/s\" | 300.4 ft/s | 300.5 ft/s",
+        "round-reading = \"down to 1 ft/s\" | 300.9 ft/s | 301.0 ft/s",
+        "bound = \"below\";round-reading = \"nearest 1 ft/s\" | 299.4 ft/s | 299.5 ft/s",
+        "bound = \"below\";round-reading = \"down to 5 ft/s\" | 299.9 ft/s | 300.0 ft/s",
+        "round-reading = \"down to 0.25 ft/s\" | 300.24 ft/s | 300.25 ft/s",
+        // 91.745 m/s and more is rounded to 92 m/s, 301.8 ft/s; 91.4 m/s is 299.87 ft/s
+        "round-reading = \"nearest 0.1 m/s\" | 300.0 ft/s | 300.1 ft/s",
+        "bow-correction = \"0.5 %\" | 298.5 ft/s | 298.6 ft/s",
+        "bow-correction = \"0.5 %\";acceptance = \"guarded rejection\";guard = \"0.5 ft/s\";"
+            + "round-reading = \"down to 0.1 ft/s\" | 299.1 ft/s | 299.2 ft/s",
+        "jump = \"1 ft/s\" | 300.0 ft/s | 300.1 ft/s",
+        "outlier = \"Grubbs at 20 %\";outlier-least = \"0.1 ft/s\" | 300.0 ft/s | 300.1 ft/s",
+        "spread = \"0.1 ft/s\" | 300.0 ft/s | 300.1 ft/s"
+      })
+  void theEdgeIsTheFastestReadingThatPassesAfterTreatment(String lines, String edge, String outside)
+      throws Exception {
+    for (String decide : List.of("highest", "median", "mean", "first within")) {
+      Division division =
+          division(
+              "limit = \"300 ft/s\"\ntolerance = \"none\"\nrechecks = 0\ndecide = \""
+                  + decide
+                  + "\"\ncounted = 3\nshots = 3\nvoids = 0\n"
+                  + lines.replace(';', '\n')
+                  + "\n");
+      assertEquals(
+          "inside: within, at the edge: within, outside: over", outcomes(division), decide);
+      assertEquals(edge, deciding(division, 1), decide);
+      assertEquals(outside, deciding(division, 2), decide);
+    }
+  }
+
+  /** The reading that the others lie about, which is the last. */
+  private static String deciding(Division division, int place) {
+    List<Speed> readings = division.workedCases().get(place).readings();
+    return readings.get(readings.size() - 1).toString();
+  }
+
+  @Test
+  void noCaseIsNamedForAVerdictThatItDoesNotHave() {
+    for (int i = 0; i < 300; i++) {
+      RandomRule random = new RandomRule(new Random(i));
+      for (WorkedCase one : WorkedCases.of(random.rule())) {
+        String verdict = one.verdict().word();
+        String name = one.name();
+        if (name.equals("inside") || name.equals("at the edge")) {
+          assertEquals("within", verdict, () -> random + one.inWords());
+        } else if (name.contains("outside")) {
+          assertEquals("over", verdict, () -> random + one.inWords());
+        }
+      }
+      List<String> names = WorkedCases.of(random.rule()).stream().map(WorkedCase::name).toList();
+      assertTrue(names.containsAll(List.of("inside", "at the edge", "outside")), random::toString);
+    }
+  }
+
+  @Test
+  void whatIsFurtherOutsideLiesInTheLastBandOrIsNotTold() throws Exception {
+    String banded =
+        "limit = \"300 ft/s\"\ntolerance = \"none\"\nrechecks = 1\ncounted = 3\nshots = 3\nvoids = 0\n"
+            + "round-reading = \"down to 1 ft/s\"\nbands = [\"up to 0.6 ft/s: re-check\", \"up to 1"
+            + " ft/s: barred\"]\ndecide = ";
+    // 300.8 in the middle is rounded down to 300 and within; 301.9 is still in the band
+    assertEquals("301.9 ft/s", deciding(division(banded + "\"mean\"\n"), 3));
   }
 
   @Test

@@ -20,12 +20,10 @@ class SectionTest {
 
   @Test
   void readsADayAndAListOfTexts() throws WrittenRefused {
-    TomlPage page =
-        page("day = 2026-03-01\nwords = [\n  \"one\", # first\n  'two',\n]\nnone = []\n");
+    TomlPage page = page("day = 2026-03-01\nwords = [\n  \"one\", # first\n  'two',\n]\n");
     Section root = page.root();
     assertEquals(Optional.of(LocalDate.of(2026, 3, 1)), root.optionalDate("day"));
     assertEquals(List.of("one", "two"), texts(root, "words"));
-    assertEquals(List.of(), texts(root, "none"));
     root.closed();
     page.refuseIfFaulty();
   }
@@ -36,6 +34,13 @@ class SectionTest {
     assertEquals(Optional.empty(), page.root().optionalDate("day"));
     assertEquals(List.of(), texts(page.root(), "words"));
     page.refuseIfFaulty();
+  }
+
+  @Test
+  void anEmptyListIsAFaultSinceItSaysNothing() {
+    WrittenFault fault = onlyFault("words = []\n", root -> texts(root, "words"));
+    assertEquals("a list of one item or more", fault.expected());
+    assertEquals("an empty list", fault.found());
   }
 
   @Test

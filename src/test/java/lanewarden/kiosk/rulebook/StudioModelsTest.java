@@ -219,16 +219,23 @@ class StudioModelsTest {
     assertTrue(said().endsWith(" times in 100.") || said().endsWith(" times."), said());
     book.type(RuleKey.RECHECKS, "2");
     done();
-    assertTrue(said().endsWith(" The 2 re-checks that the rule allows are counted."), said());
+    assertTrue(
+        said().endsWith(" The 2 re-checks that the rule allows before the event are counted."),
+        said());
     book.type(RuleKey.RECHECKS, "25");
     done();
     assertTrue(
-        said().endsWith(" Of the 25 re-checks that the rule allows, 20 are counted."), said());
+        said()
+            .endsWith(
+                " Of the 25 re-checks that the rule allows before the event, 20 are counted."),
+        said());
     book.type(RuleKey.RECHECKS, "1");
     book.type(RuleKey.FAIL_BEFORE, "barred");
     book.type(RuleKey.FAIL_DURING, "re-check");
     done();
-    assertTrue(said().endsWith(" No re-check is counted, as not every fail brings one."), said());
+    assertTrue(
+        said().endsWith(" No re-check is counted, as not every fail before the event brings one."),
+        said());
   }
 
   @Test
