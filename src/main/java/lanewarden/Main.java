@@ -51,11 +51,9 @@ public final class Main {
     return windows && console != null ? console.charset() : StandardCharsets.UTF_8;
   }
 
-  private static HiddenEntry hidden(@Nullable Console console) {
-    return prompt ->
-        console == null
-            ? Optional.empty()
-            : Optional.ofNullable(console.readPassword("%s", prompt));
+  private static Optional<HiddenEntry> hidden(@Nullable Console console) {
+    return Optional.ofNullable(console)
+        .map(keyboard -> prompt -> Optional.ofNullable(keyboard.readPassword("%s", prompt)));
   }
 
   private static Kiosk kiosk(Clock clock) {

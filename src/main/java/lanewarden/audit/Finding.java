@@ -94,6 +94,8 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     LINK_LOST(false, "Losses of the link to the instrument"),
     /** Another rule book, roster, division or name took over. */
     EXCHANGED(false, "Rule books, rosters and divisions changed on the way"),
+    /** Another rule book under the edition of one that had been in force. */
+    EDITION(false, "Rule books that differ under one edition"),
     /** The station's clock was set back. */
     CLOCK(false, "Times that go back"),
     /** An entry of a kind that this program does not know. */

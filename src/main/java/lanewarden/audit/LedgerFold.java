@@ -34,7 +34,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final CheckExaminer checks = new CheckExaminer(standing, findings);
   private final DrawExaminer draws = new DrawExaminer(standing, findings);
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
-  private final StationExaminer station = new StationExaminer(findings);
+  private final StationExaminer station = new StationExaminer(standing, findings);
   private final Openings openings = new Openings();
   private final Map<String, Integer> signed = new HashMap<>();
   private final Set<Long> faulty = new HashSet<>();

@@ -3,6 +3,7 @@ package lanewarden.audit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,9 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Standing;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Entry;
 import lanewarden.rules.Phase;
+import lanewarden.rules.RuleBook;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,18 +29,23 @@ final class StationExaminer {
 
   private static final String LOST = "lost";
 
+  private final Standing standing;
   private final List<Finding> findings;
   private final Map<String, List<Long>> notMeasured = new LinkedHashMap<>();
   private final Map<Long, SignIn> signIns = new LinkedHashMap<>();
   private final Map<Long, String> ruleBookSigners = new LinkedHashMap<>();
+  private final Map<String, Edition> editions = new HashMap<>();
   private @Nullable Instant latest;
   private Phase phase = Phase.BEFORE;
-  private boolean ruleBookSeen;
   private boolean rosterSeen;
 
   private record SignIn(String signer, String name) {}
 
-  StationExaminer(List<Finding> findings) {
+  /** The rule book that was the last in force under an edition. */
+  private record Edition(long number, String hash) {}
+
+  StationExaminer(Standing standing, List<Finding> findings) {
+    this.standing = standing;
     this.findings = findings;
   }
 
@@ -118,15 +126,32 @@ final class StationExaminer {
   }
 
   private void adopted(long number, String signer, Fact.RuleBookAdopted adopted) {
-    if (ruleBookSeen) {
+    if (!ruleBookSigners.isEmpty()) {
       String reason =
           adopted.reason() == null
               ? " No reason was signed."
               : " The reason: " + Wording.quoted(adopted.reason()) + ".";
       exchanged(number, "rule book", adopted.file(), adopted.sha256(), reason);
     }
-    ruleBookSeen = true;
     ruleBookSigners.put(number, signer);
+    standing.ruleBook().ifPresent(book -> edition(number, book));
+  }
+
+  private void edition(long number, RuleBook book) {
+    Edition before = editions.put(book.edition(), new Edition(number, book.sha256()));
+    if (before != null && !before.hash().equals(book.sha256())) {
+      add(
+          Kind.EDITION,
+          "The rule book "
+              + Wording.shortHash(book.sha256())
+              + " was put in force as edition "
+              + Wording.quoted(book.edition())
+              + ", which another, "
+              + Wording.shortHash(before.hash())
+              + ", had been before it.",
+          before.number(),
+          number);
+    }
   }
 
   private void exchanged(long number, String what, String file, String hash, String reason) {

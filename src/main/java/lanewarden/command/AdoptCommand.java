@@ -57,18 +57,20 @@ final class AdoptCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
     char[] passphrase = new Passphrases(terminal).of("the organizer", passphraseFile);
-    String hash =
+    EventOffice.Adopted adopted =
         new EventOffice(new EventFolder(folder), workplace.here())
             .adoptRuleBook(key, passphrase, reason);
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("folder", folder.toString());
-      members.put("ruleBook", hash);
+      members.put("ruleBook", adopted.ruleBook());
       members.put("reason", reason.strip());
+      adopted.remark().ifPresent(remark -> members.put("remark", remark.code()));
       terminal.result(JsonLine.of(members));
     } else {
-      terminal.result(Notice.of("in force", hash).line());
+      terminal.result(Notice.of("in force", adopted.ruleBook()).line());
     }
+    adopted.remark().ifPresent(remark -> terminal.say(remark.toString()));
     return ExitCode.FINE;
   }
 }

@@ -6,6 +6,6 @@ import java.util.Optional;
 @FunctionalInterface
 public interface HiddenEntry {
 
-  /** What was typed, without the line's end; empty if there is no such keyboard, or it ended. */
+  /** What was typed, without the line's end; empty if the keyboard ended. */
   Optional<char[]> ask(String prompt);
 }

@@ -34,6 +34,7 @@ final class LineSession {
   private final Terminal terminal;
   private final Consumer<Notice> ear;
   private final Narrator narrator;
+  private boolean passphraseMayFollow;
 
   /**
    * @param ear takes what happens
@@ -62,8 +63,15 @@ final class LineSession {
     if (line.isEmpty() || line.startsWith("#")) {
       return true;
     }
+    Optional<LineWord> word = LineWord.first(line);
+    boolean mayBeSecret = passphraseMayFollow && !word.equals(Optional.of(LineWord.ADOPT));
+    passphraseMayFollow = false;
+    if (mayBeSecret) {
+      terminal.say(
+          "The line after the adopt that was refused was passed over: it may be the passphrase.");
+      return true;
+    }
     try {
-      Optional<LineWord> word = LineWord.first(line);
       return word.isPresent() ? obey(word.get(), word.get().rest(line), typed) : called(line);
     } catch (StationException e) {
       terminal.say(e.trouble().toString());
@@ -89,8 +97,7 @@ final class LineSession {
       case RETRY -> station.retry();
       case PHASE -> because(rest, station::begin);
       case DRAW -> draw(rest);
-      case ADOPT ->
-          station.adoptRuleBook(new Passphrases(terminal).in(typed, "the organizer"), rest);
+      case ADOPT -> adopt(rest, typed);
       case HELP -> terminal.say(LineWord.list());
       case OUT -> {
         return false;
@@ -106,6 +113,17 @@ final class LineSession {
       }
     }
     return true;
+  }
+
+  /** What needs no passphrase to be refused is refused before one is asked for. */
+  private void adopt(String reason, LineSource typed)
+      throws StationException, CommandRefused, IOException {
+    // Set first, so that it holds whatever goes wrong
+    passphraseMayFollow = !terminal.hasKeyboard();
+    station.requireAdoptable(reason);
+    char[] passphrase = new Passphrases(terminal).in(typed, "the organizer");
+    passphraseMayFollow = false;
+    station.adoptRuleBook(passphrase, reason);
   }
 
   private boolean called(String typed) throws StationException {
@@ -159,17 +177,25 @@ final class LineSession {
   }
 
   /** A reason, for the reading of a shot where one is named. */
-  private void ofShot(String rest, OnReading one, OnAny any) throws StationException {
+  private void ofShot(String rest, OnReading one, OnAny any)
+      throws StationException, CommandRefused {
     Matcher shot = SHOT.matcher(rest);
     if (!shot.matches()) {
       any.act(rest);
       return;
     }
     int number = Integer.parseInt(shot.group(1));
-    List<Check.TakenShot> shots =
-        station.view().check().map(CheckView::check).map(Check::shots).orElse(List.of());
-    long reading = number >= 1 && number <= shots.size() ? shots.get(number - 1).sequence() : 0;
-    one.act(reading, shot.group(2));
+    Optional<Check> check = station.view().check().map(CheckView::check);
+    List<Check.TakenShot> shots = check.map(Check::shots).orElse(List.of());
+    boolean taken = number >= 1 && number <= shots.size();
+    if (check.isPresent() && !taken) {
+      throw CommandRefused.misstep(
+          "NO-SUCH-SHOT",
+          "Nothing was changed.",
+          "The check at the line has no shot " + number + ".",
+          shots.isEmpty() ? "Wait for a shot first." : "Name one from 1 to " + shots.size() + ".");
+    }
+    one.act(taken ? shots.get(number - 1).sequence() : 0, shot.group(2));
   }
 
   /** Leaves the line in order: the official signs out, all is told, the ledger is closed. */

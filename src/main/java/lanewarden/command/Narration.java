@@ -261,6 +261,8 @@ final class Narration {
   }
 
   private static Notice trouble(Trouble trouble) {
-    return Notice.of("trouble", trouble.toString()).with("code", trouble.code());
+    // A notice is one line, whereas a trouble is a block of several
+    return Notice.of("trouble", trouble.toString().replaceAll("\\r?\\n\\s*", " "))
+        .with("code", trouble.code());
   }
 }

@@ -27,15 +27,15 @@ public final class Terminal {
   private final BufferedReader in;
   private final PrintWriter results;
   private final PrintWriter talk;
-  private final HiddenEntry hidden;
+  private final Optional<HiddenEntry> hidden;
 
-  /** A terminal on three streams and a keyboard for secrets. */
+  /** A terminal on three streams and, where a person sits at it, a keyboard for secrets. */
   public Terminal(
       InputStream in,
       OutputStream results,
       OutputStream talk,
       Charset charset,
-      HiddenEntry hidden) {
+      Optional<HiddenEntry> hidden) {
     this.in = new BufferedReader(new InputStreamReader(in, charset));
     this.results = new PrintWriter(new OutputStreamWriter(results, charset), true);
     this.talk = new PrintWriter(new OutputStreamWriter(talk, charset), true);
@@ -47,9 +47,14 @@ public final class Terminal {
     return Optional.ofNullable(in.readLine());
   }
 
-  /** Asks for a secret. */
+  /** Whether secrets can be typed unseen; where not, a script may be what types. */
+  boolean hasKeyboard() {
+    return hidden.isPresent();
+  }
+
+  /** Asks for a secret; empty if there is no keyboard, or it ended. */
   Optional<char[]> secret(String prompt) {
-    return hidden.ask(legible(prompt, ""));
+    return hidden.flatMap(keyboard -> keyboard.ask(legible(prompt, "")));
   }
 
   /** Writes a line of the result; what would work the terminal is shown instead. */

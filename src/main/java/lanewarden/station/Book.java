@@ -31,6 +31,7 @@ final class Book implements AutoCloseable {
   private final Standing standing;
   private Roster roster;
   private @Nullable Trouble doubt;
+  private @Nullable Trouble remark;
 
   private Book(Ledger ledger, Standing standing, Roster roster) {
     this.ledger = ledger;
@@ -149,7 +150,9 @@ final class Book implements AutoCloseable {
 
   /** Compares the files of the folder with what the ledger holds. */
   Adoption adoption(EventFolder folder) {
-    @Nullable Trouble notice = null;
+    // A rule book may have come into force while nobody was on duty to be told of it
+    @Nullable Trouble notice = remark;
+    remark = null;
     Optional<Fact> changed = Optional.empty();
     try {
       Roster now = folder.roster();
@@ -220,8 +223,18 @@ final class Book implements AutoCloseable {
         .made(standing.draw(division), ruleBook().sha256(), seed);
   }
 
-  /** Signs another rule book with the organizer's key, and nobody else's. */
-  void adoptRuleBook(SigningKey organizer, RuleBook now, String reason) throws StationException {
+  /** What another rule book would change, as things stand. */
+  RuleBookChange change() {
+    return new RuleBookChange(ruleBook(), roster);
+  }
+
+  /**
+   * Signs another rule book with the organizer's key, and nobody else's.
+   *
+   * @return what there is to remark on it
+   */
+  Optional<Trouble> adoptRuleBook(SigningKey organizer, RuleBook now, String reason)
+      throws StationException {
     if (!organizer.thumbprint().equals(ledger.organizer())) {
       throw StationException.misstep(
           "NOT-ORGANIZER",
@@ -229,7 +242,10 @@ final class Book implements AutoCloseable {
           "This key is not the organizer's of this event.",
           "Take the organizer's key that was made with this event.");
     }
-    append(organizer, List.of(new RuleBookChange(ruleBook(), roster).to(now, reason)));
+    RuleBookChange change = change();
+    append(organizer, List.of(change.to(now, reason)));
+    remark = change.remark(now).orElse(null);
+    return Optional.ofNullable(remark);
   }
 
   LineView.Progress progress() {

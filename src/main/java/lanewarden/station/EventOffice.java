@@ -15,20 +15,27 @@ import lanewarden.ledger.SigningKey;
 public record EventOffice(EventFolder folder, Surroundings here) {
 
   /**
+   * The rule book that came into force.
+   *
+   * @param ruleBook its hash, 64 hex digits
+   * @param remark what the organizer is to know of it, though it hindered nothing
+   */
+  public record Adopted(String ruleBook, Optional<Trouble> remark) {}
+
+  /**
    * Puts the rule book that now lies in the folder in force; the organizer signs it.
    *
    * @param keyFile where the organizer's key rests, or empty for its place in the folder
    * @param passphrase of the organizer's key; is wiped
    * @param reason in the organizer's words
-   * @return the hash of the rule book that is in force now, 64 hex digits
    * @throws StationException as {@link Station#adoptRuleBook} does, and if a station runs
    */
-  public String adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
+  public Adopted adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
       throws StationException {
     SigningKey organizer = folder.organizerKey(keyFile, passphrase);
     try (Book book = open()) {
-      book.adoptRuleBook(organizer, folder.ruleBook(), reason);
-      return book.ruleBook().sha256();
+      Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
+      return new Adopted(book.ruleBook().sha256(), remark);
     }
   }
 

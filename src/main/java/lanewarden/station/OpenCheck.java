@@ -40,11 +40,20 @@ record OpenCheck(CheckView view) {
       throw StationException.misstep(
           "NO-SUCH-READING",
           "Nothing was declared void.",
-          "Reading " + reading + " is not one of this check's, or is void already.",
-          "Choose a reading of the check at the line.");
+          saying(reading, "is void already"),
+          "Choose a reading of the check at the line that stands.");
     }
     Fact.ReadingVoided act = new Fact.ReadingVoided(check().number(), reading, Reason.of(reason));
     return with(List.of(act), check().declareVoid(act));
+  }
+
+  /** Something about a reading, by the number of its shot: nobody knows that of its entry. */
+  private String saying(long reading, String words) {
+    return check().shots().stream()
+        .filter(shot -> shot.sequence() == reading)
+        .findFirst()
+        .map(shot -> "Shot " + shot.reading().shot() + " " + words + ".")
+        .orElse("The reading is not one of the check at the line.");
   }
 
   /** The last reading that stands is void. */
@@ -66,7 +75,7 @@ record OpenCheck(CheckView view) {
       throw StationException.misstep(
           "NOT-IN-DOUBT",
           "Nothing was changed.",
-          "Reading " + reading + " is not one that waits for an official's word.",
+          saying(reading, "is not one that waits for an official's word"),
           "Choose one that the screen marks as in doubt.");
     }
     Fact.ReadingKept act = new Fact.ReadingKept(check().number(), reading, Reason.of(reason));
@@ -162,8 +171,17 @@ record OpenCheck(CheckView view) {
     return new Fact.CheckClosed(check().number(), null);
   }
 
-  /** The check ends without a verdict. */
+  /**
+   * The check ends without a verdict; one that has its verdict is closed, which takes no reason.
+   */
   List<Fact> ended(String reason) throws StationException {
+    if (check().outcome().isPresent()) {
+      throw StationException.misstep(
+          "ALREADY-DECIDED",
+          "The check was not ended, and no reason was signed.",
+          "It has its verdict, which stands: " + check().outcome().get().word() + ".",
+          "Let the competitor go, without a reason: at a terminal, type next.");
+    }
     return List.of(new Fact.CheckClosed(check().number(), Reason.of(reason)));
   }
 }

@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
@@ -20,6 +21,9 @@ record RuleBookChange(RuleBook inForce, Roster roster) {
 
   /** The code of the notice that the file in the folder is not the one in force. */
   static final String SEEN = "RULE-BOOK-CHANGED";
+
+  /** The code of the remark that a changed rule book has the edition of the one before. */
+  private static final String EDITION_SAME = "EDITION-SAME";
 
   /**
    * What the organizer is to sign.
@@ -43,5 +47,22 @@ record RuleBookChange(RuleBook inForce, Roster roster) {
     }
     return new Fact.RuleBookAdopted(
         EventFolder.RULE_BOOK, now.sha256(), now.text(), Reason.of(reason));
+  }
+
+  /** What the organizer is to know of it, though it hinders nothing. */
+  Optional<Trouble> remark(RuleBook now) {
+    if (!now.edition().equals(inForce.edition())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Trouble(
+            "Another rule book is in force, under the same edition.",
+            "Both call themselves edition "
+                + now.edition()
+                + ", so that nobody can tell by it which of the two is meant.",
+            "Give the rule book another edition, save it and put it in force once more; or let it"
+                + " be: the report names each by its hash.",
+            EDITION_SAME,
+            Trouble.Kind.USAGE));
   }
 }

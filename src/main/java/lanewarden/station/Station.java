@@ -335,12 +335,17 @@ public final class Station implements AutoCloseable {
     synchronized (this) {
       duty.flush();
       intake.requireWritten();
-      book.adoptRuleBook(organizer, folder.ruleBook(), reason);
-      if (notice != null && notice.code().equals(RuleBookChange.SEEN)) {
-        notice = null;
+      Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
+      if (remark.isPresent() || (notice != null && notice.code().equals(RuleBookChange.SEEN))) {
+        notice = remark.orElse(null);
       }
       tell();
     }
+  }
+
+  /** Refuses what {@link #adoptRuleBook} would, whatever the passphrase; so it is asked first. */
+  public synchronized void requireAdoptable(String reason) throws StationException {
+    book.change().to(folder.ruleBook(), reason);
   }
 
   /**

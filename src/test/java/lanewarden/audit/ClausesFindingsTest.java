@@ -204,6 +204,19 @@ class ClausesFindingsTest extends ClausesLedgerTest {
   }
 
   @Test
+  void anotherRuleBookUnderAnEditionThatWasInForceIsShown() throws Exception {
+    String edition = "edition = \"1\"";
+    assertTrue(RULES.contains(edition));
+    String other = RULES.replace("300 ft/s", "290 ft/s");
+    ledger.adopt(other.replace(edition, "edition = \"2\""), "the limit was misprinted");
+    ledger.adopt(RULES, "it was not");
+    assertEquals(List.of(), words(Kind.EDITION));
+    ledger.adopt(other, "it was");
+    assertFound(Kind.EDITION, "was put in force as edition “1”, which another");
+    assertEquals(List.of(), contradictions());
+  }
+
+  @Test
   void aRuleBookIsShownWithItsReasonAndOnlyTheOrganizerPutsItInForce() throws Exception {
     String changed = RULES.replace("300 ft/s", "290 ft/s");
     ledger.adopt(changed, "the limit was misprinted");

@@ -10,59 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import lanewarden.station.ClausesEvent;
-import lanewarden.station.EventFolder;
-import lanewarden.station.PracticeEvent;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The words and commands for what the clauses of a rule book ask. */
-class ClausesCommandTest {
+class ClausesCommandTest extends ClausesRun {
   private static final String SEED = "41523 61345 22516 44163";
-
-  @TempDir Path here;
-  private EventFolder event;
-  private Path passphrase;
-
-  @BeforeEach
-  void copyTheEvent() throws Exception {
-    event = ClausesEvent.copy(here.resolve("event"));
-    passphrase = Files.writeString(here.resolve("passphrase"), PracticeEvent.PASSPHRASE + "\n");
-    Files.writeString(
-        event.path().resolve("rehearsal.capture"),
-        "@ 11\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n"
-            + "@ 81\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n"
-            + "@ 31\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
-  }
-
-  private Typed line(String... typed) {
-    return new Typed()
-        .typing(typed)
-        .secretly(PracticeEvent.PASSPHRASE)
-        .run(signed("line", "--pace", "0").toArray(String[]::new));
-  }
-
-  private List<String> signed(String command, String... more) {
-    List<String> arguments = new java.util.ArrayList<>(List.of(command, event.path().toString()));
-    arguments.addAll(List.of(more));
-    arguments.addAll(
-        List.of("--official", PracticeEvent.OFFICIAL, "--passphrase-file", passphrase.toString()));
-    return arguments;
-  }
-
-  private static void assertSays(Typed typed, String... expected) {
-    for (String line : expected) {
-      assertTrue(typed.lines().stream().anyMatch(l -> l.startsWith(line)), line + "\n" + typed);
-    }
-  }
-
-  private void changeTheRules() throws Exception {
-    Path file = event.path().resolve("rule-book.toml");
-    Files.writeString(file, Files.readString(file).replace("edition = \"1\"", "edition = \"2\""));
-  }
 
   @Test
   void tellsWhatIsMissingAndTakesTheFiguresTyped() {
@@ -142,48 +96,11 @@ class ClausesCommandTest {
   }
 
   @Test
-  void aScriptsPassphraseIsTakenFromItsNextLineAndNeverTold() throws Exception {
-    changeTheRules();
-    for (String[] script :
-        new String[][] {
-          {"adopt the edition was forgotten", "not the passphrase", "status"},
-          {"adopt the edition was forgotten", PracticeEvent.PASSPHRASE, "status"},
-        }) {
-      Typed typed =
-          new Typed().typing(script).run(signed("line", "--pace", "0").toArray(String[]::new));
-      assertFalse(typed.toString().contains(script[1]), typed.toString());
-      assertFalse(typed.talk().contains("NO-SUCH-COMPETITOR"), typed.toString());
-      assertEquals(
-          script[1].equals(PracticeEvent.PASSPHRASE),
-          typed.lines().contains("trouble  over: all is signed"),
-          typed.toString());
-    }
-  }
-
-  @Test
-  void adoptWithoutAnythingToReadThePassphraseFromIsAnswered() throws Exception {
-    changeTheRules();
-    Typed typed =
-        new Typed()
-            .typing("adopt the edition was forgotten")
-            .run(signed("line", "--pace", "0").toArray(String[]::new));
-    assertTrue(typed.talk().contains("NO-KEYBOARD"), typed.toString());
-  }
-
-  @Test
   void drawsAtTheLine() {
     Typed typed = line("41", "draw RS " + SEED, "draw RS " + SEED);
     assertTrue(typed.talk().contains("DRAW-MISSING"), typed.toString());
     assertTrue(typed.talk().contains("DRAWN-ALREADY"), typed.toString());
     assertSays(typed, "draw     RS: ");
-  }
-
-  @Test
-  void adoptsAtTheLineWithTheOrganizersPassphrase() throws Exception {
-    assertTrue(line("adopt because").talk().contains("RULE-BOOK-SAME"));
-    changeTheRules();
-    Typed typed = line("adopt the edition was forgotten");
-    assertSays(typed, "trouble  over: all is signed");
   }
 
   @Test
@@ -197,29 +114,6 @@ class ClausesCommandTest {
     Typed again = new Typed().run(signed("draw", "RS", "--seed", SEED).toArray(String[]::new));
     assertEquals(2, again.code(), again.toString());
     assertTrue(again.talk().contains("DRAWN-ALREADY"), again.toString());
-  }
-
-  @Test
-  void adoptsWithoutALineFromAKeyThatLiesElsewhere() throws Exception {
-    changeTheRules();
-    Path key = here.resolve("organizer.key");
-    Files.move(event.path().resolve("keys").resolve("organizer.key"), key);
-    String[] plain = {
-      "adopt",
-      event.path().toString(),
-      "--reason",
-      "the edition was forgotten",
-      "--passphrase-file",
-      passphrase.toString()
-    };
-    Typed without = new Typed().run(plain);
-    assertEquals(2, without.code(), without.toString());
-    assertTrue(without.talk().contains("ORGANIZER-KEY-MISSING"), without.toString());
-    List<String> with = new java.util.ArrayList<>(List.of(plain));
-    with.addAll(List.of("--organizer-key", key.toString()));
-    Typed typed = new Typed().run(with.toArray(String[]::new));
-    assertEquals(0, typed.code(), typed.toString());
-    assertSays(typed, "in force ");
   }
 
   @Test

@@ -79,6 +79,40 @@ class LineCommandTest extends PracticeRun {
   }
 
   @Test
+  void aShotThatCannotBeVoidedOrKeptIsAnsweredByItsOwnNumber() throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 2\n500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n");
+    Typed typed =
+        line(
+            "2",
+            "wait",
+            "void #1 glare",
+            "void #1 again",
+            "keep #1 seen",
+            "void #9 no",
+            "keep #0 no");
+    assertTrue(typed.talk().contains("why: Shot 1 is void already."), typed.toString());
+    assertTrue(
+        typed.talk().contains("why: Shot 1 is not one that waits for an official's word."),
+        typed.toString());
+    assertTrue(
+        typed.talk().contains("why: The check at the line has no shot 9."), typed.toString());
+    assertTrue(
+        typed.talk().contains("why: The check at the line has no shot 0."), typed.toString());
+    assertFalse(typed.talk().contains("Reading "), typed.toString());
+  }
+
+  @Test
+  void aDecidedCheckIsNotEndedAndItsReasonNotDropped() {
+    Typed typed = line("3", "wait", "end the nock split", "status", "next");
+    assertTrue(typed.talk().contains("ALREADY-DECIDED"), typed.toString());
+    assertTrue(typed.talk().contains("type next"), typed.toString());
+    assertEquals(2, count(typed, "check    3 "), "it is still there: " + typed);
+    assertSays(typed, "left     3 Cat Fletcher;");
+  }
+
+  @Test
   void aRefusedLineIsShownWithItsBytes() throws Exception {
     Files.writeString(
         event.path().resolve("rehearsal.capture"),

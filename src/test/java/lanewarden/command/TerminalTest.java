@@ -21,10 +21,11 @@ class TerminalTest {
           results,
           talk,
           UTF_8,
-          prompt -> {
-            asked = prompt;
-            return Optional.empty();
-          });
+          Optional.of(
+              prompt -> {
+                asked = prompt;
+                return Optional.empty();
+              }));
 
   @Test
   void aNameCannotClearTheScreenOrWriteALineOfItsOwn() {

@@ -50,15 +50,16 @@ final class Typed {
   }
 
   Typed run(String... arguments) {
-    Terminal terminal =
-        new Terminal(
-            in,
-            results,
-            talk,
-            UTF_8,
-            prompt -> Optional.ofNullable(secrets.poll()).map(String::toCharArray));
+    Terminal terminal = new Terminal(in, results, talk, UTF_8, keyboard());
     code = new Program(terminal, PracticeEvent.here(), screens, studio).run(arguments);
     return this;
+  }
+
+  /** There is one only where something is typed unseen; else a script types. */
+  private Optional<HiddenEntry> keyboard() {
+    return secrets.isEmpty()
+        ? Optional.empty()
+        : Optional.of(prompt -> Optional.ofNullable(secrets.poll()).map(String::toCharArray));
   }
 
   int code() {

@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
@@ -68,6 +69,22 @@ class RuleStudioTest {
     assertFalse(booth.shows("fault-limit"));
     assertFalse(booth.shows("effect-note"));
     assertEquals("Changed, not saved", booth.text("studio-state"));
+  }
+
+  @Test
+  void theWordThatHoldsWhereNothingIsSaidIsHighlighted() throws Exception {
+    assertEquals(List.of("at most"), highlighted("field-bound"));
+    assertEquals(List.of("simple"), highlighted("field-acceptance"));
+  }
+
+  private List<String> highlighted(String field) throws Exception {
+    return Booth.call(
+        () ->
+            booth.front.official().lookup("#" + field).lookupAll(".choice").stream()
+                .map(ToggleButton.class::cast)
+                .filter(ToggleButton::isSelected)
+                .map(ToggleButton::getText)
+                .toList());
   }
 
   @Test

@@ -84,7 +84,22 @@ class OfficeTest extends ClausesTest {
     Trouble notice = line.station.view().trouble().orElseThrow();
     assertEquals("RULE-BOOK-CHANGED", notice.code());
     assertTrue(notice.remedy().contains("adopt"), notice.remedy());
+    write("edition = \"1\"", "edition = \"2\"");
     line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
+    assertEquals(Optional.empty(), line.station.view().trouble());
+  }
+
+  @Test
+  void whoSignsInNextIsToldThatTheEditionIsTheSame() throws Exception {
+    line.station.signOut();
+    write(FROM, TO);
+    line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
+    assertEquals("EDITION-SAME", line.station.view().trouble().orElseThrow().code());
+    line.onDuty();
+    assertEquals("EDITION-SAME", line.station.view().trouble().orElseThrow().code());
+    line.station.call("12");
+    assertEquals(Optional.empty(), line.station.view().trouble());
+    line.onDuty();
     assertEquals(Optional.empty(), line.station.view().trouble());
   }
 
@@ -141,7 +156,7 @@ class OfficeTest extends ClausesTest {
     Files.move(
         line.folder.path().resolve(EventFolder.KEYS).resolve(EventFolder.ORGANIZER_KEY), key);
     write(FROM, TO);
-    String hash = office().adoptRuleBook(Optional.of(key), passphrase(), "misprinted");
+    String hash = office().adoptRuleBook(Optional.of(key), passphrase(), "misprinted").ruleBook();
     Path roster = line.folder.path().resolve(EventFolder.ROSTER);
     Files.writeString(roster, Files.readString(roster) + "45,Lou Late,RS,,,\n");
     Fact.DrawMade draw = office().draw(PracticeEvent.OFFICIAL, passphrase(), "RS", SEED);

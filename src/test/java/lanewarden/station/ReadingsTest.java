@@ -128,6 +128,7 @@ class ReadingsTest extends LineTest {
     long reading = line.check().shots().get(0).sequence();
     line.station.declareVoid(reading, "a bird");
     assertEquals("NO-SUCH-READING", codeOf(() -> line.station.declareVoid(reading, "again")));
+    assertEquals("NO-SUCH-READING", codeOf(() -> line.station.declareVoid(0, "no such")));
     assertEquals("NO-READING", codeOf(() -> line.station.declareLastVoid("again")));
   }
 
@@ -138,6 +139,17 @@ class ReadingsTest extends LineTest {
     assertEquals("REASON-MISSING", codeOf(() -> line.station.declareLastVoid("  ")));
     assertEquals("REASON-MISSING", codeOf(() -> line.station.declareLastVoid("x".repeat(201))));
     assertEquals(1, line.check().standing().size());
+  }
+
+  @Test
+  void aDecidedCheckIsNotEndedWithAReason() throws Exception {
+    line.station.call("1");
+    line.shoot("301 ft/s", "302 ft/s", "303 ft/s");
+    long before = line.station.view().head().sequence();
+    assertEquals("ALREADY-DECIDED", codeOf(() -> line.station.endCheck("the string broke")));
+    assertEquals(before, line.station.view().head().sequence());
+    line.station.next();
+    assertEquals(Optional.empty(), line.station.view().check());
   }
 
   @Test

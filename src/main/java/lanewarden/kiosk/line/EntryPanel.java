@@ -8,10 +8,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 
@@ -34,8 +33,7 @@ final class EntryPanel implements Page {
     }
   }
 
-  private final VBox root = new VBox();
-  private final Keys keys = new Keys();
+  private final PanelFrame root = new PanelFrame("entry-panel");
   private final TextField field = new TextField();
   private final KeyButton act;
   private final boolean asksText;
@@ -43,30 +41,19 @@ final class EntryPanel implements Page {
   EntryPanel(EntryViewModel model, Wording wording, Texts texts, Runnable leave) {
     asksText = !wording.field().isBlank();
     Label title = new Label(wording.title());
-    title.getStyleClass().add("panel-title");
     Label words = new Label(wording.words());
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
     act = new KeyButton(wording.act(), KeyCode.ENTER, model::enter);
-    act.getStyleClass().add("primary");
     act.disableProperty().bind(model.busy());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    keys.add(act, back);
-    HBox buttons = new HBox(act, back);
-    buttons.getStyleClass().add("panel-buttons");
-    for (Label label : new Label[] {title, words}) {
-      label.setWrapText(true);
-      label.setMinHeight(Label.USE_PREF_SIZE);
-    }
-    root.getChildren().addAll(title, words);
+    root.say(title, words);
     addPicks(model, texts);
     if (asksText) {
       addField(model, wording);
     }
-    root.getChildren().addAll(card, buttons);
-    root.getStyleClass().add("panel");
-    root.setMaxHeight(VBox.USE_PREF_SIZE);
-    root.setId("entry-panel");
+    root.getChildren().add(card);
+    root.offer(act, back);
   }
 
   private void addPicks(EntryViewModel model, Texts texts) {
@@ -85,8 +72,7 @@ final class EntryPanel implements Page {
   private void addField(EntryViewModel model, Wording wording) {
     Label label = new Label(wording.field());
     label.setLabelFor(field);
-    label.setWrapText(true);
-    label.setMinHeight(Label.USE_PREF_SIZE);
+    PanelFrame.wrap(label);
     field.setAccessibleText(wording.field());
     field.setId("entry-field");
     field.textProperty().bindBidirectional(model.text());
@@ -124,7 +110,7 @@ final class EntryPanel implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    return keys.press(code);
+    return root.press(code);
   }
 
   @Override

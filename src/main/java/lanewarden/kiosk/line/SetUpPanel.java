@@ -7,12 +7,10 @@ import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
 import lanewarden.kiosk.line.Preparation.Figure;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 
@@ -22,38 +20,26 @@ import lanewarden.kiosk.trouble.TroubleCard;
  */
 final class SetUpPanel implements Page {
   private final SetUpViewModel model;
-  private final VBox root = new VBox();
-  private final Keys keys = new Keys();
+  private final PanelFrame root = new PanelFrame("set-up-panel");
   private final Map<Figure, TextField> fields = new EnumMap<>(Figure.class);
 
   SetUpPanel(SetUpViewModel model, CheckPage check, Texts texts, Runnable leave) {
     this.model = model;
     Label title = new Label(texts.of("set-up.title", check.bib(), check.name()));
-    title.getStyleClass().add("panel-title");
     Label words = new Label(texts.of("set-up.words"));
     Label least = new Label(check.preparation().least().orElse(""));
     least.setId("set-up-least");
     least.setManaged(check.preparation().least().isPresent());
     least.getStyleClass().add("set-up-least");
-    for (Label label : new Label[] {title, words, least}) {
-      label.setWrapText(true);
-      label.setMinHeight(Label.USE_PREF_SIZE);
-    }
-    root.getChildren().addAll(title, words, least);
+    root.say(title, words, least);
     model.offered().forEach(this::addField);
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
     KeyButton act = new KeyButton(texts.of("set-up.act"), KeyCode.ENTER, this::enter);
-    act.getStyleClass().add("primary");
     act.disableProperty().bind(model.busy());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    keys.add(act, back);
-    HBox buttons = new HBox(act, back);
-    buttons.getStyleClass().add("panel-buttons");
-    root.getChildren().addAll(card, buttons);
-    root.getStyleClass().add("panel");
-    root.setMaxHeight(VBox.USE_PREF_SIZE);
-    root.setId("set-up-panel");
+    root.getChildren().add(card);
+    root.offer(act, back);
   }
 
   private void addField(Preparation.Asked asked) {
@@ -90,7 +76,7 @@ final class SetUpPanel implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    return keys.press(code);
+    return root.press(code);
   }
 
   @Override

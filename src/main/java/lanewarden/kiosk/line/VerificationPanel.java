@@ -10,9 +10,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
@@ -28,8 +28,7 @@ final class VerificationPanel implements Page {
   private final ProvingViewModel model;
   private final Texts texts;
   private final Runnable leave;
-  private final VBox root = new VBox();
-  private final Keys keys = new Keys();
+  private final PanelFrame root = new PanelFrame("verification-panel");
   private final Label title = new Label();
   private final Label words = new Label();
   private final VBox shots = new VBox();
@@ -49,7 +48,6 @@ final class VerificationPanel implements Page {
     this.model = model;
     this.texts = texts;
     this.leave = leave;
-    title.getStyleClass().add("panel-title");
     shots.setId("verification-shots");
     figures.setId("verification-figures");
     outcome.getStyleClass().add("outcome");
@@ -61,20 +59,12 @@ final class VerificationPanel implements Page {
     card.show(model.trouble().get());
     model.trouble().addListener((all, before, now) -> card.show(now));
     act = new KeyButton(texts.of("type.act"), KeyCode.ENTER, this::enter);
-    act.getStyleClass().add("primary");
     breakOff = new KeyButton(texts.of("act.break-off"), KeyCode.F4, openBreakOff);
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    keys.add(act, breakOff, back);
-    HBox buttons = new HBox(act, breakOff, back);
-    buttons.getStyleClass().add("panel-buttons");
-    for (Label label : new Label[] {title, words, figures, refused, asks}) {
-      label.setWrapText(true);
-      label.setMinHeight(Label.USE_PREF_SIZE);
-    }
-    root.getChildren().addAll(title, words, shots, outcome, refused, asks, field, card, buttons);
-    root.getStyleClass().add("panel");
-    root.setMaxHeight(VBox.USE_PREF_SIZE);
-    root.setId("verification-panel");
+    PanelFrame.wrap(figures, refused, asks);
+    root.say(title, words);
+    root.getChildren().addAll(shots, outcome, refused, asks, field, card);
+    root.offer(act, breakOff, back);
     model.page().addListener(new WeakChangeListener<>(follow));
     show();
   }
@@ -162,7 +152,7 @@ final class VerificationPanel implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    return keys.press(code);
+    return root.press(code);
   }
 
   @Override

@@ -5,47 +5,35 @@ import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 
 /** Asks the organizer for the reason and the passphrase that put a rule book in force. */
 final class AdoptPanel implements Page {
   private final AdoptViewModel model;
-  private final VBox root = new VBox();
-  private final Keys keys = new Keys();
+  private final PanelFrame root = new PanelFrame("adopt-panel");
   private final TextField reason = new TextField();
   private final PasswordField passphrase = new PasswordField();
 
   AdoptPanel(AdoptViewModel model, Texts texts, Runnable leave) {
     this.model = model;
     Label title = new Label(texts.of("adopt.title"));
-    title.getStyleClass().add("panel-title");
     Label words = new Label(texts.of("adopt.words"));
-    words.setWrapText(true);
-    words.setMinHeight(Label.USE_PREF_SIZE);
     reason.textProperty().bindBidirectional(model.reason());
     TroubleCard card = new TroubleCard(texts);
     card.setId("adopt-trouble");
     model.trouble().addListener((all, before, now) -> card.show(now));
     KeyButton act = new KeyButton(texts.of("adopt.act"), KeyCode.ENTER, this::adopt);
-    act.getStyleClass().add("primary");
     act.disableProperty().bind(model.busy());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    keys.add(act, back);
-    HBox buttons = new HBox(act, back);
-    buttons.getStyleClass().add("panel-buttons");
-    root.getChildren().addAll(title, words);
+    root.say(title, words);
     add(reason, "adopt-reason", texts.of("adopt.reason"));
     add(passphrase, "adopt-passphrase", texts.of("adopt.passphrase"));
-    root.getChildren().addAll(card, buttons);
-    root.getStyleClass().add("panel");
-    root.setMaxHeight(VBox.USE_PREF_SIZE);
-    root.setId("adopt-panel");
+    root.getChildren().add(card);
+    root.offer(act, back);
   }
 
   private void add(TextField field, String id, String words) {
@@ -79,7 +67,7 @@ final class AdoptPanel implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    return keys.press(code);
+    return root.press(code);
   }
 
   @Override

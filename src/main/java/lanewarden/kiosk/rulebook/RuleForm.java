@@ -106,7 +106,7 @@ final class RuleForm extends ScrollPane {
   /** Where nothing is said, the first word holds; but how to decide must be said. */
   private static String usual(RuleKey key) {
     return switch (key) {
-      case WHO, BOUND, ENERGY_BOUND, DRAW_WEIGHT -> key.words().get(0);
+      case WHO, BOUND, ENERGY_BOUND, DRAW_WEIGHT, ACCEPTANCE -> key.words().get(0);
       default -> "";
     };
   }
