@@ -2,6 +2,7 @@ package lanewarden.kiosk;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -19,6 +20,10 @@ import lanewarden.kiosk.audit.ReportViewModel;
 import lanewarden.kiosk.board.BoardScreen;
 import lanewarden.kiosk.board.BoardViewModel;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.instrument.ChartPanel;
+import lanewarden.kiosk.instrument.ChartViewModel;
+import lanewarden.kiosk.instrument.WirePanel;
+import lanewarden.kiosk.instrument.WireViewModel;
 import lanewarden.kiosk.line.LinePage;
 import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
@@ -72,6 +77,8 @@ final class Front {
   private final BoardViewModel board = new BoardViewModel(texts);
   private final Scene boardScene;
   private final ReportViewModel report;
+  private final ChartViewModel chart = new ChartViewModel(texts);
+  private final WireViewModel wire;
   private SignInScreen signIn;
   private final EventFolder folder;
   private final Threads threads;
@@ -94,7 +101,16 @@ final class Front {
     line = new LineViewModel(desk);
     lineScreen =
         new LineScreen(
-            line, texts, shell, new LineScreen.Doors(boardButton(), themeButton(), reportButton()));
+            line,
+            texts,
+            shell,
+            new LineScreen.Doors(
+                boardButton(), themeButton(), reportButton(), instrumentButton(this::openChart)));
+    wire =
+        new WireViewModel(
+            (answer, missed) -> desk.ask(Station::wire, answer, missed),
+            texts,
+            ZoneId.systemDefault());
     report = new ReportViewModel(reports, folder, threads.report(), threads.screen(), texts);
     BoardScreen boardScreen = new BoardScreen(board, texts);
     boardScene = new Scene(boardScreen.root(), 1280, 800);
@@ -151,6 +167,8 @@ final class Front {
     head = page.head();
     line.take(page);
     board.take(view);
+    chart.take(view.verification());
+    wire.changed();
     signIn.show(page.place());
     if (!view.official().equals(official)) {
       official = view.official();
@@ -178,6 +196,7 @@ final class Front {
         themeButton(),
         reportButton(),
         rulesButton(),
+        instrumentButton(this::openWire),
         new KeyButton(texts.of("act.leave"), KeyCode.F12, windows::leave));
   }
 
@@ -191,6 +210,18 @@ final class Front {
 
   private void openReport() {
     shell.open(new ReportPanel(report, texts, () -> head, shell::close));
+  }
+
+  private KeyButton instrumentButton(Runnable open) {
+    return new KeyButton(texts.of("act.instrument"), KeyCode.DELETE, open);
+  }
+
+  private void openChart() {
+    shell.open(new ChartPanel(chart, texts, this::openWire, shell::close));
+  }
+
+  private void openWire() {
+    shell.open(new WirePanel(wire, texts, this::openChart, shell::close));
   }
 
   private KeyButton themeButton() {

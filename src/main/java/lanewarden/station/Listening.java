@@ -26,7 +26,13 @@ public final class Listening implements AutoCloseable {
    * @param key the part of the profile to look at, for example {@code [port] baud}
    * @param words what was seen, why it does not fit, and what to change
    */
-  public record Misfit(String key, String words) {}
+  public record Misfit(String key, String words) {
+
+    /** All that a trial finds, the cause before its consequences. */
+    static List<Misfit> foundBy(ProfileTrial trial) {
+      return trial.findings().stream().map(f -> new Misfit(f.key(), f.words())).toList();
+    }
+  }
 
   private final Instrument instrument;
   private final ProfileTrial trial;
@@ -103,7 +109,7 @@ public final class Listening implements AutoCloseable {
 
   /** What does not fit between profile and instrument, after what was heard so far. */
   public List<Misfit> misfits() {
-    return trial.findings().stream().map(f -> new Misfit(f.key(), f.words())).toList();
+    return Misfit.foundBy(trial);
   }
 
   /** How many readings were heard so far. */

@@ -44,6 +44,7 @@ public final class Station implements AutoCloseable {
   private final Intake intake;
   private final Duty duty;
   private final Proving proving;
+  private final Wire wire;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable Trouble notice;
 
@@ -62,6 +63,7 @@ public final class Station implements AutoCloseable {
     this.intake = new Intake(book, papers);
     this.duty = new Duty(intake);
     this.typedEntry = new TypedEntry(papers.profile().plausible(), clock);
+    this.wire = new Wire(papers.profile());
     this.proving = new Proving(this, papers.settings().verification(), typedEntry);
   }
 
@@ -79,7 +81,7 @@ public final class Station implements AutoCloseable {
     Book book = Book.open(folder, clock, nanos);
     Station station = new Station(folder, book, papers, instrument, program, clock);
     try {
-      instrument.start(station::hear);
+      instrument.start(station::overhear);
     } catch (RuntimeException e) {
       book.close();
       throw e;
@@ -375,6 +377,16 @@ public final class Station implements AutoCloseable {
     synchronized (this) {
       book.close();
     }
+  }
+
+  /** What came from the instrument of late, and whether its profile fits it. */
+  public WireView wire() {
+    return wire.view(instrument.name());
+  }
+
+  private void overhear(Signal signal) {
+    wire.hear(signal);
+    hear(signal);
   }
 
   private synchronized void hear(Signal signal) {

@@ -112,6 +112,11 @@ public record VerificationView(
     return rounds.isEmpty() ? Optional.empty() : Optional.of(rounds.get(rounds.size() - 1));
   }
 
+  /** How the instrument kept its aim from shot to shot; empty before two shots can be compared. */
+  public Optional<InstrumentChart> chart() {
+    return InstrumentChart.of(rounds);
+  }
+
   private static Held held(Hold hold) {
     Fact.LineHeld fact = hold.fact();
     return new Held(hold.number(), hold.at(), fact.reason(), hold.byHand(), fact.checks());

@@ -376,16 +376,16 @@ final class Booth implements AutoCloseable {
   @Override
   public void close() {
     try {
-      station.close();
-      desk.shutdown();
-      reports.shutdown();
-      studio.shutdown();
       call(
           () -> {
             stage.hide();
             board.hide();
             return true;
           });
+      station.close();
+      desk.shutdown();
+      reports.shutdown();
+      studio.shutdown();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } catch (Exception e) {

@@ -31,6 +31,57 @@ final class KioskPictures {
     pictures.playClauses(1920, 1080);
   }
 
+  /** The instrument's charts and wire: nothing yet, good, drifting, and a wrong profile. */
+  static void drawInstrument(Path folder) throws Exception {
+    Files.createDirectories(folder);
+    KioskPictures pictures = new KioskPictures(folder);
+    pictures.playInstrument(1280, 800);
+    pictures.playInstrument(1920, 1080);
+  }
+
+  private void playInstrument(int width, int height) throws Exception {
+    Path temp = Files.createTempDirectory("pictures");
+    EventFolder event = ProvingScreenTest.verifying(temp.resolve("made"));
+    try (Booth booth = Booth.on(event, temp, width, height)) {
+      String size = "-" + width + "x" + height;
+      take(booth, "instrument-sign-in" + size);
+      booth.press(KeyCode.DELETE);
+      take(booth, "instrument-wire-quiet" + size);
+      booth.emit("268.8\\r\\n");
+      booth.emit("271.2\\r\\n");
+      booth.emit("270.4\\r\\n");
+      take(booth, "instrument-wire-misfit" + size);
+      booth.press(KeyCode.F2);
+      take(booth, "instrument-chart-none" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.signIn();
+      take(booth, "instrument-line" + size);
+      verify(booth, "296.0 ft/s", "296.9 ft/s");
+      take(booth, "instrument-chart-two" + size);
+      booth.press(KeyCode.ESCAPE);
+      for (int i = 0; i < 4; i++) {
+        verify(booth, "296.1 ft/s", "296.6 ft/s");
+        booth.press(KeyCode.ESCAPE);
+        verify(booth, "296.3 ft/s", "296.5 ft/s");
+        booth.press(KeyCode.ESCAPE);
+      }
+      verify(booth, "297.4 ft/s", "296.5 ft/s");
+      booth.press(KeyCode.ESCAPE);
+      verify(booth, "297.3 ft/s", "298.4 ft/s");
+      take(booth, "instrument-chart-outside" + size);
+      booth.emit("$PLWT,00003,0304.1,F,006578,A*00\\r\\n");
+      booth.press(KeyCode.F2);
+      take(booth, "instrument-wire" + size);
+    }
+  }
+
+  private static void verify(Booth booth, String... speeds) throws Exception {
+    booth.press(KeyCode.END);
+    booth.shoot(speeds);
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.DELETE);
+  }
+
   /** What rules show that ask for more than arrow speed. */
   private void playClauses(int width, int height) throws Exception {
     try (Booth booth = Booth.ofClauses(Files.createTempDirectory("pictures"), width, height)) {

@@ -23,12 +23,23 @@ class KioskPicturesTest {
   void drawsEveryScreenInEveryThemeAndSize() throws Exception {
     Path folder = Path.of(System.getProperty("pictures"));
     KioskPictures.draw(folder);
+    assertDrawn(folder, 2 * 3 * 15);
+  }
 
+  @Test
+  @EnabledIfSystemProperty(named = "pictures", matches = ".+")
+  void drawsTheInstrumentInEveryThemeAndSize() throws Exception {
+    Path folder = Path.of(System.getProperty("pictures"));
+    KioskPictures.drawInstrument(folder);
+    assertDrawn(folder, 2 * 3 * 8);
+  }
+
+  private static void assertDrawn(Path folder, int least) throws Exception {
     List<Path> files;
     try (Stream<Path> all = Files.list(folder)) {
       files = all.filter(f -> f.toString().endsWith(".png")).toList();
     }
-    assertTrue(files.size() >= 2 * 3 * 15, files.size() + " pictures");
+    assertTrue(files.size() >= least, files.size() + " pictures");
     for (Path file : files) {
       BufferedImage picture = ImageIO.read(file.toFile());
       assertEquals(

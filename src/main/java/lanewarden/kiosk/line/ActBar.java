@@ -41,6 +41,7 @@ final class ActBar extends HBox {
             doors.board(),
             doors.theme(),
             doors.report(),
+            doors.instrument(),
             signOut,
             close);
     getChildren()
@@ -55,7 +56,7 @@ final class ActBar extends HBox {
   void addTo(Keys keys) {
     // Enter is the screen's own: with a bib typed it calls
     keys.add(type, voidLast, end, recheck, signOut, close);
-    keys.add(doors.board(), doors.theme(), doors.report());
+    keys.add(doors.board(), doors.theme(), doors.report(), doors.instrument());
   }
 
   void show() {

@@ -23,7 +23,7 @@ import lanewarden.kiosk.trouble.TroubleCard;
 public final class LineScreen implements Page {
 
   /** What the line's buttons open that is not the line's own. */
-  public record Doors(KeyButton board, KeyButton theme, KeyButton report) {}
+  public record Doors(KeyButton board, KeyButton theme, KeyButton report, KeyButton instrument) {}
 
   private static final PseudoClass CROWDED = PseudoClass.getPseudoClass("crowded");
   private static final PseudoClass PACKED = PseudoClass.getPseudoClass("packed");

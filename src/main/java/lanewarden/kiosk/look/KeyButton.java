@@ -46,6 +46,7 @@ public final class KeyButton extends Button {
       case ENTER -> "Enter";
       case ESCAPE -> "Esc";
       case PAGE_DOWN -> "PgDn";
+      case DELETE -> "Del";
       default -> key.getName();
     };
   }

@@ -19,6 +19,8 @@ public enum Sign {
   HELD("held"),
   /** A ring: the check runs. */
   RUNNING("running"),
+  /** An arrowhead: bytes that came in as a reading. */
+  HEARD("heard"),
   /** Two joined discs. */
   LINK_UP("link-up"),
   /** Two discs, cut apart. */

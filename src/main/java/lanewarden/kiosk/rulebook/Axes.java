@@ -1,9 +1,8 @@
 package lanewarden.kiosk.rulebook;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
+import lanewarden.kiosk.look.Ticks;
 
 /**
  * Where a speed and a share stand in a picture.
@@ -31,30 +30,6 @@ record Axes(
 
   /** Round speeds in the unit shown, about as far apart as wanted. */
   List<BigDecimal> ticks(double pixelsApart) {
-    BigDecimal step = step((to - from) / unit * pixelsApart / width);
-    List<BigDecimal> ticks = new ArrayList<>();
-    BigDecimal tick =
-        BigDecimal.valueOf(from / unit).divide(step, 0, RoundingMode.CEILING).multiply(step);
-    while (tick.doubleValue() * unit <= to) {
-      ticks.add(tick);
-      tick = tick.add(step);
-    }
-    return ticks;
-  }
-
-  /** The next of 1, 2 or 5 times a power of ten. */
-  private static BigDecimal step(double least) {
-    int power = (int) Math.floor(Math.log10(least));
-    for (int digit : new int[] {1, 2, 5}) {
-      BigDecimal step = BigDecimal.valueOf(digit).scaleByPowerOfTen(power);
-      if (step.doubleValue() >= least) {
-        return plain(step);
-      }
-    }
-    return plain(BigDecimal.ONE.scaleByPowerOfTen(power + 1));
-  }
-
-  private static BigDecimal plain(BigDecimal step) {
-    return step.scale() < 0 ? step.setScale(0) : step;
+    return Ticks.between(from / unit, to / unit, (to - from) / unit * pixelsApart / width);
   }
 }

@@ -37,6 +37,7 @@ public final class SignInScreen implements Page {
    * @param theme turns through the themes
    * @param report opens the audit report
    * @param rules opens the rule studio
+   * @param instrument opens what comes over the instrument's wire
    * @param leave ends the program
    */
   public SignInScreen(
@@ -46,6 +47,7 @@ public final class SignInScreen implements Page {
       KeyButton theme,
       KeyButton report,
       KeyButton rules,
+      KeyButton instrument,
       KeyButton leave) {
     this.model = model;
     this.texts = texts;
@@ -72,8 +74,8 @@ public final class SignInScreen implements Page {
         .busy()
         .addListener(
             (all, before, now) -> enter.rename(texts.of(now ? "sign-in.busy" : "sign-in.act")));
-    keys.add(enter, theme, report, rules, leave);
-    HBox buttons = new HBox(enter, theme, report, rules, leave);
+    keys.add(enter, theme, report, rules, instrument, leave);
+    HBox buttons = new HBox(enter, theme, report, rules, instrument, leave);
     buttons.getStyleClass().add("panel-buttons");
     VBox panel = new VBox(place, title, who, officials, label, passphrase);
     hint.ifPresent(words -> panel.getChildren().add(hintOf(words)));

@@ -1,5 +1,6 @@
-package lanewarden.kiosk.rulebook;
+package lanewarden.kiosk.look;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,15 +12,21 @@ import javafx.scene.paint.Paint;
 import javafx.scene.text.Font;
 
 /** The theme's colours and text size for what is drawn by hand; the stylesheets hold them. */
-final class Inks {
+public final class Inks {
 
   /** One colour of the theme. */
-  enum Ink {
+  public enum Ink {
+    /** The ground of a picture. */
     CARD("ink-card"),
+    /** Words and lines that matter. */
     TEXT("ink-text"),
+    /** Lines that help the eye. */
     EDGE("ink-edge"),
+    /** Good. */
     WITHIN("ink-within"),
+    /** Beyond a limit. */
     OVER("ink-over"),
+    /** Neither. */
     NOT_DECIDED("ink-not-decided");
 
     private final String style;
@@ -35,7 +42,7 @@ final class Inks {
   /**
    * @param changed runs when the theme or the text size changed
    */
-  Inks(Runnable changed) {
+  public Inks(Runnable changed) {
     for (Ink ink : Ink.values()) {
       Region sample = new Region();
       sample.getStyleClass().add(ink.style);
@@ -51,20 +58,22 @@ final class Inks {
   }
 
   /** What must stand in the scene, unseen, for the stylesheets to reach it. */
-  List<Region> samples() {
-    List<Region> all = new java.util.ArrayList<>(samples.values());
+  public List<Region> samples() {
+    List<Region> all = new ArrayList<>(samples.values());
     all.add(text);
     return all;
   }
 
-  Paint of(Ink ink) {
+  /** The colour in the theme of the moment. */
+  public Paint of(Ink ink) {
     Region sample = Objects.requireNonNull(samples.get(ink));
     return sample.getBackground() == null || sample.getBackground().getFills().isEmpty()
         ? Color.TRANSPARENT
         : sample.getBackground().getFills().get(0).getFill();
   }
 
-  Font font() {
+  /** Of all words in a picture. */
+  public Font font() {
     return text.getFont();
   }
 }

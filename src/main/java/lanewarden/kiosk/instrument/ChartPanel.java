@@ -1,0 +1,128 @@
+package lanewarden.kiosk.instrument;
+
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.WeakChangeListener;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Texts;
+
+/** The instrument's control charts: single shots, and the average that sees a drift sooner. */
+public final class ChartPanel implements Page {
+  private final Texts texts;
+  private final VBox root = new VBox();
+  private final Keys keys = new Keys();
+  private final Label note = new Label();
+  private final Part single;
+  private final Part average;
+  private final KeyButton back;
+
+  // Held here: the model holds it weakly, so that a closed panel is not kept
+  private final ChangeListener<ChartPage> follow = (all, before, now) -> show(now);
+
+  /** A chart under its title, with what it says. */
+  private static final class Part extends VBox {
+    private final Label title = new Label();
+    private final ChartPicture picture;
+    private final Mark mark = new Mark();
+    private final Label words = new Label();
+
+    Part(Texts texts, String id) {
+      picture = new ChartPicture(texts);
+      picture.setId(id);
+      title.getStyleClass().add("chart-name");
+      words.setId(id + "-words");
+      words.setWrapText(true);
+      words.setMinHeight(USE_PREF_SIZE);
+      HBox said = new HBox(mark, words);
+      said.getStyleClass().add("said-line");
+      VBox.setVgrow(picture, Priority.ALWAYS);
+      getChildren().addAll(title, picture, said);
+    }
+
+    void show(String titled, ChartPage.Said said, ChartPicture.Drawing drawing) {
+      title.setText(titled);
+      Mark.show(mark, said.sign());
+      words.setText(said.words());
+      picture.setAccessibleText(titled + ". " + said.words());
+      picture.show(drawing);
+    }
+  }
+
+  /**
+   * @param listen goes on to what comes over the wire
+   * @param leave goes back
+   */
+  public ChartPanel(ChartViewModel model, Texts texts, Runnable listen, Runnable leave) {
+    this.texts = texts;
+    single = new Part(texts, "chart-single");
+    average = new Part(texts, "chart-average");
+    Label title = new Label(texts.of("chart.title"));
+    title.getStyleClass().add("panel-title");
+    note.setId("chart-note");
+    note.setWrapText(true);
+    note.setMinHeight(Label.USE_PREF_SIZE);
+    KeyButton other = new KeyButton(texts.of("act.listen"), KeyCode.F2, listen);
+    other.setId("to-wire");
+    back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
+    keys.add(other, back);
+    HBox buttons = new HBox(other, back);
+    buttons.getStyleClass().add("panel-buttons");
+    root.getChildren().addAll(title, single, average, note, buttons);
+    root.getStyleClass().addAll("panel", "instrument-panel");
+    root.setMaxHeight(VBox.USE_PREF_SIZE);
+    root.setId("chart-panel");
+    model.page().addListener(new WeakChangeListener<>(follow));
+    show(model.page().get());
+  }
+
+  private void show(ChartPage page) {
+    note.setText(page.note());
+    note.setVisible(!page.note().isBlank());
+    note.setManaged(!page.note().isBlank());
+    for (Part part : new Part[] {single, average}) {
+      part.setVisible(page.charts().isPresent());
+      part.setManaged(page.charts().isPresent());
+    }
+    page.charts().ifPresent(this::show);
+  }
+
+  private void show(ChartPage.Charts charts) {
+    String unit = charts.chart().unit().symbol();
+    single.show(
+        texts.of("chart.single", unit),
+        charts.single(),
+        new ChartPicture.Drawing(charts.chart().singles(), charts.chart()));
+    average.show(
+        texts.of("chart.average", unit),
+        charts.average(),
+        new ChartPicture.Drawing(charts.chart().averages(), charts.chart()));
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    back.requestFocus();
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    // A bib scanned over the charts calls nobody
+  }
+}

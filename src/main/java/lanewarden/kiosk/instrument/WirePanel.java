@@ -1,0 +1,132 @@
+package lanewarden.kiosk.instrument;
+
+import java.util.List;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
+import javafx.beans.value.WeakChangeListener;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.Window;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleCard;
+
+/** What comes over the instrument's wire, newest first, and whether its profile fits. */
+public final class WirePanel implements Page {
+  private final VBox root = new VBox();
+  private final Keys keys = new Keys();
+  private final Label title = new Label();
+  private final Label counted = new Label();
+  private final Mark mark = new Mark();
+  private final Label verdict = new Label();
+  private final VBox findings = new VBox();
+  private final ListView<WirePage.Line> lines = new ListView<>();
+
+  // Held here: the model holds it weakly, so that a closed panel is not kept
+  private final ChangeListener<WirePage> follow = (all, before, now) -> show(now);
+
+  /** In whatever way the panel or its window is closed, nobody looks any more. */
+  private final ObservableValue<Boolean> seen;
+
+  /**
+   * @param chart goes on to the control charts
+   * @param leave goes back
+   */
+  public WirePanel(WireViewModel model, Texts texts, Runnable chart, Runnable leave) {
+    title.getStyleClass().add("panel-title");
+    counted.setId("wire-counted");
+    verdict.setId("wire-verdict");
+    verdict.getStyleClass().add("wire-verdict");
+    HBox said = new HBox(mark, verdict);
+    said.getStyleClass().add("said-line");
+    findings.setId("wire-findings");
+    findings.getStyleClass().add("wire-findings");
+    lines.setId("wire-lines");
+    lines.setAccessibleText(texts.of("wire.lines"));
+    lines.setCellFactory(all -> new WireCell());
+    lines.setPlaceholder(new Label(texts.of("wire.nothing")));
+    VBox.setVgrow(lines, Priority.ALWAYS);
+    TroubleCard card = new TroubleCard(texts);
+    model.trouble().addListener((all, before, now) -> card.show(now));
+    card.show(model.trouble().get());
+    KeyButton other = new KeyButton(texts.of("act.chart"), KeyCode.F2, chart);
+    other.setId("to-chart");
+    KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
+    keys.add(other, back);
+    HBox buttons = new HBox(other, back);
+    buttons.getStyleClass().add("panel-buttons");
+    for (Label label : new Label[] {title, counted, verdict}) {
+      label.setWrapText(true);
+      label.setMinHeight(Label.USE_PREF_SIZE);
+    }
+    root.getChildren().addAll(title, said, findings, counted, lines, card, buttons);
+    root.getStyleClass().addAll("panel", "instrument-panel");
+    root.setMaxHeight(VBox.USE_PREF_SIZE);
+    root.setId("wire-panel");
+    model.page().addListener(new WeakChangeListener<>(follow));
+    seen =
+        root.sceneProperty()
+            .flatMap(Scene::windowProperty)
+            .flatMap(Window::showingProperty)
+            .orElse(false);
+    seen.addListener((all, before, now) -> model.watch(now));
+    show(model.page().get());
+  }
+
+  private void show(WirePage page) {
+    title.setText(page.title());
+    counted.setText(page.counted());
+    Mark.show(mark, page.verdict().sign());
+    verdict.setText(page.verdict().words());
+    findings.getChildren().setAll(page.findings().stream().map(WirePanel::finding).toList());
+    findings.setManaged(!page.findings().isEmpty());
+    findings.setVisible(!page.findings().isEmpty());
+    List<WirePage.Line> now = page.lines();
+    if (!now.equals(lines.getItems())) {
+      lines.getItems().setAll(now);
+      lines.scrollTo(0);
+    }
+  }
+
+  private static VBox finding(WirePage.Finding finding) {
+    Label key = new Label(finding.key());
+    key.getStyleClass().add("wire-key");
+    Label words = new Label(finding.words());
+    words.setWrapText(true);
+    words.setMinHeight(Label.USE_PREF_SIZE);
+    VBox both = new VBox(key, words);
+    both.setAccessibleRole(AccessibleRole.TEXT);
+    both.setAccessibleText(finding.key() + ". " + finding.words());
+    return both;
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    lines.requestFocus();
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    // A bib scanned over the wire calls nobody
+  }
+}

@@ -1,0 +1,82 @@
+package lanewarden.station;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.metrology.ChartPoint;
+import lanewarden.metrology.Deviation;
+import lanewarden.metrology.EwmaChart;
+import lanewarden.metrology.IndividualsChart;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+
+/**
+ * Station minus reference of every shot of every verification, in order, on two control charts; all
+ * figures in m/s.
+ *
+ * @param centre the mean of the single values and the start of the averages
+ * @param singles each value against three standard deviations, taken from the moving range
+ * @param averages the exponentially weighted moving average after each value
+ * @param unit of the reference
+ * @param mostBias how far the mean of the verification begun last might be off, either way
+ * @param mostBiasInWords the same as the settings write it
+ * @param brokenOff how many shots are left out, because their verification was broken off
+ */
+public record InstrumentChart(
+    BigDecimal centre,
+    List<ChartPoint> singles,
+    List<ChartPoint> averages,
+    SpeedUnit unit,
+    BigDecimal mostBias,
+    String mostBiasInWords,
+    long brokenOff) {
+
+  // Weight of the newest value and width of the limits, as in NIST/SEMATECH e-Handbook 6.3.2.4
+  private static final double LAMBDA = 0.3;
+  private static final double SIGMAS = 3;
+
+  /** Copies the lists. */
+  public InstrumentChart {
+    singles = List.copyOf(singles);
+    averages = List.copyOf(averages);
+  }
+
+  static Optional<InstrumentChart> of(List<VerificationView.Round> rounds) {
+    List<VerificationView.Round> counted =
+        rounds.stream().filter(r -> r.state() != VerificationView.State.BROKEN_OFF).toList();
+    List<Double> values =
+        counted.stream()
+            .flatMap(round -> round.taken().stream())
+            .flatMap(shot -> shot.bias().stream())
+            .map(BigDecimal::doubleValue)
+            .toList();
+    if (values.size() < 2) {
+      return Optional.empty();
+    }
+    VerificationView.Round last =
+        counted.stream()
+            .filter(round -> !references(round).isEmpty())
+            .reduce((before, after) -> after)
+            .orElseThrow();
+    List<Speed> references = references(last);
+    Speed reference = references.get(references.size() - 1);
+    IndividualsChart chart = IndividualsChart.of(values);
+    EwmaChart ewma = new EwmaChart(chart.centre(), chart.deviation(), LAMBDA, SIGMAS);
+    return Optional.of(
+        new InstrumentChart(
+            BigDecimal.valueOf(chart.centre()),
+            chart.points(values),
+            ewma.points(values),
+            reference.unit(),
+            Deviation.parse(last.mostBias()).siAt(reference.si()),
+            last.mostBias(),
+            rounds.stream()
+                .filter(r -> r.state() == VerificationView.State.BROKEN_OFF)
+                .mapToLong(r -> r.taken().size())
+                .sum()));
+  }
+
+  private static List<Speed> references(VerificationView.Round round) {
+    return round.taken().stream().flatMap(shot -> shot.reference().stream()).toList();
+  }
+}
