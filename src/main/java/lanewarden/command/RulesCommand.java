@@ -64,7 +64,7 @@ final class RulesCommand implements Callable<Integer> {
       for (int i = 0; i < wanted.size(); i++) {
         tell(wanted.get(i), effects.get(i));
       }
-      if (wanted.stream().anyMatch(division -> division.rule().shooting().isPresent())) {
+      if (effects.stream().anyMatch(effect -> effect.curve().isPresent())) {
         terminal.result("");
         terminal.result("In every division: " + Screening.EVERYWHERE);
       }

@@ -126,8 +126,7 @@ public record Shooting(
         plan.counted() == 1
             ? ""
             : "; how far over is told by " + decision.figureName() + ", " + bound.show(figure);
-    return Optional.of(
-        new Verdict.Over(over.reason() + told, bands.of(figure, bound.fastest())));
+    return Optional.of(new Verdict.Over(over.reason() + told, bands.of(figure, bound.fastest())));
   }
 
   private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {

@@ -142,7 +142,10 @@ class ClausesCommandTest extends ClausesRun {
     List<String> arguments =
         new ArrayList<>(List.of("rules", event.path().toString(), "--division", division));
     arguments.addAll(List.of(more));
-    return new Typed().run(arguments.toArray(String[]::new)).lines();
+    List<String> told = new Typed().run(arguments.toArray(String[]::new)).lines();
+    int last = told.size() - 1;
+    // what holds in every division comes behind an empty line
+    return told.get(last).startsWith("In every division") ? told.subList(0, last - 1) : told;
   }
 
   @Test
