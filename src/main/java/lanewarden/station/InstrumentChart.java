@@ -19,7 +19,6 @@ import lanewarden.quantity.SpeedUnit;
  * @param averages the exponentially weighted moving average after each value
  * @param unit of the reference
  * @param mostBias how far the mean of the verification begun last might be off, either way
- * @param mostBiasInWords the same as the settings write it
  * @param brokenOff how many shots are left out, because their verification was broken off
  */
 public record InstrumentChart(
@@ -28,7 +27,6 @@ public record InstrumentChart(
     List<ChartPoint> averages,
     SpeedUnit unit,
     BigDecimal mostBias,
-    String mostBiasInWords,
     long brokenOff) {
 
   // Weight of the newest value and width of the limits, as in NIST/SEMATECH e-Handbook 6.3.2.4
@@ -69,7 +67,6 @@ public record InstrumentChart(
             ewma.points(values),
             reference.unit(),
             Deviation.parse(last.mostBias()).siAt(reference.si()),
-            last.mostBias(),
             rounds.stream()
                 .filter(r -> r.state() == VerificationView.State.BROKEN_OFF)
                 .mapToLong(r -> r.taken().size())

@@ -52,7 +52,6 @@ class InstrumentChartTest extends LineTest {
     assertEquals(0.7 * FOOT, chart.averages().get(0).value(), 1e-9);
     assertEquals(0.79 * FOOT, chart.averages().get(1).value(), 1e-9);
     assertEquals(SpeedUnit.FEET_PER_SECOND, chart.unit());
-    assertEquals("0.5 %", chart.mostBiasInWords());
     assertEquals(1.5 * FOOT, chart.mostBias().doubleValue(), 1e-12);
   }
 
