@@ -39,7 +39,7 @@ record InstrumentGate(Standing standing) {
     refuse(standing.verification().map(InstrumentGate::running));
     if (reason.isBlank() && standing.verificationDueAtEnd()) {
       throw StationException.misstep(
-          Station.VERIFICATION_DUE,
+          Trouble.VERIFICATION_DUE,
           "The line was not closed.",
           "The instrument is to be verified at the end, and was not since the last check.",
           "Verify it, or close with the reason why not: it is signed.");
@@ -102,7 +102,7 @@ record InstrumentGate(Standing standing) {
                 + standing.verificationPlan().every()
                 + ".",
         "Verify the instrument: shoot through it and the reference.",
-        Station.VERIFICATION_DUE,
+        Trouble.VERIFICATION_DUE,
         Trouble.Kind.USAGE);
   }
 }

@@ -45,7 +45,7 @@ record PhaseChange(Phase now) {
     }
     if (next.compareTo(now) < 0 && reason.isBlank()) {
       throw StationException.misstep(
-          Station.PHASE_BACK,
+          Trouble.PHASE_BACK,
           "No phase was begun.",
           "It is " + now.phrase() + ", and " + next.phrase() + " lies behind.",
           "If another phase was begun by mistake, go back with a reason: it is signed with it.");

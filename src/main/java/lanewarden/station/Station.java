@@ -29,12 +29,6 @@ public final class Station implements AutoCloseable {
   /** The longest reason kept, in characters. */
   public static final int LONGEST_REASON = 200;
 
-  /** The code of the trouble that a phase which lies behind takes a reason. */
-  public static final String PHASE_BACK = "PHASE-BACK";
-
-  /** The code of the trouble that the instrument must be verified first. */
-  public static final String VERIFICATION_DUE = "VERIFICATION-DUE";
-
   private final EventFolder folder;
   private final Book book;
   private final StationPapers papers;

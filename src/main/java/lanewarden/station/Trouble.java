@@ -23,6 +23,11 @@ import lanewarden.written.WrittenRefused;
  * @param kind whose fault it is, which decides the exit code
  */
 public record Trouble(String what, String why, String remedy, String code, Kind kind) {
+  /** The code of the trouble that a phase which lies behind takes a reason. */
+  public static final String PHASE_BACK = "PHASE-BACK";
+
+  /** The code of the trouble that the instrument must be verified first. */
+  public static final String VERIFICATION_DUE = "VERIFICATION-DUE";
 
   /** Whose fault it is. */
   public enum Kind {

@@ -73,7 +73,11 @@ class AccountFindingsTest extends ClausesLedgerTest {
   @Test
   void checksThatEndByTooWideASpreadOneAfterTheOtherAreNamed() throws Exception {
     ledger.adopt(
-        RULES + division("SP", "spread = \"5 ft/s\"").replace("ed = 1", "ed = 2"), "spread");
+        RULES
+            + division("SP", "spread = \"5 ft/s\"")
+                .replace("ed = 1", "ed = 2")
+                .replace("shots = 2", "shots = 3"),
+        "spread");
     ledger.check("9", "Ida", "SP", "290 ft/s", "310 ft/s");
     ledger.check("10", "Jon", "SP", "280 ft/s", "290 ft/s");
     ledger.check("10", "Jon", "SP", "280 ft/s", "290 ft/s");

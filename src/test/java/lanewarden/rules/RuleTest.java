@@ -87,12 +87,11 @@ class RuleTest {
   }
 
   @Test
-  void shotsLeftAreCountedAfterAllThatWereTaken() {
-    Rule rule = Cases.rule("300 ft/s", "none", "mean", 3, 3, 1);
+  void voidsAreCountedAfterAllThatWereTaken() {
+    Rule rule = Cases.rule("300 ft/s", "none", "mean", 3, 3, 0);
     assertEquals(
-        new Verdict.NotDecided(
-            new Missing.ShotsSpent("0 shots left of 3, at least 1 more reading needed")),
-        Cases.judge(rule, Cases.shots("void 299 299")));
+        new Verdict.NotDecided(new Missing.VoidsSpent("2 void readings, 0 forgiven")),
+        Cases.judge(rule, Cases.shots("void 299 void")));
   }
 
   @Test

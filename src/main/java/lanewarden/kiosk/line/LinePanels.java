@@ -5,7 +5,6 @@ import java.util.function.Consumer;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Grounds;
-import lanewarden.station.Station;
 import lanewarden.station.Trouble;
 
 /** The panels that open over the line. */
@@ -118,7 +117,7 @@ final class LinePanels {
         "",
         done,
         trouble -> {
-          if (trouble.code().equals(Station.PHASE_BACK)) {
+          if (trouble.code().equals(Trouble.PHASE_BACK)) {
             backTo(phase);
           } else {
             missed.accept(trouble);
@@ -221,7 +220,7 @@ final class LinePanels {
         "",
         done,
         trouble -> {
-          if (trouble.code().equals(Station.VERIFICATION_DUE)) {
+          if (trouble.code().equals(Trouble.VERIFICATION_DUE)) {
             closeUnverified();
           } else {
             missed.accept(trouble);
