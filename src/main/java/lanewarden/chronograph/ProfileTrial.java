@@ -51,12 +51,11 @@ public final class ProfileTrial {
   public synchronized List<Finding> findings() {
     BytesTried tried = BytesTried.of(RawBytes.of(bytes.toByteArray()), profile);
     List<Finding> findings = new ArrayList<>(tried.findings());
-    if (!tried.readable()) {
-      return findings;
+    if (tried.readable()) {
+      findings.addAll(new LinesTried(profile.form()).findings(tried.lines()));
+      repeats(findings);
+      gates(findings);
     }
-    findings.addAll(new LinesTried(profile.form()).findings(tried.lines()));
-    repeats(findings);
-    gates(findings);
     if (findings.isEmpty() && readings == 0) {
       findings.add(
           new Finding(

@@ -99,6 +99,13 @@ final class WrittenCapture {
     String label = line.substring(1).strip();
     if (!line.startsWith("@ ") || label.isEmpty()) {
       fault(number, 1, "\"@ label\"", "\"" + line + "\"", "write @, a space and the label");
+    } else if (label.lines().count() > 1) {
+      fault(
+          number,
+          3,
+          "a label of one line",
+          "a carriage return in it",
+          "end every line of a capture with a line feed alone");
     } else if (sections.containsKey(label)) {
       fault(number, 3, "each label once", "\"" + label + "\" again", "give it another name");
     } else {

@@ -58,7 +58,8 @@ class WrittenFuzzTest {
   }
 
   static Stream<byte[]> streams() {
-    return Stream.of("", "300.1\r\n", LINES.characters(), "a;b;", "\u0001\u0002\u0003\u0004")
+    return Stream.of(
+            "", "\r\n", "300.1\r\n", LINES.characters(), "a;b;", "\u0001\u0002\u0003\u0004")
         .map(text -> RawBytes.ofText(text).bytes());
   }
 
@@ -84,6 +85,7 @@ class WrittenFuzzTest {
             "# a comment\n@ first\n500 $PLWT,00042,0300.1,F,006664,A*1C\\r\\n\n0 \\x00\\xFF\n",
             "0 a\n@ one\n3600000 b\\x20\n@ two\n1 \\\\\n",
             "soon a\n",
+            "@ fi\rrst\n500 300.1\n",
             "1 \\y\n@\n")
         .map(text -> RawBytes.ofText(text).bytes());
   }
