@@ -75,6 +75,9 @@ public final class LineScreen implements Page {
     preparation = new PreparationStrip(model, texts, own::setUp);
     card = new CheckCard(texts, own::declareVoid, preparation);
     clear = new ClearLine(texts);
+    // What is not seen takes no room: else the cautions would be pushed below the edge
+    card.managedProperty().bind(card.visibleProperty());
+    clear.managedProperty().bind(clear.visibleProperty());
     acts = new ActBar(model, texts, own, doors);
     keys.add(retry, callAllTheSame);
     status.addTo(keys);
