@@ -90,7 +90,9 @@ class KeyFileTest {
 
   @Test
   void isReadableByItsOwnerOnlyWhereTheFileSystemCanSaySo() throws Exception {
-    Assumptions.assumeTrue(Files.getFileStore(file).supportsFileAttributeView("posix"));
+    Assumptions.assumeTrue(
+        Files.getFileStore(file).supportsFileAttributeView("posix"),
+        "not run: this file system has no POSIX rights");
     assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
   }
 
