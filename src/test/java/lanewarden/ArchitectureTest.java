@@ -57,7 +57,7 @@ class ArchitectureTest {
   private static final Set<String> VALUES =
       Set.of(
           "lanewarden.journal.Check",
-          "lanewarden.journal.Check$TakenShot",
+          "lanewarden.journal.TakenShot",
           "lanewarden.journal.Check$GivenVerdict",
           "lanewarden.journal.Fact",
           "lanewarden.journal.Fact$CheckOpened",

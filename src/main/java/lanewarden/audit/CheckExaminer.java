@@ -10,6 +10,7 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Standing;
+import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
 import lanewarden.rules.Shot;
 import lanewarden.rules.Verdict;
@@ -49,6 +50,7 @@ final class CheckExaminer {
     } else if (fact instanceof Fact.SetUpStated stated) {
       refuseIfClosed(entry, stated.check(), "Bow and arrow were stated");
       preparation.stated(entry, check(stated.check()));
+      doubts.turned(entry, fact, check(stated.check()));
       verdicts.fell(entry, check(stated.check()), "bow and arrow were stated anew");
     } else if (fact instanceof Fact.ConditionTicked ticked) {
       refuseIfClosed(entry, ticked.check(), "A condition was ticked");
@@ -57,9 +59,11 @@ final class CheckExaminer {
     } else if (fact instanceof Fact.ReadingTaken taken) {
       refuseIfClosed(entry, taken.check(), "A reading was taken");
       taken(entry, taken);
+      doubts.turned(entry, fact, check(taken.check()));
     } else if (fact instanceof Fact.ReadingVoided declared) {
       refuseIfClosed(entry, declared.check(), "A reading was declared void");
       declaredVoid(entry, declared);
+      doubts.turned(entry, fact, check(declared.check()));
     } else if (fact instanceof Fact.ReadingFlagged flag) {
       Check flagged = check(flag.check());
       refuseIfClosed(entry, flag.check(), "A reading was flagged");
@@ -67,6 +71,7 @@ final class CheckExaminer {
     } else if (fact instanceof Fact.ReadingKept kept) {
       refuseIfClosed(entry, kept.check(), "A reading was let count");
       doubts.kept(entry, kept, check(kept.check()));
+      doubts.turned(entry, fact, check(kept.check()));
     } else if (fact instanceof Fact.VerdictGiven given) {
       refuseIfClosed(entry, given.check(), "A verdict was given");
       verdicts.given(entry, given, check(given.check()));
@@ -192,7 +197,7 @@ final class CheckExaminer {
           entry);
     }
     for (int shot = 0; shot < check.shots().size(); shot++) {
-      Check.TakenShot taken = check.shots().get(shot);
+      TakenShot taken = check.shots().get(shot);
       if (taken.sequence() == declared.reading()) {
         add(
             Kind.VOID,
@@ -263,6 +268,7 @@ final class CheckExaminer {
 
   /** Looks at what is left open when the last entry is folded. */
   void finish() {
+    doubts.finish();
     for (Check check : standing.checks()) {
       if (check.outcome().isPresent()) {
         continue;

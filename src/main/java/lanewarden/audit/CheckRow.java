@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import lanewarden.bow.Arrow;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Mass;
@@ -32,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param arrow the mass as stated last, or that it was not
  * @param bow the draw weights as stated last, or nothing
  * @param worth how far the figure that decided can be believed, and the speed at the bow
- * @param energy what it carried at the fastest reading that stands, or nothing
+ * @param energy what it carried at the fastest reading that counts, or nothing
  * @param official who signed the verdict, or the opening where there is none
  */
 record CheckRow(
@@ -59,7 +60,7 @@ record CheckRow(
    * A reading in its row.
    *
    * @param text the value as taken, with its unit
-   * @param marks in words: void, typed
+   * @param marks in words: void, impossible, typed
    */
   record Reading(String text, boolean voided, String marks) {}
 
@@ -87,7 +88,7 @@ record CheckRow(
         names.getOrDefault(signer, "unknown key " + Wording.shortHash(signer)));
   }
 
-  private static Reading reading(Check.TakenShot shot) {
+  private static Reading reading(TakenShot shot) {
     boolean typed = shot.reading().source().equals(ReadingMark.TYPED);
     List<String> marks = new ArrayList<>();
     if (!shot.stands()) {
@@ -95,13 +96,14 @@ record CheckRow(
     }
     if (shot.kept() != null) {
       marks.add("let count");
-    } else if (shot.stands() && !shot.flags().isEmpty()) {
-      marks.add(shot.isFlagged(Doubt.Kind.IMPOSSIBLE) ? "impossible" : "in doubt");
+    }
+    if (shot.doubt() != null) {
+      marks.add(shot.counts() ? "in doubt" : "impossible");
     }
     if (typed) {
       marks.add("typed");
     }
-    return new Reading(shot.reading().speed().toString(), !shot.stands(), String.join(", ", marks));
+    return new Reading(shot.reading().speed().toString(), !shot.counts(), String.join(", ", marks));
   }
 
   private static List<String> notes(Check check, Set<Long> faulty) {
@@ -120,12 +122,13 @@ record CheckRow(
       notes.add("Ticked: " + check.ticked().stream().sorted().collect(Collectors.joining("; ")));
     }
     for (int i = 0; i < check.shots().size(); i++) {
-      check.shots().get(i).flags().forEach(flag -> notes.add("In doubt: " + flag.words()));
-      Fact.@Nullable ReadingKept kept = check.shots().get(i).kept();
+      TakenShot shot = check.shots().get(i);
+      shot.flags().forEach(flag -> notes.add(doubt(shot, flag) + flag.words()));
+      Fact.@Nullable ReadingKept kept = shot.kept();
       if (kept != null) {
         notes.add("Shot " + (i + 1) + " let count: " + kept.reason());
       }
-      Fact.@Nullable ReadingVoided voided = check.shots().get(i).voided();
+      Fact.@Nullable ReadingVoided voided = shot.voided();
       if (voided != null) {
         notes.add("Shot " + (i + 1) + " void: " + voided.reason());
       }
@@ -143,6 +146,15 @@ record CheckRow(
               + Wording.numbers(doubtful));
     }
     return notes;
+  }
+
+  /** What was found against a reading stays told, and whether it still holds. */
+  private static String doubt(TakenShot shot, Fact.ReadingFlagged flag) {
+    Doubt.@Nullable Kind now = shot.doubt();
+    if (now == null || !now.word().equals(flag.kind())) {
+      return "Was in doubt: ";
+    }
+    return shot.counts() ? "In doubt: " : "Void: ";
   }
 
   /** The signed reason, or why there is none. */
@@ -181,7 +193,7 @@ record CheckRow(
   private static String energy(Check check, @Nullable Mass mass) {
     Optional<Speed> fastest =
         check.shots().stream()
-            .filter(Check.TakenShot::stands)
+            .filter(TakenShot::counts)
             .map(s -> s.reading().speed())
             .max(Comparator.naturalOrder());
     if (mass == null || fastest.isEmpty()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.TakenShot;
 import lanewarden.metrology.Spread;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
@@ -15,8 +16,8 @@ import lanewarden.rules.Division;
  * What came out in one division, as long as its rule stayed as it was.
  *
  * @param book which rule books, where the ledger holds several; else nothing
- * @param readings how many stand
- * @param mean of the readings that stand, in the unit of the limit; a dash where there is none
+ * @param readings how many count
+ * @param mean of the readings that count, in the unit of the limit; a dash where there is none
  * @param deviation their sample standard deviation; a dash where there are fewer than two
  * @param svg the picture; empty where there is no check
  */
@@ -44,10 +45,10 @@ record DivisionSheet(
       Division division, String book, List<Check> checks, Typeface face, Ink ink)
       throws IOException {
     Map<Outcome, Integer> outcomes = Figures.outcomes(checks);
-    List<Speed> standing =
+    List<Speed> counted =
         checks.stream()
             .flatMap(c -> c.shots().stream())
-            .filter(Check.TakenShot::stands)
+            .filter(TakenShot::counts)
             .map(s -> s.reading().speed())
             .toList();
     SpeedUnit unit = division.rule().unit();
@@ -63,13 +64,13 @@ record DivisionSheet(
         outcomes.getOrDefault(Outcome.NOT_DECIDED, 0),
         outcomes.getOrDefault(Outcome.NOT_ADMITTED, 0),
         checks.size() - outcomes.values().stream().mapToInt(Integer::intValue).sum(),
-        standing.size(),
-        standing.isEmpty() ? NONE : shown(Spread.of(standing).mean(), unit),
-        standing.size() < 2 ? NONE : shown(Spread.of(standing).deviation(), unit),
+        counted.size(),
+        counted.isEmpty() ? NONE : shown(Spread.of(counted).mean(), unit),
+        counted.size() < 2 ? NONE : shown(Spread.of(counted).deviation(), unit),
         checks.isEmpty()
             ? ""
             : new ReadingsPicture(division, checks, face)
-                .svg(ink.escape(alternative(division, checks, standing))));
+                .svg(ink.escape(alternative(division, checks, counted))));
   }
 
   private static String limit(Division division) {
@@ -92,13 +93,13 @@ record DivisionSheet(
     return Speed.ofSi(si, SpeedUnit.METRES_PER_SECOND).to(unit, DECIMALS).toString();
   }
 
-  private static String alternative(Division division, List<Check> checks, List<Speed> standing) {
+  private static String alternative(Division division, List<Check> checks, List<Speed> counted) {
     long above =
         checks.stream()
             .flatMap(
                 c ->
                     c.shots().stream()
-                        .filter(Check.TakenShot::stands)
+                        .filter(TakenShot::counts)
                         .filter(s -> division.rule().exceeds(s.reading().speed(), c.setUp())))
             .count();
     return "Arrow speeds in the division "
@@ -106,8 +107,8 @@ record DivisionSheet(
         + " against the limit of "
         + limit(division)
         + ": "
-        + Wording.count(standing.size(), "reading")
-        + " that stand, "
+        + Wording.count(counted.size(), "reading")
+        + " that count, "
         + above
         + " of them over it. Every value stands in the table of checks.";
   }

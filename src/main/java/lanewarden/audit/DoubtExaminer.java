@@ -1,12 +1,17 @@
 package lanewarden.audit;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
 import lanewarden.rules.Doubt;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks at what was found to speak against readings, and at what officials said to it.
@@ -15,6 +20,26 @@ import lanewarden.rules.Doubt;
  */
 final class DoubtExaminer {
   private final List<Finding> findings;
+  private final Map<Long, List<Flag>> flagsByCheck = new LinkedHashMap<>();
+
+  /** A flag, and what became of it as far as the ledger was read. */
+  private static final class Flag {
+    private final long entry;
+    private final Fact.ReadingFlagged fact;
+    private final String check;
+    private Doubt.@Nullable Kind doubt;
+    private Optional<Turn> turn = Optional.empty();
+
+    Flag(long entry, Fact.ReadingFlagged fact, String check, Doubt.@Nullable Kind doubt) {
+      this.entry = entry;
+      this.fact = fact;
+      this.check = check;
+      this.doubt = doubt;
+    }
+  }
+
+  /** Why a flag holds no more, and the entry that made it so. */
+  private record Turn(String words, long entry) {}
 
   DoubtExaminer(List<Finding> findings) {
     this.findings = findings;
@@ -22,17 +47,11 @@ final class DoubtExaminer {
 
   /** A reading was flagged, as the rule must find too. */
   void flagged(long entry, Fact.ReadingFlagged flag, Check check, Optional<Division> division) {
-    boolean impossible = flag.kind().equals(Doubt.Kind.IMPOSSIBLE.word());
-    add(
-        impossible ? Kind.IMPOSSIBLE : Kind.DOUBT,
-        Wording.check(check) + ", " + flag.words() + ".",
-        flag.reading(),
-        entry);
-    boolean found =
-        division.isEmpty()
-            || check.doubts(division.get().rule()).stream()
-                .anyMatch(doubt -> isOf(doubt, flag, check));
-    if (!found) {
+    Doubt.@Nullable Kind doubt = shot(check, flag.reading()).doubt();
+    flagsByCheck
+        .computeIfAbsent(check.number(), number -> new ArrayList<>())
+        .add(new Flag(entry, flag, Wording.check(check), doubt));
+    if (division.isPresent() && !isOf(flag, doubt)) {
       add(
           Kind.ORDER,
           Wording.check(check)
@@ -46,9 +65,68 @@ final class DoubtExaminer {
     }
   }
 
-  private static boolean isOf(Doubt doubt, Fact.ReadingFlagged flag, Check check) {
-    return doubt.kind().word().equals(flag.kind())
-        && check.shots().get(doubt.shot()).sequence() == flag.reading();
+  private static boolean isOf(Fact.ReadingFlagged flag, Doubt.@Nullable Kind doubt) {
+    return doubt != null && doubt.word().equals(flag.kind());
+  }
+
+  private static TakenShot shot(Check check, long reading) {
+    return check.shots().stream()
+        .filter(shot -> shot.sequence() == reading)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("reading " + reading + " was not folded"));
+  }
+
+  /** Something was folded into a check: flags of its readings may hold no more, or again. */
+  void turned(long entry, Fact fact, Check check) {
+    flagsByCheck
+        .getOrDefault(check.number(), List.of())
+        .forEach(flag -> turned(flag, entry, fact, shot(check, flag.fact.reading())));
+  }
+
+  private static void turned(Flag flag, long entry, Fact fact, TakenShot shot) {
+    boolean same = flag.doubt == shot.doubt();
+    flag.doubt = shot.doubt();
+    if (isOf(flag.fact, flag.doubt)) {
+      flag.turn = Optional.empty();
+    } else if (fact instanceof Fact.ReadingVoided voided && voided.reading() == shot.sequence()) {
+      flag.turn = Optional.of(new Turn("It was declared void", entry));
+    } else if (fact instanceof Fact.ReadingKept kept && kept.reading() == shot.sequence()) {
+      flag.turn = Optional.of(new Turn("It was let count", entry));
+    } else if (!same) {
+      String now =
+          shot.doubt() == null ? "It counts" : shot.counts() ? "It is in doubt" : "It is void";
+      flag.turn = Optional.of(new Turn(now + " since " + happened(fact), entry));
+    }
+  }
+
+  private static String happened(Fact fact) {
+    if (fact instanceof Fact.ReadingVoided) {
+      return "another reading was declared void";
+    }
+    if (fact instanceof Fact.ReadingKept) {
+      return "another reading was let count";
+    }
+    return fact instanceof Fact.SetUpStated
+        ? "bow and arrow were stated anew"
+        : "a further shot was taken";
+  }
+
+  /** Tells every flag, when the last entry is folded and it is known what became of it. */
+  void finish() {
+    flagsByCheck.values().forEach(flags -> flags.forEach(this::tell));
+  }
+
+  private void tell(Flag flag) {
+    boolean impossible = flag.fact.kind().equals(Doubt.Kind.IMPOSSIBLE.word());
+    List<Long> entries = new ArrayList<>(List.of(flag.fact.reading(), flag.entry));
+    flag.turn.ifPresent(turn -> entries.add(turn.entry()));
+    String became =
+        flag.turn.map(turn -> " " + turn.words() + " (entry " + turn.entry() + ").").orElse("");
+    findings.add(
+        new Finding(
+            impossible ? Kind.IMPOSSIBLE : Kind.DOUBT,
+            entries,
+            flag.check + ", " + flag.fact.words() + "." + became));
   }
 
   /** An official let a reading count. */

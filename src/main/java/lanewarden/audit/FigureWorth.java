@@ -10,6 +10,7 @@ import lanewarden.bow.Drag;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.Place;
+import lanewarden.journal.TakenShot;
 import lanewarden.metrology.Conformance;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MeanSpeed;
@@ -23,7 +24,7 @@ import lanewarden.rules.Verdict;
  *
  * @param conformance with which probability the limit was kept, after JCGM 106:2012, 7.3; nothing
  *     where no figure decided or a reading has no uncertainty
- * @param atBow about how fast the fastest reading that stands left the bow; nothing where distance
+ * @param atBow about how fast the fastest reading that counts left the bow; nothing where distance
  *     or arrow is not known
  */
 record FigureWorth(String conformance, String atBow) {
@@ -75,17 +76,16 @@ record FigureWorth(String conformance, String atBow) {
   }
 
   /**
-   * The standard uncertainty of the deciding figure, m/s: the largest of the readings that stand,
+   * The standard uncertainty of the deciding figure, m/s: the largest of the readings that count,
    * since what they share does not average out of a mean, and the ledger does not say how much of
    * it that is. Empty if one of them has none.
    */
   private static Optional<Double> standard(Check check) {
-    List<Check.TakenShot> standing =
-        check.shots().stream().filter(Check.TakenShot::stands).toList();
-    if (standing.stream().anyMatch(s -> s.reading().uncertainty() == null)) {
+    List<TakenShot> counted = check.shots().stream().filter(TakenShot::counts).toList();
+    if (counted.stream().anyMatch(s -> s.reading().uncertainty() == null)) {
       return Optional.empty();
     }
-    return standing.stream()
+    return counted.stream()
         .flatMap(s -> Optional.ofNullable(s.reading().uncertainty()).stream())
         .map(Speed::siDouble)
         .max(Comparator.naturalOrder());
@@ -115,9 +115,9 @@ record FigureWorth(String conformance, String atBow) {
 
   private static Optional<String> atBow(Check check, Optional<Rule> rule, Openings openings) {
     Mass arrow = check.setUp().arrowMass();
-    Optional<Check.TakenShot> fastest =
+    Optional<TakenShot> fastest =
         check.shots().stream()
-            .filter(Check.TakenShot::stands)
+            .filter(TakenShot::counts)
             .max(Comparator.comparing(s -> s.reading().speed()));
     if (arrow == null || fastest.isEmpty()) {
       return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import lanewarden.audit.Drawing.Anchor;
 import lanewarden.journal.Check;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Division;
@@ -55,7 +56,7 @@ final class ReadingsPicture {
     this.bottom = HEIGHT - FOOT - Math.min(longest, LONGEST_BIB);
   }
 
-  /** Void readings may lie anywhere: only what stands, and the limit, makes the scale. */
+  /** Void readings may lie anywhere: only what counts, and the limit, makes the scale. */
   private Scale scale() {
     double[] held =
         DoubleStream.concat(
@@ -63,7 +64,7 @@ final class ReadingsPicture {
                     .flatMapToDouble(s -> DoubleStream.of(value(s.limit()), value(s.allowed()))),
                 checks.stream()
                     .flatMap(c -> c.shots().stream())
-                    .filter(Check.TakenShot::stands)
+                    .filter(TakenShot::counts)
                     .mapToDouble(s -> value(s.reading().speed())))
             .toArray();
     return Scale.over(DoubleStream.of(held).min().orElse(0), DoubleStream.of(held).max().orElse(1));
@@ -159,11 +160,11 @@ final class ReadingsPicture {
     return attempt > 1 ? shown + "/" + attempt : shown;
   }
 
-  private void shot(Check check, Check.TakenShot shot, double x, Mark mark) throws IOException {
+  private void shot(Check check, TakenShot shot, double x, Mark mark) throws IOException {
     Speed speed = shot.reading().speed();
     double value = value(speed);
     double y = y(Math.max(scale.low(), Math.min(scale.high(), value)));
-    if (!shot.stands()) {
+    if (!shot.counts()) {
       mark.voided(x, y);
     } else if (rule.exceeds(speed, check.setUp())) {
       mark.above(x, y);
@@ -192,7 +193,7 @@ final class ReadingsPicture {
     mark.above(x, y - 3);
     x = entry("over the limit", x, y);
     mark.voided(x, y - 3);
-    x = entry("declared void", x, y);
+    x = entry("void", x, y);
     mark.inside(x, y - 3);
     mark.typed(x, y - 3);
     entry("in a square: typed by an official", x, y);

@@ -10,6 +10,7 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;
+import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
 import lanewarden.rules.Doubt;
 import lanewarden.rules.Missing;
@@ -93,7 +94,7 @@ final class UndecidedExaminer {
       return List.of();
     }
     return check.shots().stream()
-        .filter(Check.TakenShot::stands)
+        .filter(TakenShot::stands)
         .map(shot -> shot.reading().speed())
         .filter(speed -> rule.get().exceeds(speed, check.setUp()))
         .map(Object::toString)

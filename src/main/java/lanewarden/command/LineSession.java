@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.journal.Check;
+import lanewarden.journal.TakenShot;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CheckView;
 import lanewarden.station.Station;
@@ -186,7 +187,7 @@ final class LineSession {
     }
     int number = Integer.parseInt(shot.group(1));
     Optional<Check> check = station.view().check().map(CheckView::check);
-    List<Check.TakenShot> shots = check.map(Check::shots).orElse(List.of());
+    List<TakenShot> shots = check.map(Check::shots).orElse(List.of());
     boolean taken = number >= 1 && number <= shots.size();
     if (check.isPresent() && !taken) {
       throw CommandRefused.misstep(

@@ -7,6 +7,7 @@ import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Doubt;
@@ -95,14 +96,14 @@ final class Narration {
       told.add(Notice.of("rule", now.division().inWords()));
     }
     told.addAll(Preparation.between(before, now));
-    List<Check.TakenShot> known = before.map(b -> b.check().shots()).orElse(List.of());
+    List<TakenShot> known = before.map(b -> b.check().shots()).orElse(List.of());
     for (int i = 0; i < check.shots().size(); i++) {
-      Check.TakenShot shot = check.shots().get(i);
+      TakenShot shot = check.shots().get(i);
       if (i >= known.size()) {
         told.add(reading(shot, now));
       }
-      int flagsKnown = i < known.size() ? known.get(i).flags().size() : 0;
-      shot.flags().stream().skip(flagsKnown).forEach(flag -> told.add(flagged(shot, flag)));
+      told.addAll(
+          doubt(i < known.size() ? Optional.of(known.get(i)) : Optional.empty(), shot, now));
       Fact.ReadingKept kept = shot.kept();
       if (kept != null && (i >= known.size() || known.get(i).kept() == null)) {
         told.add(kept(shot, kept));
@@ -156,7 +157,7 @@ final class Narration {
         .with("attempt", opened.attempt());
   }
 
-  private static Notice reading(Check.TakenShot shot, CheckView view) {
+  private static Notice reading(TakenShot shot, CheckView view) {
     Fact.ReadingTaken reading = shot.reading();
     Speed speed = reading.speed();
     SpeedUnit governing = view.unit();
@@ -172,22 +173,50 @@ final class Narration {
         .with("entry", shot.sequence());
   }
 
-  private static Notice voided(Check.TakenShot shot, Fact.ReadingVoided voided) {
+  private static Notice voided(TakenShot shot, Fact.ReadingVoided voided) {
     return Notice.of("void", "reading " + shot.reading().shot() + ": " + voided.reason())
         .with("check", voided.check())
         .with("shot", shot.reading().shot())
         .with("reason", voided.reason());
   }
 
-  private static Notice flagged(Check.TakenShot shot, Fact.ReadingFlagged flag) {
-    return Notice.of(
-            flag.kind().equals(Doubt.Kind.IMPOSSIBLE.word()) ? "void" : "in doubt", flag.words())
-        .with("check", flag.check())
-        .with("shot", shot.reading().shot())
-        .with("doubt", flag.kind());
+  /** What speaks against a shot now, or that nothing does any more; flags of old are history. */
+  private static List<Notice> doubt(Optional<TakenShot> before, TakenShot shot, CheckView now) {
+    boolean same = before.isPresent() && before.get().doubt() == shot.doubt();
+    if (same) {
+      return List.of();
+    }
+    if (shot.isCleared()) {
+      return List.of(cleared(shot));
+    }
+    return now.doubts().stream()
+        .filter(doubt -> now.check().shots().get(doubt.shot()).sequence() == shot.sequence())
+        .map(doubt -> doubted(shot, doubt))
+        .toList();
   }
 
-  private static Notice kept(Check.TakenShot shot, Fact.ReadingKept kept) {
+  private static Notice doubted(TakenShot shot, Doubt doubt) {
+    return Notice.of(doubt.isOpen() ? "in doubt" : "void", doubt.words())
+        .with("check", shot.reading().check())
+        .with("shot", shot.reading().shot())
+        .with("doubt", doubt.kind().word());
+  }
+
+  private static Notice cleared(TakenShot shot) {
+    return Notice.of(
+            "counts",
+            "reading "
+                + shot.reading().shot()
+                + ": "
+                + shot.reading().speed()
+                + (shot.isFlagged(Doubt.Kind.IMPOSSIBLE)
+                    ? " counts again: as bow and arrow are stated now, nothing speaks against it"
+                    : " counts: nothing speaks against it any more"))
+        .with("check", shot.reading().check())
+        .with("shot", shot.reading().shot());
+  }
+
+  private static Notice kept(TakenShot shot, Fact.ReadingKept kept) {
     return Notice.of("let count", "reading " + shot.reading().shot() + ": " + kept.reason())
         .with("check", kept.check())
         .with("shot", shot.reading().shot())

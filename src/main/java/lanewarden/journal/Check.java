@@ -4,10 +4,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Doubt;
 import lanewarden.rules.Phase;
@@ -15,7 +18,6 @@ import lanewarden.rules.Rule;
 import lanewarden.rules.SetUp;
 import lanewarden.rules.Shot;
 import lanewarden.rules.Verdict;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One check of one competitor, as folded from the ledger.
@@ -58,42 +60,6 @@ public record Check(
     ticked = Set.copyOf(ticked);
     shots = List.copyOf(shots);
     refused = List.copyOf(refused);
-  }
-
-  /**
-   * A shot of a check.
-   *
-   * @param sequence of the entry that took the reading
-   * @param reading what was read
-   * @param voided why it was declared void, or null if it was not
-   * @param kept why it was let count although it was in doubt, or null if it was not
-   * @param flags what was found to speak against it, in order
-   */
-  public record TakenShot(
-      long sequence,
-      Fact.ReadingTaken reading,
-      Fact.@Nullable ReadingVoided voided,
-      Fact.@Nullable ReadingKept kept,
-      List<Fact.ReadingFlagged> flags) {
-
-    /** Copies the list. */
-    public TakenShot {
-      flags = List.copyOf(flags);
-    }
-
-    TakenShot(long sequence, Fact.ReadingTaken reading) {
-      this(sequence, reading, null, null, List.of());
-    }
-
-    /** Whether nobody declared the reading void. */
-    public boolean stands() {
-      return voided == null;
-    }
-
-    /** Whether this was found to speak against it already. */
-    public boolean isFlagged(Doubt.Kind kind) {
-      return flags.stream().anyMatch(flag -> flag.kind().equals(kind.word()));
-    }
   }
 
   /**
@@ -179,12 +145,10 @@ public record Check(
    * bow cannot give.
    */
   public List<Long> counted(Rule rule) {
-    List<Long> impossible =
-        doubts(rule).stream()
-            .filter(doubt -> !doubt.isOpen())
-            .map(doubt -> shots.get(doubt.shot()).sequence())
-            .toList();
-    return standing().stream().filter(reading -> !impossible.contains(reading)).toList();
+    return doubtedBy(rule).shots().stream()
+        .filter(TakenShot::counts)
+        .map(TakenShot::sequence)
+        .toList();
   }
 
   /** What by a rule speaks against readings of it. */
@@ -250,37 +214,18 @@ public record Check(
   public Check declareVoid(Fact.ReadingVoided fact) {
     return changed(
         to -> {
-          to.shots =
-              shot(
-                  fact.reading(),
-                  s -> new TakenShot(s.sequence(), s.reading(), fact, s.kept(), s.flags()));
+          to.shots = shot(fact.reading(), s -> s.declareVoid(fact));
           to.verdict = Optional.empty();
         });
   }
 
   /** A reading in doubt counts. */
   public Check keep(Fact.ReadingKept fact) {
-    return changed(
-        to ->
-            to.shots =
-                shot(
-                    fact.reading(),
-                    s -> new TakenShot(s.sequence(), s.reading(), s.voided(), fact, s.flags())));
+    return changed(to -> to.shots = shot(fact.reading(), s -> s.keep(fact)));
   }
 
   Check flag(Fact.ReadingFlagged fact) {
-    return changed(
-        to ->
-            to.shots =
-                shot(
-                    fact.reading(),
-                    s ->
-                        new TakenShot(
-                            s.sequence(),
-                            s.reading(),
-                            s.voided(),
-                            s.kept(),
-                            plus(s.flags(), fact))));
+    return changed(to -> to.shots = shot(fact.reading(), s -> s.flag(fact)));
   }
 
   private List<TakenShot> shot(long sequence, UnaryOperator<TakenShot> change) {
@@ -303,8 +248,26 @@ public record Check(
     return changed(to -> to.ticked = more);
   }
 
-  /** The check with a note that it was over, if by this rule it is but for formalities. */
+  /**
+   * The check with what by this rule speaks against its readings, and with a note that it was over,
+   * if it is but for formalities.
+   */
   Check notedBy(Rule rule) {
+    return doubtedBy(rule).overBy(rule);
+  }
+
+  private Check doubtedBy(Rule rule) {
+    Map<Integer, Doubt.Kind> found =
+        doubts(rule).stream().collect(Collectors.toMap(Doubt::shot, Doubt::kind));
+    return changed(
+        to ->
+            to.shots =
+                IntStream.range(0, shots.size())
+                    .mapToObj(i -> shots.get(i).doubted(found.get(i)))
+                    .toList());
+  }
+
+  private Check overBy(Rule rule) {
     return wasOver || !isOverButForFormalities(rule) ? this : changed(to -> to.wasOver = true);
   }
 
@@ -334,53 +297,10 @@ public record Check(
     return changed(to -> to.inQuestion = now);
   }
 
-  private Check changed(Consumer<Draft> change) {
-    Draft draft = new Draft(this);
+  private Check changed(Consumer<CheckDraft> change) {
+    CheckDraft draft = new CheckDraft(this);
     change.accept(draft);
     return draft.done();
-  }
-
-  /** The parts of a check that change, while one of them is exchanged. */
-  private static final class Draft {
-    private final Check from;
-    private SetUp setUp;
-    private Set<String> ticked;
-    private List<TakenShot> shots;
-    private List<Fact.LineRefused> refused;
-    private boolean wasOver;
-    private Optional<GivenVerdict> verdict;
-    private Optional<Fact.CheckClosed> closed;
-    private boolean inQuestion;
-
-    Draft(Check from) {
-      this.from = from;
-      this.setUp = from.setUp;
-      this.ticked = from.ticked;
-      this.shots = from.shots;
-      this.refused = from.refused;
-      this.wasOver = from.wasOver;
-      this.verdict = from.verdict;
-      this.closed = from.closed;
-      this.inQuestion = from.inQuestion;
-    }
-
-    Check done() {
-      return new Check(
-          from.number,
-          from.opened,
-          from.at,
-          from.signer,
-          from.ruleBook,
-          from.phase,
-          setUp,
-          ticked,
-          shots,
-          refused,
-          wasOver,
-          verdict,
-          closed,
-          inQuestion);
-    }
   }
 
   private static <T> List<T> plus(List<T> list, T one) {

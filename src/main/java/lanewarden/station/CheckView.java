@@ -6,6 +6,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.PastChecks;
 import lanewarden.journal.Place;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
@@ -95,7 +96,7 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
   }
 
   /** The shots of which an official must say whether they count. */
-  public List<Check.TakenShot> openDoubts() {
+  public List<TakenShot> openDoubts() {
     return doubts().stream()
         .filter(Doubt::isOpen)
         .map(doubt -> check.shots().get(doubt.shot()))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
 import lanewarden.rules.Doubt;
 
@@ -20,7 +21,7 @@ final class Flagging {
   }
 
   private static Stream<Fact> flag(Check check, Doubt doubt) {
-    Check.TakenShot shot = check.shots().get(doubt.shot());
+    TakenShot shot = check.shots().get(doubt.shot());
     return shot.isFlagged(doubt.kind())
         ? Stream.empty()
         : Stream.of(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Quantity;
 import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +59,7 @@ record OpenCheck(CheckView view) {
 
   /** The last reading that stands is void. */
   List<Fact> lastVoided(String reason) throws StationException {
-    Optional<Check.TakenShot> last = check().lastStanding();
+    Optional<TakenShot> last = check().lastStanding();
     if (last.isEmpty()) {
       throw StationException.misstep(
           "NO-READING",

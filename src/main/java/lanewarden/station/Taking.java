@@ -11,6 +11,7 @@ import lanewarden.chronograph.Signal;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.SecondReading;
+import lanewarden.journal.TakenShot;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -130,7 +131,7 @@ record Taking(StationPapers papers) {
     String raw = base64(reading.raw().bytes());
     return reading.sequence() != null
         && check.shots().stream()
-            .map(Check.TakenShot::reading)
+            .map(TakenShot::reading)
             .anyMatch(taken -> taken.line() != null && taken.raw().equals(raw));
   }
 

@@ -43,7 +43,40 @@ class DoubtFindingsTest extends ClausesLedgerTest {
     ledger.close(null);
     assertEquals(List.of(), contradictions());
     assertFound(Kind.DOUBT, JUMP);
+    assertFound(Kind.DOUBT, "It was let count (entry ");
     assertFound(Kind.KEPT, "seen by both");
+  }
+
+  @Test
+  void aJumpWhoseReadingBeforeWasDeclaredVoidIsInDoubtNoMore() throws Exception {
+    long check = call();
+    long first = ledger.read("275 ft/s");
+    flag(check, ledger.read("290 ft/s"), "jump");
+    assertFound(Kind.DOUBT, "more than 10 ft/s.");
+    long voided = ledger.declareVoid(first, "the light flickered");
+    assertFound(
+        Kind.DOUBT, "It counts since another reading was declared void (entry " + voided + ").");
+    PrintedReport report = PrintedReport.of(ledger.file());
+    assertTrue(report.says("Was in doubt: shot 2: 290 ft/s"));
+    assertFalse(report.says("290 ft/s in doubt"), "the table marks what is in doubt now");
+  }
+
+  @Test
+  void aReadingInDoubtThatTurnsOutImpossibleSaysSo() throws Exception {
+    long check = call();
+    ledger.read("275 ft/s");
+    flag(check, ledger.read("290 ft/s"), "jump");
+    long stated =
+        ledger.say(
+            new Fact.SetUpStated(
+                check,
+                Mass.parse("400 gr"),
+                Force.parse("40 lbf"),
+                null,
+                Length.parse("27 in"),
+                Length.parse("9 in")));
+    assertFound(
+        Kind.DOUBT, "It is void since bow and arrow were stated anew (entry " + stated + ").");
   }
 
   @Test

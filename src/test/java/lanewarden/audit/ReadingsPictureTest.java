@@ -79,7 +79,7 @@ class ReadingsPictureTest {
         svg()
             .contains(
                 "alt=\"Arrow speeds in the division Open compound against the limit of 300 ft/s,"
-                    + " allowed 309 ft/s: 3 readings that stand, 2 of them over it."));
+                    + " allowed 309 ft/s: 3 readings that count, 2 of them over it."));
   }
 
   @Test

@@ -18,6 +18,7 @@ import lanewarden.chronograph.PseudoTerminal;
 import lanewarden.journal.Check;
 import lanewarden.journal.FactRefused;
 import lanewarden.journal.Standing;
+import lanewarden.journal.TakenShot;
 import lanewarden.ledger.Verification;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LineBytes;
@@ -120,7 +121,7 @@ class KilledLineTest {
     Set<String> decided = new HashSet<>();
     int all = 0;
     for (Check check : standing.checks()) {
-      for (Check.TakenShot shot : check.shots()) {
+      for (TakenShot shot : check.shots()) {
         all++;
         taken.add(shot.sequence() + " " + LineBytes.escaped(shot.reading().raw()));
       }

@@ -68,7 +68,12 @@ public final class PracticeEvent {
 
   /** Makes the event with the simulator as its instrument. */
   public static EventFolder make(Path path) throws Exception {
-    return draft(RULES, ROSTER).make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+    return make(path, RULES, ROSTER);
+  }
+
+  /** The same with a rule book and a roster of the test's own. */
+  public static EventFolder make(Path path, String rules, String roster) throws Exception {
+    return draft(rules, roster).make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
   }
 
   static NewEvent draft(String rules, String roster) throws IOException {

@@ -2,8 +2,8 @@ package lanewarden.kiosk.line;
 
 import java.util.List;
 import java.util.Optional;
-import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.rules.Doubt;
@@ -45,7 +45,7 @@ public record ShotLine(
         .toList();
   }
 
-  private static ShotLine of(Check.TakenShot shot, Optional<Doubt> doubt, CheckView view) {
+  private static ShotLine of(TakenShot shot, Optional<Doubt> doubt, CheckView view) {
     Fact.ReadingTaken reading = shot.reading();
     return new ShotLine(
         shot.sequence(),

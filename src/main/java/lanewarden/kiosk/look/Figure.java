@@ -1,7 +1,7 @@
 package lanewarden.kiosk.look;
 
 import java.util.Optional;
-import lanewarden.journal.Check;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.station.CheckView;
@@ -26,7 +26,7 @@ public record Figure(String value, String unit, Optional<String> converted, bool
         .map(shot -> of(shot, view));
   }
 
-  private static Figure of(Check.TakenShot shot, CheckView view) {
+  private static Figure of(TakenShot shot, CheckView view) {
     Speed speed = shot.reading().speed();
     return new Figure(
         speed.value().toPlainString(),
