@@ -54,6 +54,10 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     IN_QUESTION(false, "Holds of the line and the checks in question"),
     /** A verification out of its limits, or broken off. */
     VERIFICATION_OUT(false, "Verifications of the instrument that did not pass"),
+    /**
+     * A verification that only an official's typing passed, beside an instrument that was heard.
+     */
+    VERIFICATION_TYPED(false, "Verifications of a connected instrument passed on typed values"),
     /** A line that closed, with a reason, without the verification that was due. */
     VERIFICATION_SKIPPED(false, "Closed without the verification that was due"),
     /** A check that the rule does not call for by itself. */
@@ -77,7 +81,7 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     /** A reading that the official declared void. */
     VOID(false, "Readings declared void"),
     /** A reading that the bow cannot give by its stated figures. */
-    IMPOSSIBLE(false, "Readings void because the bow cannot give them"),
+    IMPOSSIBLE(false, "Readings void because the bow could not give them as stated"),
     /** A reading that may be no measurement of an arrow. */
     DOUBT(false, "Readings in doubt"),
     /** A reading in doubt that the official let count. */

@@ -1,40 +1,42 @@
 package lanewarden.audit;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lanewarden.audit.Finding.Kind;
-import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
-import lanewarden.journal.Hold;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Occasion;
 import lanewarden.journal.Standing;
 
 /**
- * Looks at how the station's instrument was verified, and at what was done while the line was held.
+ * Looks at how the station's instrument was verified, and when.
  *
  * <p>Owned by one thread.
  */
 final class InstrumentExaminer {
+  private static final String LINK_UP = "up";
+
   private final Standing standing;
   private final List<Finding> findings;
-  private Optional<Hold> hold = Optional.empty();
+  private final HoldExaminer holds;
+  private final Set<Long> typedBesideInstrument = new HashSet<>();
   private Optional<Occasion> due = Optional.empty();
   private Optional<InstrumentVerification> running = Optional.empty();
   private Fact.VerificationPlanned plan = new Fact.VerificationPlanned(false, null, false);
   private boolean planned;
   private boolean dueAtEnd;
-  private Optional<Long> owed = Optional.empty();
 
   InstrumentExaminer(Standing standing, List<Finding> findings) {
     this.standing = standing;
     this.findings = findings;
+    this.holds = new HoldExaminer(standing, findings);
   }
 
   /** Notes how things stand before the next fact is folded. */
   void before() {
-    hold = standing.hold();
+    holds.before();
     due = standing.verificationDue();
     running = standing.verification();
     plan = standing.verificationPlan();
@@ -43,13 +45,9 @@ final class InstrumentExaminer {
 
   /** Looks at a fact that was just folded into the standing. */
   void examine(long entry, Fact fact) {
-    holdOwed(fact);
+    holds.examine(entry, fact);
     if (fact instanceof Fact.CheckOpened) {
       called(entry);
-    } else if (fact instanceof Fact.ReadingTaken) {
-      whileHeld("A reading was taken", entry);
-    } else if (fact instanceof Fact.VerdictGiven) {
-      whileHeld("A verdict was given", entry);
     } else if (fact instanceof Fact.VerificationPlanned now) {
       planned(entry, now);
     } else if (fact instanceof Fact.VerificationBegan) {
@@ -58,17 +56,12 @@ final class InstrumentExaminer {
       shot(entry, shot);
     } else if (fact instanceof Fact.VerificationEnded ended) {
       ended(entry, ended);
-    } else if (fact instanceof Fact.LineHeld held) {
-      held(entry, held);
-    } else if (fact instanceof Fact.HoldLifted lifted) {
-      lifted(entry, lifted);
     } else if (fact instanceof Fact.StationClosed closed && dueAtEnd) {
       closed(entry, closed);
     }
   }
 
   private void called(long entry) {
-    whileHeld("A check was opened", entry);
     running.ifPresent(
         round ->
             add(
@@ -85,16 +78,6 @@ final class InstrumentExaminer {
                     + " was opened though a verification was due ("
                     + occasion.word()
                     + ").",
-                entry));
-  }
-
-  private void whileHeld(String what, long entry) {
-    hold.ifPresent(
-        on ->
-            add(
-                Kind.HELD,
-                what + " although entry " + on.number() + " holds the line.",
-                on.number(),
                 entry));
   }
 
@@ -137,6 +120,9 @@ final class InstrumentExaminer {
 
   private void shot(long entry, Fact.VerificationShot shot) {
     InstrumentVerification round = verification(shot.verification());
+    if (isTyped(shot)) {
+      typed(entry, shot);
+    }
     if (round.ended().isPresent()
         || shot.shot() != round.shots().size()
         || shot.shot() > round.began().shots()) {
@@ -163,6 +149,16 @@ final class InstrumentExaminer {
     }
   }
 
+  private void typed(long entry, Fact.VerificationShot shot) {
+    add(
+        Kind.TYPED,
+        "Verification " + shot.verification() + ", shot " + shot.shot() + ": " + shot.speed() + ".",
+        entry);
+    if (standing.link().filter(link -> link.state().equals(LINK_UP)).isPresent()) {
+      typedBesideInstrument.add(entry);
+    }
+  }
+
   private void ended(long entry, Fact.VerificationEnded ended) {
     InstrumentVerification round = verification(ended.verification());
     String name = "Verification " + round.number();
@@ -182,87 +178,56 @@ final class InstrumentExaminer {
           entry);
     }
     if (!ended.passed()) {
+      notPassed(entry, round, ended, outcome);
+    } else if (isTypedBesideInstrument(round)) {
       add(
-          Kind.VERIFICATION_OUT,
+          Kind.VERIFICATION_TYPED,
           name
-              + " ("
-              + round.began().occasion()
-              + "): "
-              + ended.words()
-              + (brokenOff ? ", " + Wording.quoted(ended.reason() + "") : "")
-              + ".",
+              + " passed on typed values alone, although the instrument was connected: nothing that"
+              + " it sent shows that they are its readings.",
           round.number(),
           entry);
     }
-    if (!ended.passed() && !brokenOff && hold.filter(on -> !on.byHand()).isEmpty()) {
-      owed = Optional.of(round.number());
-    }
   }
 
-  /** A verification out of limits holds the line with the very next entry. */
-  private void holdOwed(Fact fact) {
-    boolean paid =
-        fact instanceof Fact.LineHeld held && owed.equals(Optional.ofNullable(held.verification()));
-    if (owed.isPresent() && !paid) {
-      notHeld(owed.get());
-    }
-    owed = Optional.empty();
-  }
-
-  private void notHeld(long round) {
+  private void notPassed(
+      long entry,
+      InstrumentVerification round,
+      Fact.VerificationEnded ended,
+      VerificationOutcome outcome) {
+    boolean brokenOff = ended.reason() != null;
     add(
-        Kind.HOLD,
-        "Verification " + round + " was out of its limits, and the line was not held.",
-        round);
+        Kind.VERIFICATION_OUT,
+        "Verification "
+            + round.number()
+            + " ("
+            + round.began().occasion()
+            + "): "
+            + ended.words()
+            + (brokenOff ? ", " + Wording.quoted(ended.reason() + "") : "")
+            + "."
+            + (brokenOff && outcome.convicts() ? seenAlready(outcome) : ""),
+        round.number(),
+        entry);
   }
 
-  private void held(long entry, Fact.LineHeld held) {
-    List<Long> should = standing.checksSinceGood();
-    if (!held.checks().equals(should)) {
-      add(
-          Kind.HOLD,
-          "The hold lists the checks "
-              + Wording.numbers(held.checks())
-              + "; decided since the last good verification were "
-              + Wording.numbers(should)
-              + ".",
-          entry);
-    }
-    Long by = held.verification();
-    if (by != null
-        && verification(by)
-            .ended()
-            .filter(end -> !end.fact().passed() && end.fact().reason() == null)
-            .isEmpty()) {
-      add(
-          Kind.HOLD,
-          "The hold names verification " + by + ", which did not end out of its limits.",
-          entry);
-    }
+  /** Whoever breaks off a verification that goes wrong does not hide what it showed. */
+  private String seenAlready(VerificationOutcome outcome) {
+    List<Long> since = standing.checksSinceGood();
+    return " The shots taken were out of its limits already: "
+        + outcome.words()
+        + ". Decided since the last good verification: "
+        + (since.isEmpty() ? "no check" : "checks " + Wording.numbers(since))
+        + ".";
   }
 
-  private void lifted(long entry, Fact.HoldLifted lifted) {
-    Hold on =
-        standing.holds().stream()
-            .filter(h -> h.number() == lifted.hold())
-            .findFirst()
-            .orElseThrow();
-    Long by = lifted.verification();
-    if (by == null && !on.byHand()) {
-      add(
-          Kind.HOLD,
-          "A hold after a verification out of limits was lifted by hand: "
-              + Wording.quoted(lifted.reason())
-              + ".",
-          on.number(),
-          entry);
-    } else if (by != null && (by < on.number() || !verification(by).isGood())) {
-      add(
-          Kind.HOLD,
-          "A hold was lifted by verification " + by + ", which did not pass after it.",
-          on.number(),
-          entry);
-    }
+  private boolean isTypedBesideInstrument(InstrumentVerification round) {
+    return round.shots().stream().allMatch(shot -> isTyped(shot.fact()))
+        && round.shots().stream().anyMatch(shot -> typedBesideInstrument.contains(shot.sequence()));
+  }
+
+  private static boolean isTyped(Fact.VerificationShot shot) {
+    return shot.source().equals(ReadingMark.TYPED);
   }
 
   private void closed(long entry, Fact.StationClosed closed) {
@@ -278,52 +243,7 @@ final class InstrumentExaminer {
 
   /** Looks at what is left open when the last entry is folded. */
   void finish() {
-    owed.ifPresent(this::notHeld);
-    standing.holds().forEach(this::inQuestion);
-  }
-
-  private void inQuestion(Hold on) {
-    List<Long> entries = new ArrayList<>(List.of(on.number()));
-    entries.addAll(on.fact().checks());
-    List<String> waiting =
-        on.fact().checks().stream()
-            .map(this::check)
-            .filter(Check::inQuestion)
-            .filter(check -> !checkedAgain(check, on))
-            .map(Wording::check)
-            .toList();
-    String end =
-        on.lifted()
-            .map(
-                fact ->
-                    " It was lifted "
-                        + (fact.verification() == null
-                            ? "by hand: " + Wording.quoted(fact.reason())
-                            : "by verification " + fact.verification())
-                        + ".")
-            .orElse(" It stood at the ledger's last entry.");
-    findings.add(
-        new Finding(
-            Kind.IN_QUESTION,
-            entries,
-            "The line was held: "
-                + on.fact().reason()
-                + ". In question: "
-                + Wording.count(on.fact().checks().size(), "check")
-                + "."
-                + end
-                + (waiting.isEmpty()
-                    ? ""
-                    : " Not checked again afterwards: " + String.join("; ", waiting) + ".")));
-  }
-
-  private boolean checkedAgain(Check questioned, Hold on) {
-    return standing.checksOf(questioned.opened().bib()).stream()
-        .anyMatch(c -> c.number() > on.number() && c.verdict().isPresent() && !c.inQuestion());
-  }
-
-  private Check check(long number) {
-    return standing.checks().stream().filter(c -> c.number() == number).findFirst().orElseThrow();
+    holds.finish();
   }
 
   private InstrumentVerification verification(long number) {

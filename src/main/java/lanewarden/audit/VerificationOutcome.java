@@ -12,9 +12,10 @@ import lanewarden.quantity.Speed;
  * What follows from the shots of a verification by the limits signed with it, computed anew.
  *
  * @param passes whether all shots are there, and bias and spread keep their limits
+ * @param convicts whether at least two shots show it out of its limits, all there or not
  * @param words the figures, or what is missing
  */
-record VerificationOutcome(boolean passes, String words) {
+record VerificationOutcome(boolean passes, boolean convicts, String words) {
 
   static VerificationOutcome of(InstrumentVerification verification) {
     List<ReferenceComparison.Pair> pairs = new ArrayList<>();
@@ -25,7 +26,7 @@ record VerificationOutcome(boolean passes, String words) {
       }
     }
     if (pairs.isEmpty()) {
-      return new VerificationOutcome(false, "no shot has a reference value");
+      return new VerificationOutcome(false, false, "no shot has a reference value");
     }
     try {
       Deviation bias = Deviation.parse(verification.began().mostBias());
@@ -34,12 +35,13 @@ record VerificationOutcome(boolean passes, String words) {
       return new VerificationOutcome(
           verification.isComplete()
               && shots.against(bias, spread) == ReferenceComparison.Outcome.IN_LIMITS,
+          shots.convicts(bias, spread),
           shots.inWords(bias, spread)
               + (verification.isComplete()
                   ? ""
                   : ", of " + verification.began().shots() + " shots agreed"));
     } catch (QuantityException e) {
-      return new VerificationOutcome(false, "its limits cannot be read: " + e.getMessage());
+      return new VerificationOutcome(false, false, "its limits cannot be read: " + e.getMessage());
     }
   }
 }

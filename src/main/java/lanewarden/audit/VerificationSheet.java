@@ -70,7 +70,10 @@ record VerificationSheet(boolean any, List<Round> rounds, List<Held> holds) {
       return new OutcomeMark("–", "not ended", "open");
     }
     if (ended.get().reason() != null) {
-      return new OutcomeMark("–", "broken off: " + ended.get().reason(), "open");
+      String brokenOff = "broken off: " + ended.get().reason();
+      return VerificationOutcome.of(round).convicts()
+          ? new OutcomeMark("▲", "out of its limits, " + brokenOff, "over")
+          : new OutcomeMark("–", brokenOff, "open");
     }
     return ended.get().passed()
         ? new OutcomeMark("●", "within its limits", "within")

@@ -40,7 +40,7 @@ enum LineWord {
   /** What the second instrument shows. */
   REFERENCE("SPEED", "type what the second instrument shows of the last shot of a verification"),
   /** The verification ends early. */
-  BREAK("REASON", "break the verification off; it counts for nothing"),
+  BREAK("REASON", "break the verification off; if its shots are out already, the line is held"),
   /** The line is held. */
   HOLD("REASON", "hold the line for a doubt about the instrument: no calls, no verdicts"),
   /** A hold is lifted. */

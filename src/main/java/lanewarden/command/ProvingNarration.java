@@ -102,7 +102,7 @@ final class ProvingNarration {
     return shot.reference().isEmpty()
         ? told
         : told.with("reference", shot.reference().get().toString())
-            .with("bias", shot.bias().orElseThrow().toPlainString() + " m/s");
+            .with("bias", shot.biasInWords().orElseThrow());
   }
 
   private static Notice ended(Round round) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 
 /**
  * Shots through the station's instrument and a reference together: how far the station is off, and
@@ -93,28 +94,43 @@ public record ReferenceComparison(List<ReferenceComparison.Pair> pairs) {
     return pairs.size() < 2 ? Outcome.TOO_FEW_SHOTS : Outcome.IN_LIMITS;
   }
 
-  /** The comparison and its outcome, in m/s, for a person. */
+  /**
+   * Whether it is out of its limits by at least two shots, so that it says something of the
+   * instrument even if more shots were agreed: a single one may be a misread.
+   */
+  public boolean convicts(Deviation mostBias, Deviation mostSpread) {
+    return pairs.size() > 1 && against(mostBias, mostSpread) == Outcome.OUT;
+  }
+
+  /** The comparison and its outcome, in the unit of the first reference, for a person. */
   public String inWords(Deviation mostBias, Deviation mostSpread) {
     String spread =
         deviation().isPresent()
             ? String.format(
                 Locale.ROOT,
-                "spread %.3f m/s (%s %s)",
-                deviation().getAsDouble(),
+                "spread %s (%s %s)",
+                shown("%.3f", deviation().getAsDouble()),
                 spreadIsMoreThan(mostSpread) ? "more than" : "at most",
                 mostSpread)
             : "no spread from one shot: shoot again";
     return String.format(
         Locale.ROOT,
-        "%d %s: bias %+.3f m/s (%s %s), %s, farthest shot %d by %.3f m/s",
+        "%d %s: bias %s (%s %s), %s, farthest shot %d by %s",
         pairs.size(),
         pairs.size() == 1 ? "shot" : "shots",
-        bias(),
+        shown("%+.3f", bias()),
         biasIsMoreThan(mostBias) ? "more than" : "at most",
         mostBias,
         spread,
         farthest() + 1,
-        mostDeviation());
+        shown("%.3f", mostDeviation()));
+  }
+
+  private String shown(String format, double metresPerSecond) {
+    SpeedUnit unit = pairs.get(0).reference().unit();
+    return String.format(Locale.ROOT, format, metresPerSecond / unit.inSi().doubleValue())
+        + " "
+        + unit.symbol();
   }
 
   private boolean biasIsMoreThan(Deviation most) {

@@ -34,6 +34,11 @@ record Comparison(ReferenceComparison shots, Deviation mostBias, Deviation mostS
     return shots.against(mostBias, mostSpread) == ReferenceComparison.Outcome.IN_LIMITS;
   }
 
+  /** Whether it is out of its limits by enough shots to say so, however many were agreed. */
+  boolean convicts() {
+    return shots.convicts(mostBias, mostSpread);
+  }
+
   /** Bias and spread beside their limits. */
   String inWords() {
     return shots.inWords(mostBias, mostSpread);

@@ -114,9 +114,12 @@ public final class Proving {
     return known.or(() -> limit).map(Speed::unit).orElse(SpeedUnit.FEET_PER_SECOND);
   }
 
-  /** Breaks the verification off; it neither holds the line nor lifts a hold. */
+  /**
+   * Breaks the verification off; it lifts no hold, and holds the line only where the shots taken
+   * are out of the limits already.
+   */
   public void breakOff(String reason) throws StationException {
-    station.sign(book -> List.of(running(book).brokenOff(Reason.of(reason))));
+    station.sign(book -> running(book).brokenOff(Reason.of(reason)));
   }
 
   private static RunningVerification running(Book book) throws StationException {

@@ -84,28 +84,42 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
     String words = comparison.inWords();
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact.VerificationEnded(number, passed, words, null));
-    List<Hold> holds = standing.holds().stream().filter(Hold::stands).toList();
     if (passed) {
-      holds.forEach(
-          hold ->
-              facts.add(
-                  new Fact.HoldLifted(
-                      hold.number(), number, "the instrument is within its limits: " + words)));
-    } else if (holds.stream().allMatch(Hold::byHand)) {
-      facts.add(
-          new Fact.LineHeld(
-              number, "the instrument is out of its limits: " + words, standing.checksSinceGood()));
+      standing.holds().stream()
+          .filter(Hold::stands)
+          .forEach(
+              hold ->
+                  facts.add(
+                      new Fact.HoldLifted(
+                          hold.number(), number, "the instrument is within its limits: " + words)));
+    } else {
+      hold("the instrument is out of its limits: " + words).ifPresent(facts::add);
     }
     return facts;
   }
 
-  /** It is broken off: it neither holds the line nor lifts a hold. */
-  Fact brokenOff(String reason) {
-    return new Fact.VerificationEnded(
-        running.number(),
-        false,
-        "broken off after " + running.shots().size() + " of " + running.began().shots() + " shots",
-        reason);
+  /** The hold that follows; empty where only a good verification can lift the one that stands. */
+  private Optional<Fact> hold(String reason) {
+    return standing.holds().stream().filter(Hold::stands).allMatch(Hold::byHand)
+        ? Optional.of(new Fact.LineHeld(running.number(), reason, standing.checksSinceGood()))
+        : Optional.empty();
+  }
+
+  /**
+   * It is broken off: it lifts no hold, and it holds the line only where the shots taken are out of
+   * the limits already, lest whoever sees a bias coming ends it before the last shot.
+   */
+  List<Fact> brokenOff(String reason) {
+    String after =
+        "broken off after " + running.shots().size() + " of " + running.began().shots() + " shots";
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact.VerificationEnded(running.number(), false, after, reason));
+    Comparison.of(running)
+        .filter(Comparison::convicts)
+        .flatMap(
+            seen -> hold("the instrument is out of its limits: " + seen.inWords() + ", " + after))
+        .ifPresent(facts::add);
+    return facts;
   }
 
   private static String base64(Reading reading) {

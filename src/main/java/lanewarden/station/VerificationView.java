@@ -1,6 +1,7 @@
 package lanewarden.station;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import lanewarden.journal.Hold;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Standing;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 
 /**
  * How far the instrument can be believed, for screens and terminals; immutable.
@@ -35,9 +37,9 @@ public record VerificationView(
     RUNNING,
     /** Within its limits. */
     PASSED,
-    /** Out of its limits. */
+    /** Out of its limits, be it that it was broken off. */
     OUT,
-    /** Ended by an official before all shots were taken. */
+    /** Ended by an official before all shots were taken, and those taken say nothing. */
     BROKEN_OFF
   }
 
@@ -74,10 +76,21 @@ public record VerificationView(
    * @param reference empty while it is still to be typed
    */
   public record Shot(int number, Speed speed, String source, Optional<Speed> reference) {
+    private static final int SHOWN = 4;
 
     /** Station minus reference, m/s, exact; empty while the reference is not known. */
     public Optional<BigDecimal> bias() {
       return reference.map(known -> speed.si().subtract(known.si()));
+    }
+
+    /** The same in the unit of the reference, rounded; empty while the reference is not known. */
+    public Optional<String> biasInWords() {
+      return reference.map(known -> inUnit(speed.si().subtract(known.si()), known.unit()));
+    }
+
+    private static String inUnit(BigDecimal si, SpeedUnit unit) {
+      BigDecimal value = si.divide(unit.inSi(), SHOWN, RoundingMode.HALF_EVEN);
+      return value.stripTrailingZeros().toPlainString() + " " + unit.symbol();
     }
   }
 
@@ -152,7 +165,10 @@ public record VerificationView(
     if (verification.isGood()) {
       return State.PASSED;
     }
-    return verification.isBrokenOff() ? State.BROKEN_OFF : State.OUT;
+    return verification.isBrokenOff()
+            && Comparison.of(verification).filter(Comparison::convicts).isEmpty()
+        ? State.BROKEN_OFF
+        : State.OUT;
   }
 
   private static String words(InstrumentVerification verification) {

@@ -110,7 +110,7 @@ class InstrumentFindingsTest {
     ledger.say(new Fact.StationClosed(null));
     PrintedReport report = PrintedReport.of(ledger.file());
     assertEquals(List.of(), report.summary().findings());
-    assertTrue(report.says("bias +0.020 m/s (at most 1 ft/s), spread 0.137 m/s"));
+    assertTrue(report.says("bias +0.067 ft/s (at most 1 ft/s), spread 0.451 ft/s"));
     assertTrue(report.says("296.5 ft/s against 296.4 ft/s"));
   }
 
@@ -162,7 +162,8 @@ class InstrumentFindingsTest {
   void anOutcomeThatDoesNotFollowFromItsShotsIsFound() throws Exception {
     verify(true, OFF);
     assertEquals(List.of(Kind.VERIFICATION), kinds());
-    assertTrue(words(Kind.VERIFICATION).contains("signed as passed, but: 3 shots: bias +0.823"));
+    assertTrue(
+        words(Kind.VERIFICATION).contains("signed as passed, but: 3 shots: bias +2.700 ft/s"));
   }
 
   @Test
@@ -255,6 +256,98 @@ class InstrumentFindingsTest {
     ledger.say(new Fact.VerificationEnded(round, false, "broken off after 1", "the string broke"));
     assertEquals(List.of(Kind.VERIFICATION_OUT), kinds());
     assertTrue(words(Kind.VERIFICATION_OUT).endsWith("broken off after 1, “the string broke”."));
+  }
+
+  @Test
+  void aBiasThatWasSeenBeforeItWasBrokenOffIsNamedWithTheChecksSince() throws Exception {
+    long marta = marta();
+    long round = shots("299.0 ft/s", "299.2 ft/s");
+    ledger.say(new Fact.VerificationEnded(round, false, "broken off after 2", "it was late"));
+    hold(round, marta);
+    assertEquals(List.of(Kind.IN_QUESTION, Kind.VERIFICATION_OUT), kinds());
+    String words = words(Kind.VERIFICATION_OUT);
+    assertTrue(
+        words.endsWith(
+            "broken off after 2, “it was late”. The shots taken were out of its limits already: 2"
+                + " shots: bias +2.700 ft/s (more than 1 ft/s), spread 0.141 ft/s (at most 1 ft/s),"
+                + " farthest shot 2 by 2.800 ft/s, of 3 shots agreed. Decided since the last good"
+                + " verification: checks "
+                + marta
+                + "."),
+        words);
+    assertTrue(PrintedReport.of(ledger.file()).says("out of its limits, broken off: it was late"));
+  }
+
+  @Test
+  void aBiasThatWasSeenAndHeldNothingIsFound() throws Exception {
+    long round = shots("299.0 ft/s", "299.2 ft/s");
+    ledger.say(new Fact.VerificationEnded(round, false, "broken off after 2", "it was late"));
+    marta();
+    assertEquals(List.of(Kind.HOLD, Kind.VERIFICATION_OUT), kinds());
+    assertEquals(
+        "Verification "
+            + round
+            + " was broken off with shots that were out of its limits already, and the line was not"
+            + " held.",
+        words(Kind.HOLD));
+  }
+
+  private long typed(long round, int number) throws Exception {
+    return ledger.say(
+        new Fact.VerificationShot(
+            round,
+            number,
+            Speed.parse("296.5 ft/s"),
+            "",
+            "typed",
+            "gate timer",
+            Instant.EPOCH,
+            BOW));
+  }
+
+  private void link(String state) throws Exception {
+    ledger.say(new Fact.LinkChanged(state, "The port.", Instant.EPOCH));
+  }
+
+  private long passTyped() throws Exception {
+    long round = begin();
+    for (int shot = 1; shot <= 3; shot++) {
+      typed(round, shot);
+    }
+    ledger.say(new Fact.VerificationEnded(round, true, "as computed", null));
+    return round;
+  }
+
+  @Test
+  void aPassOnTypedShotsAloneBesideAConnectedInstrumentIsFound() throws Exception {
+    link("up");
+    long round = passTyped();
+    assertTrue(
+        words(Kind.VERIFICATION_TYPED)
+            .startsWith("Verification " + round + " passed on typed values alone"),
+        words(Kind.VERIFICATION_TYPED));
+    List<String> typed =
+        findings().stream().filter(f -> f.kind() == Kind.TYPED).map(Finding::words).toList();
+    assertEquals(3, typed.size());
+    assertEquals("Verification " + round + ", shot 2: 296.5 ft/s.", typed.get(1));
+  }
+
+  @Test
+  void typedShotsWhileTheInstrumentIsNotHeardAreOnlyTold() throws Exception {
+    passTyped();
+    link("up");
+    link("closed");
+    passTyped();
+    assertEquals(List.of(Kind.TYPED), kinds().stream().distinct().toList());
+  }
+
+  @Test
+  void aTypedShotAmongMeasuredOnesIsOnlyTold() throws Exception {
+    link("up");
+    long round = shots("296.0 ft/s", "296.5 ft/s");
+    typed(round, 3);
+    ledger.say(new Fact.VerificationEnded(round, true, "as computed", null));
+    assertEquals(List.of(Kind.TYPED), kinds());
   }
 
   @Test

@@ -43,7 +43,7 @@ class ProvingWordsTest extends PracticeRun {
         "stop     A verification of the instrument is due before the next competitor.",
         "verify   opening: 2 shots against the check bow, 296.4 ft/s; bias at most 1 ft/s,",
         "shot     1: 296.0 ft/s, typed, against 296.4 ft/s",
-        "verified GOOD: 2 shots: bias +0.015 m/s (at most 1 ft/s)",
+        "verified GOOD: 2 shots: bias +0.050 ft/s (at most 1 ft/s)",
         "outcome  WITHIN");
     assertTrue(typed.talk().contains("The line was not closed."), typed.toString());
     Typed next = line("prove", "break the string broke", "close because rain");
@@ -69,7 +69,7 @@ class ProvingWordsTest extends PracticeRun {
             "lift it will do");
     assertSays(
         typed,
-        "verified OUT OF LIMITS: 2 shots: bias +0.808 m/s (more than 1 ft/s)",
+        "verified OUT OF LIMITS: 2 shots: bias +2.650 ft/s (more than 1 ft/s)",
         "HELD     the instrument is out of its limits",
         "checks in question: 1",
         "again    to be checked again: 3 Cat Fletcher");
@@ -121,7 +121,7 @@ class ProvingWordsTest extends PracticeRun {
     assertFalse(verified.get("passed").asBoolean());
     JsonNode shot =
         told.stream().filter(t -> t.get("kind").asText().equals("shot")).findFirst().get();
-    assertEquals("0.79248 m/s", shot.get("bias").asText());
+    assertEquals("2.6 ft/s", shot.get("bias").asText());
     assertTrue(told.stream().anyMatch(t -> t.get("kind").asText().equals("HELD")));
   }
 }

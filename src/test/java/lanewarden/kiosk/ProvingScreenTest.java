@@ -65,10 +65,10 @@ class ProvingScreenTest {
     booth.press(KeyCode.END);
     assertTrue(booth.shows("verification-panel"));
     booth.shoot("296.0 ft/s");
-    assertTrue(booth.text("verification-figures").startsWith("So far 1 shot: bias -0.122 m/s"));
+    assertTrue(booth.text("verification-figures").startsWith("So far 1 shot: bias -0.400 ft/s"));
     booth.type("296.9");
     booth.press(KeyCode.ENTER);
-    assertTrue(booth.text("verification-figures").startsWith("GOOD. 2 shots: bias +0.015 m/s"));
+    assertTrue(booth.text("verification-figures").startsWith("GOOD. 2 shots: bias +0.050 ft/s"));
     booth.press(KeyCode.ENTER);
     assertFalse(booth.shows("verification-panel"));
     assertEquals("Instrument verified", booth.text("proving-word"));

@@ -115,18 +115,42 @@ class ReferenceComparisonTest {
     assertTrue(feet("301", "300").deviation().isEmpty());
     assertTrue(feet("301", "300").standardError().isEmpty());
     assertEquals(
-        "1 shot: bias +0.305 m/s (at most 0.5 %), no spread from one shot: shoot again,"
-            + " farthest shot 1 by 0.305 m/s",
+        "1 shot: bias +1.000 ft/s (at most 0.5 %), no spread from one shot: shoot again,"
+            + " farthest shot 1 by 1.000 ft/s",
         feet("301", "300").inWords(half, half));
   }
 
   @Test
   void wordsSayWhatIsOut() {
     assertEquals(
-        "2 shots: bias -0.610 m/s (more than 1 ft/s), spread 0.862 m/s (more than 0.2 %),"
-            + " farthest shot 2 by 1.219 m/s",
+        "2 shots: bias -2.000 ft/s (more than 1 ft/s), spread 2.828 ft/s (more than 0.2 %),"
+            + " farthest shot 2 by 4.000 ft/s",
         feet("300", "300", "296", "300")
             .inWords(Deviation.parse("1 ft/s"), Deviation.parse("0.2 %")));
+  }
+
+  @Test
+  void wordsAreInTheUnitOfTheReferenceWhateverTheStationWrites() {
+    Deviation most = Deviation.parse("1 ft/s");
+    ReferenceComparison metric =
+        new ReferenceComparison(
+            List.of(
+                new ReferenceComparison.Pair(Speed.parse("300 ft/s"), Speed.parse("91.2 m/s")),
+                new ReferenceComparison.Pair(Speed.parse("301 ft/s"), Speed.parse("91.4 m/s"))));
+    // 300 ft/s are 91.44 m/s and 301 ft/s 91.7448 m/s: 0.24 and 0.3448 m/s more
+    assertEquals(
+        "2 shots: bias +0.292 m/s (at most 1 ft/s), spread 0.074 m/s (at most 1 ft/s),"
+            + " farthest shot 2 by 0.345 m/s",
+        metric.inWords(most, most));
+  }
+
+  @Test
+  void oneShotConvictsNoInstrument() {
+    Deviation one = Deviation.parse("1 ft/s");
+    assertFalse(feet("310", "300").convicts(one, one));
+    assertTrue(feet("310", "300", "310", "300").convicts(one, one), "by its bias");
+    assertTrue(feet("302", "300", "298", "300").convicts(one, one), "by its spread");
+    assertFalse(feet("301", "300", "301", "300").convicts(one, one));
   }
 
   @Test

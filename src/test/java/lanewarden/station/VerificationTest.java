@@ -69,7 +69,7 @@ class VerificationTest extends LineTest {
     assertEquals(State.PASSED, last().state());
     assertEquals("opening", last().occasion());
     assertTrue(
-        last().words().startsWith("3 shots: bias +0.020 m/s (at most 1 ft/s), spread 0.137 m/s"),
+        last().words().startsWith("3 shots: bias +0.067 ft/s (at most 1 ft/s), spread 0.451 ft/s"),
         last().words());
     line.station.call("1");
     assertEquals(
@@ -83,6 +83,7 @@ class VerificationTest extends LineTest {
     verify("297.4 ft/s");
     assertEquals("on request", last().occasion());
     assertEquals("0.3048", last().taken().get(0).bias().orElseThrow().stripTrailingZeros() + "");
+    assertEquals("1 ft/s", last().taken().get(0).biasInWords().orElseThrow());
   }
 
   @Test
@@ -225,6 +226,36 @@ class VerificationTest extends LineTest {
     assertEquals(Optional.empty(), verification().held());
     assertEquals("VERIFICATION-DUE", codeOf(() -> line.station.call("1")));
     assertEquals("NO-VERIFICATION", codeOf(() -> line.station.proving().breakOff("again")));
+  }
+
+  @Test
+  void breakingOffDoesNotHideThatTheShotsTakenAreOut() throws Exception {
+    plan(BOW);
+    check("1", "301 ft/s", "302 ft/s", "303 ft/s");
+    verify("299.0 ft/s", "299.2 ft/s");
+    line.station.proving().breakOff("it will not do");
+    VerificationView.Held held = verification().held().orElseThrow();
+    assertEquals(
+        "the instrument is out of its limits: 2 shots: bias +2.700 ft/s (more than 1 ft/s), spread"
+            + " 0.141 ft/s (at most 1 ft/s), farthest shot 2 by 2.800 ft/s, broken off after 2 of 3"
+            + " shots",
+        held.reason());
+    assertFalse(held.byHand());
+    assertEquals(1, held.checks().size());
+    assertEquals(State.OUT, last().state());
+    assertEquals("STATION-HELD", codeOf(() -> line.station.call("2")));
+    verify("299.0 ft/s", "299.2 ft/s");
+    line.station.proving().breakOff("nor now");
+    assertEquals(1, line.facts(Fact.LineHeld.class).size(), "it was held already");
+  }
+
+  @Test
+  void brokenOffWithShotsInTheirLimitsItSaysNothing() throws Exception {
+    plan(BOW);
+    verify("296.0 ft/s", "296.5 ft/s");
+    line.station.proving().breakOff("thunder");
+    assertEquals(State.BROKEN_OFF, last().state());
+    assertEquals(Optional.empty(), verification().held());
   }
 
   @Test
