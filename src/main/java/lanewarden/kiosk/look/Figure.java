@@ -12,7 +12,7 @@ import lanewarden.station.CheckView;
  * @param value its digits as read
  * @param unit its unit as read
  * @param converted the same in the rule's unit where that is another, for the eye only
- * @param counts whether the reading stands; a void one is struck through
+ * @param counts whether the reading counts; one that does not is struck through
  */
 public record Figure(String value, String unit, Optional<String> converted, boolean counts) {
 
@@ -32,7 +32,7 @@ public record Figure(String value, String unit, Optional<String> converted, bool
         speed.value().toPlainString(),
         speed.unit().symbol(),
         converted(speed, view),
-        shot.stands());
+        shot.counts());
   }
 
   /** The speed in the unit of the bound, never rounded across it; empty if it is in it already. */
