@@ -94,7 +94,9 @@ class ReferenceTimerTest {
 
   /**
    * Own arithmetic: Ohm's law on the values of the parts; between two sensors a shaft shades the
-   * gap first, then of both together as much as one needs.
+   * gap first, then of both together as much as one needs. Of a rectangular hole the shade grows
+   * evenly, so it does not matter how the shaft lies; of a round one it is least where both are
+   * shaded alike.
    */
   @Test
   void theGateWorksAtTheValuesOfItsParts() {
@@ -128,12 +130,34 @@ class ReferenceTimerTest {
                 "shade that triggers, in parts of one sensor",
                 Notes.print("%.2f", threshold / shadow)),
             List.of(
-                "thinnest shaft that triggers between two sensors",
+                "thinnest shaft that triggers between two sensors, rectangular holes",
                 Notes.print("%.1f mm", (gap + threshold / shadow * hole) * 1e3)),
+            List.of(
+                "the same, round holes of this width",
+                Notes.print("%.1f mm", (gap + 2 * hole * deep(threshold / shadow / 2)) * 1e3)),
             List.of("time constant of the average", Notes.print("%.0f ms", average * 1e3)));
     assertEquals(Notes.lines(expected), Notes.lines(Notes.table("what").rows()));
     assertTrue(threshold < shadow, "one shaded sensor triggers");
     assertTrue(3 * gate < 0.5, "a USB socket can feed three gates");
+  }
+
+  /**
+   * How deep a straight shadow reaches into a round hole, in parts of its width, when it covers
+   * this share of it: found by halving from the area of a segment of a circle.
+   */
+  private static double deep(double share) {
+    double least = 0;
+    double most = 1;
+    for (int i = 0; i < 50; i++) {
+      double depth = (least + most) / 2;
+      double angle = 2 * Math.acos(1 - 2 * depth);
+      if ((angle - Math.sin(angle)) / (2 * Math.PI) < share) {
+        least = depth;
+      } else {
+        most = depth;
+      }
+    }
+    return least;
   }
 
   private static String partWords(String name) {
