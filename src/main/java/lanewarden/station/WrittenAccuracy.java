@@ -53,9 +53,6 @@ final class WrittenAccuracy {
   private static final List<String> OF_GATES_AND_CLOCK =
       List.of(SPACING, SPACING_ERROR, CLOCK_RATE, GATE_JITTER, CLOCK_TICK);
 
-  private static final List<String> OTHERS =
-      List.of(DISPLAY_STEP, STATED, ALIGNMENT, DISTANCE_ERROR);
-
   /**
    * Lighter than most that are shot, since a light arrow slows most: what is counted for the
    * distance is rather too much. Common practice: 5 gr/lbf at 60 lbf.
@@ -92,7 +89,8 @@ final class WrittenAccuracy {
     }
     WrittenAccuracy written = new WrittenAccuracy(table.get());
     written.read(place);
-    if (!written.saysAnything()) {
+    // Whatever stands in it and is not known has a fault of its own
+    if (table.get().isEmpty()) {
       root.fault(
           TABLE,
           "at least one thing known of the instrument's errors",
@@ -102,11 +100,6 @@ final class WrittenAccuracy {
     return written.sources.isEmpty()
         ? Optional.empty()
         : Optional.of(new ReadingUncertainty(written.sources));
-  }
-
-  private boolean saysAnything() {
-    return OF_GATES_AND_CLOCK.stream().anyMatch(section::has)
-        || OTHERS.stream().anyMatch(section::has);
   }
 
   private void read(Optional<Place> place) {
@@ -158,7 +151,7 @@ final class WrittenAccuracy {
     covered(
         SPACING_ERROR,
         LENGTH,
-        WrittenAccuracy::length,
+        text -> lessThan(spacing, SPACING, text),
         (error, covers) -> new ErrorSource.Spacing(spacing, error, covers));
     covered(
         GATE_JITTER,
@@ -183,7 +176,7 @@ final class WrittenAccuracy {
     covered(
         DISTANCE_ERROR,
         LENGTH,
-        WrittenAccuracy::length,
+        text -> lessThan(place.orElseThrow().distance(), "the distance", text),
         (error, covers) ->
             new ErrorSource.Distance(
                 error, drag(place.orElseThrow(), LIGHT_ARROW).perMetre(), covers));
@@ -214,6 +207,18 @@ final class WrittenAccuracy {
 
   private static Length length(String text) {
     return above(Length.parse(text), Length::value, text, LENGTH);
+  }
+
+  /** An error as large as what it is the error of would leave no measurement at all. */
+  private static Length lessThan(Length whole, String name, String text) {
+    Length error = length(text);
+    if (error.si().compareTo(whole.si()) >= 0) {
+      throw new QuantityException(
+          "a length less than " + name + ", " + whole,
+          "\"" + text + "\"",
+          "check both figures and their units: it is how far " + name + " may be off");
+    }
+    return error;
   }
 
   private static <T> T above(T value, Function<T, BigDecimal> size, String text, String expected) {

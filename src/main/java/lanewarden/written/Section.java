@@ -44,10 +44,14 @@ public final class Section {
     this.start = start;
   }
 
+  /** Whether nothing at all stands in it. */
+  public boolean isEmpty() {
+    return table.isEmpty();
+  }
+
   /** Whether the key stands in this section. */
   public boolean has(String key) {
-    asked.add(key);
-    return raw(key) != null;
+    return ask(key) != null;
   }
 
   /** Whether the key holds exactly this text. */
