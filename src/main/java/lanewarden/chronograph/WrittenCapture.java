@@ -12,6 +12,9 @@ import lanewarden.written.WrittenText;
 
 /** Reads a capture file, strictly: one fault and the file is refused whole. */
 final class WrittenCapture {
+  /** Characters of a strange line that are shown. */
+  private static final int SAMPLE = 60;
+
   private static final Pattern CHUNK = Pattern.compile("([0-9]{1,7}) (.+)");
 
   private final String file;
@@ -26,11 +29,11 @@ final class WrittenCapture {
   static Capture read(String file, byte[] utf8) throws WrittenRefused {
     WrittenCapture written = new WrittenCapture(file);
     written.sections.put("", written.current);
-    int number = 0;
     // Split at the line feed only: any other line break inside the file is a fault to be shown
-    for (String line : WrittenText.of(file, utf8).split("\n", -1)) {
-      number++;
-      written.line(line, number);
+    String[] lines = WrittenText.of(file, utf8).split("\n", -1);
+    written.requireCapture(lines);
+    for (int i = 0; i < lines.length; i++) {
+      written.line(lines[i], i + 1);
     }
     if (written.sections.values().stream().allMatch(List::isEmpty) && written.faults.isEmpty()) {
       written.fault(0, 0, "at least one line of bytes", "none", "record something first");
@@ -39,6 +42,43 @@ final class WrittenCapture {
       throw new WrittenRefused(file, written.faults);
     }
     return new Capture(written.sections);
+  }
+
+  /**
+   * Refuses a file in which not one line has the form of a capture's, once and for all of them.
+   *
+   * @throws WrittenRefused if it has two lines or more, and none of them is of a capture
+   */
+  private void requireCapture(String[] lines) throws WrittenRefused {
+    int first = 0;
+    int strange = 0;
+    for (int i = 0; i < lines.length; i++) {
+      if (lines[i].startsWith("@") || CHUNK.matcher(lines[i]).lookingAt()) {
+        return;
+      }
+      if (!lines[i].isEmpty() && !lines[i].startsWith("#")) {
+        first = strange == 0 ? i : first;
+        strange++;
+      }
+    }
+    if (strange > 1) {
+      String line = lines[first];
+      throw WrittenRefused.because(
+          new WrittenFault(
+              file,
+              first + 1,
+              1,
+              "a capture: lines such as \"500 $A,1\\r\\n\", milliseconds since the chunk before"
+                  + " and the bytes",
+              strange
+                  + " lines, none of them so; the first is \""
+                  + RawBytes.ofText(line.length() > SAMPLE ? line.substring(0, SAMPLE) : line)
+                  + (line.length() > SAMPLE ? "…" : "")
+                  + "\"",
+              "this seems to be the bytes alone, as another program wrote them: record the"
+                  + " instrument anew with its times, or write a time and one space before each"
+                  + " line and \\r\\n where its line ended"));
+    }
   }
 
   private void line(String line, int number) {

@@ -74,6 +74,18 @@ class CaptureTest {
     assertTrue(String.valueOf(refused.getMessage()).contains("bib 7, bib 12"));
   }
 
+  @Test
+  void bytesWithoutTimesAreSaidOnceToBeNoCapture() {
+    String line = "$PLWT,00354,0268.8,F,007440,A*1B\r\n";
+    List<WrittenFault> faults = faults("# from another program\n" + line.repeat(500));
+    assertEquals(1, faults.size());
+    assertEquals(2, faults.get(0).line());
+    assertTrue(
+        faults.get(0).found().startsWith("500 lines, none of them so; the first is \"$PLWT,"));
+    assertTrue(faults.get(0).mend().contains("the bytes alone"), faults.get(0).mend());
+    assertEquals(501, faults("0 ok\n" + line.repeat(500) + "x").size(), "one line is of a capture");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
