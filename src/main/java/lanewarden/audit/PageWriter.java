@@ -162,7 +162,7 @@ final class PageWriter {
     return new ReportPage.Book.Rule(
         division.code(),
         division.name(),
-        division.sentences(),
+        division.told(),
         division.workedCases().stream().map(WorkedCase::inWords).toList());
   }
 

@@ -60,7 +60,7 @@ record ReportPage(
       List<String> unchanged,
       String text,
       String anchor) {
-    /** What a division demands, a sentence each. */
+    /** What a division demands and what there is to know of it, a sentence each. */
     record Rule(String code, String name, List<String> sentences, List<String> cases) {}
   }
 

@@ -76,7 +76,7 @@ final class RulesCommand implements Callable<Integer> {
     Terminal terminal = workplace.terminal();
     terminal.result("");
     terminal.result(division.code() + "  " + division.name());
-    division.sentences().forEach(sentence -> terminal.result("  " + sentence));
+    division.told().forEach(sentence -> terminal.result("  " + sentence));
     effect.cases().forEach(worked -> terminal.result("    " + worked.inWords()));
     if (effect.curve().isEmpty()) {
       terminal.result("  " + effect.inWords());
@@ -118,6 +118,7 @@ final class RulesCommand implements Callable<Integer> {
     members.put("code", division.code());
     members.put("name", division.name());
     members.put("demands", division.sentences());
+    division.remark().ifPresent(remark -> members.put("remark", remark));
     members.put("cases", effect.cases().stream().map(WorkedCase::inWords).toList());
     members.put("effect", members(effect));
     return members;

@@ -2,6 +2,7 @@ package lanewarden.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A group of competitors under one rule.
@@ -23,7 +24,22 @@ public record Division(String code, String name, Rule rule, Coverage coverage, O
     return sentences;
   }
 
-  /** The same in one text. */
+  /**
+   * What an organizer is to know of the rule though it demands nothing, with what to write to have
+   * it otherwise: that nothing screens a misread.
+   */
+  public Optional<String> remark() {
+    return coverage.who() == Who.NOT_MEASURED ? Optional.empty() : rule.remark();
+  }
+
+  /** Everything that is demanded, and behind it the remark. */
+  public List<String> told() {
+    List<String> told = new ArrayList<>(sentences());
+    remark().ifPresent(told::add);
+    return told;
+  }
+
+  /** Everything that is demanded in one text. */
   public String inWords() {
     return String.join(" ", sentences());
   }

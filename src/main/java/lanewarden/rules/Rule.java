@@ -101,6 +101,11 @@ public record Rule(
     return shooting.map(how -> how.screening().doubts(setUp, taken)).orElse(List.of());
   }
 
+  /** What an organizer is to know of readings that nobody is asked about; mostly nothing. */
+  Optional<String> remark() {
+    return shooting.flatMap(how -> how.screening().remark(how.plan().counted(), unit()));
+  }
+
   /**
    * The figure on which a verdict rests, readings raised and rounded as the rule says. Where it
    * fell before all were in, the figure that it can become which is nearest to the limit. Empty

@@ -15,6 +15,7 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 
 /**
  * Which readings are not believed as they come.
@@ -38,6 +39,53 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
       "A reading is void if the arrow would carry more energy than the bow can give: peak draw"
           + " weight times power stroke (draw length less 1.75 in and brace height). It is looked at"
           + " wherever arrow mass, draw weight, draw length and brace height are stated.";
+
+  /**
+   * What an organizer is to know where nobody is asked about any reading, and how to have it
+   * otherwise; empty where somebody is.
+   *
+   * <p>No clause is made up instead. A doubt holds a verdict back, and every verdict of an older
+   * ledger is asked anew by the rule book in it: a clause that is not written there would take back
+   * what was rightly given.
+   *
+   * @param counted how many readings count
+   * @param unit of the figures that are proposed; common practice: two shots of one arrow lie
+   *     within a few feet a second
+   */
+  Optional<String> remark(int counted, SpeedUnit unit) {
+    if (asks()) {
+      return Optional.empty();
+    }
+    boolean feet = unit == SpeedUnit.FEET_PER_SECOND;
+    String unscreened =
+        "No clause asks about a reading that seems odd: a misread counts like any other, unless it"
+            + " is more than the bow can give by its stated figures. ";
+    String jumped = "jump = \"" + (feet ? "10 ft/s" : "3 m/s") + "\"";
+    if (counted < 2) {
+      return Optional.of(
+          unscreened
+              + "A single reading can be held against nothing else: state arrow mass, draw weight,"
+              + " draw length and brace height, or count 2 readings or more and write "
+              + jumped
+              + ".");
+    }
+    String odd =
+        ", or outlier = \"Grubbs at 5 %\" and outlier-least = \""
+            + (feet ? "3 ft/s" : "1 m/s")
+            + "\"";
+    return Optional.of(
+        unscreened
+            + "To have the official asked, write "
+            + jumped
+            + (counted < LEAST_TELLING ? "" : odd)
+            + ".");
+  }
+
+  /**
+   * Of fewer readings a test at 5 % finds the odd one only where all others are almost alike: of
+   * three, Grubbs' statistic is never above 1.1547, and its critical value is 1.1543.
+   */
+  private static final int LEAST_TELLING = 5;
 
   /** Nothing but what the bow cannot give. */
   public static Screening plain() {

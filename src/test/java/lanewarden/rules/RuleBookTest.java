@@ -34,12 +34,14 @@ class RuleBookTest {
             new Division(
                 "OC",
                 "Open compound",
-                Cases.rule(
-                    Speed.parse("300 ft/s"),
-                    new Tolerance.Share(Percent.parse("3 %")),
-                    new ShotPlan(3, 5, 1),
-                    new Decision.Mean(),
-                    1),
+                asking(
+                    "10 ft/s",
+                    Cases.rule(
+                        Speed.parse("300 ft/s"),
+                        new Tolerance.Share(Percent.parse("3 %")),
+                        new ShotPlan(3, 5, 1),
+                        new Decision.Mean(),
+                        1)),
                 Coverage.everyone(),
                 new Origin(null, null, null, null)),
             new Division(
@@ -54,6 +56,25 @@ class RuleBookTest {
                 Coverage.everyone(),
                 new Origin(null, null, null, null))),
         book.divisions());
+  }
+
+  /** The same rule, in which the official is asked about a jump. */
+  private static Rule asking(String jump, Rule rule) {
+    return new Rule(
+        rule.speed(),
+        rule.energy(),
+        rule.equipment(),
+        rule.shooting()
+            .map(
+                how ->
+                    new Shooting(
+                        how.plan(),
+                        how.decision(),
+                        how.treatment(),
+                        how.spread(),
+                        new Screening(Optional.of(Speed.parse(jump)), Optional.empty()))),
+        rule.aftermath(),
+        rule.conditions());
   }
 
   @Test

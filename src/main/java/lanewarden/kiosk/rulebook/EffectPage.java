@@ -18,7 +18,7 @@ public record EffectPage(Optional<Shown> first, Optional<Shown> second, String n
    * One rule.
    *
    * @param name whose rule it is
-   * @param sentences the rule in words
+   * @param sentences the rule in words, and what there is to know of it
    * @param effect what it does to archers
    */
   public record Shown(String name, List<String> sentences, Effect effect) {

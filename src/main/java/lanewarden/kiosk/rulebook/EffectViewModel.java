@@ -225,7 +225,7 @@ public final class EffectViewModel {
   }
 
   private static EffectPage.Shown shown(Division division, String name, Effect effect) {
-    return new EffectPage.Shown(name, division.sentences(), effect);
+    return new EffectPage.Shown(name, division.told(), effect);
   }
 
   private Optional<Supposed> supposed() {
