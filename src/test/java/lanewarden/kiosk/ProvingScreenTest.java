@@ -121,6 +121,30 @@ class ProvingScreenTest {
     assertEquals("WITHIN", booth.text("outcome"));
   }
 
+  /** An official can always hold the line, whether or not verifications are planned. */
+  @Test
+  void whereNoVerificationIsPlannedTheLineIsHeldAndTheHoldLiftedToo() throws Exception {
+    booth.close();
+    booth = new Booth(Files.createDirectory(temp.resolve("unplanned")));
+    booth.signIn();
+    assertFalse(booth.shows("proving"));
+    assertTrue(booth.shows("hold-unplanned"));
+    booth.press(KeyCode.PAGE_DOWN);
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+    assertEquals("HELD", booth.text("proving-word"));
+    assertFalse(booth.shows("hold-unplanned"), "the strip has the button now");
+    booth.scan("101");
+    assertEquals("", booth.text("bib"));
+    booth.press(KeyCode.PAGE_DOWN);
+    booth.type("2");
+    booth.press(KeyCode.ENTER);
+    assertFalse(booth.shows("proving"));
+    assertTrue(booth.shows("hold-unplanned"));
+    booth.scan("101");
+    assertEquals("101", booth.text("bib"));
+  }
+
   @Test
   void aVerificationIsBrokenOffWithAReason() throws Exception {
     booth.press(KeyCode.END);

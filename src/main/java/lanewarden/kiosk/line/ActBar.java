@@ -15,6 +15,7 @@ final class ActBar extends HBox {
   private final KeyButton voidLast;
   private final KeyButton end;
   private final KeyButton recheck;
+  private final KeyButton hold;
   private final LineScreen.Doors doors;
   private final KeyButton signOut;
   private final KeyButton close;
@@ -29,6 +30,9 @@ final class ActBar extends HBox {
     voidLast = new KeyButton(texts.of("act.void"), KeyCode.F3, panels::voidLast);
     end = new KeyButton(texts.of("act.end"), KeyCode.F4, panels::endCheck);
     recheck = new KeyButton(texts.of("act.recheck"), KeyCode.F5, model::recheck);
+    hold = new KeyButton(texts.of("act.hold"), KeyCode.PAGE_DOWN, panels::holdOrLift);
+    hold.setId("hold-unplanned");
+    hold.managedProperty().bind(hold.visibleProperty());
     signOut = new KeyButton(texts.of("act.sign-out"), KeyCode.F9, panels::signOut);
     close = new KeyButton(texts.of("act.close"), KeyCode.F12, panels::closeLine);
     getChildren()
@@ -38,6 +42,7 @@ final class ActBar extends HBox {
             voidLast,
             end,
             recheck,
+            hold,
             doors.board(),
             doors.theme(),
             doors.report(),
@@ -55,11 +60,16 @@ final class ActBar extends HBox {
 
   void addTo(Keys keys) {
     // Enter is the screen's own: with a bib typed it calls
-    keys.add(type, voidLast, end, recheck, signOut, close);
+    keys.add(type, voidLast, end, recheck, hold, signOut, close);
     keys.add(doors.board(), doors.theme(), doors.report(), doors.instrument());
   }
 
-  void show() {
+  /**
+   * @param proving who has its own strip has the button to hold the line there
+   */
+  void show(ProvingPage proving) {
+    hold.setVisible(!proving.shown());
+    hold.setDisable(proving.shown());
     next.setDisable(!model.mayGoOn());
     type.setDisable(!model.mayType());
     voidLast.setDisable(!model.mayVoid());

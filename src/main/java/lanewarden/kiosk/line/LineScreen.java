@@ -137,7 +137,7 @@ public final class LineScreen implements Page {
       preparation.rest();
     }
     clear.show(model.leftLast().get(), page.proving().stopped());
-    acts.show();
+    acts.show(page.proving());
     makeRoom();
     askForFigures();
   }

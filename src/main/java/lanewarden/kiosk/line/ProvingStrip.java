@@ -55,7 +55,8 @@ final class ProvingStrip extends HBox {
     setAccessibleText(page.word() + ". " + page.words());
     hold.rename(texts.of(page.held() ? "act.lift" : "act.hold"));
     boolean mayHold = !page.running() && (!page.held() || page.liftable());
-    hold.setDisable(!mayHold);
+    // Where nothing is planned the strip is not seen, and the bar of acts has a button instead
+    hold.setDisable(!mayHold || !page.shown());
     hold.setVisible(mayHold);
     hold.setManaged(mayHold);
     verify.rename(texts.of(page.running() ? "act.verify.on" : "act.verify"));
