@@ -49,6 +49,7 @@ final class Duty {
     }
     intake.write(signer);
     intake.requireWritten();
+    intake.settle(signer);
     return signer;
   }
 }

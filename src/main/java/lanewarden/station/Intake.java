@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import lanewarden.chronograph.Signal;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
@@ -10,12 +11,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the instrument says, on its way into the ledger; under the station's lock.
  *
- * <p>It is written as it comes, as long as somebody signs and the disk takes it; else it waits.
+ * <p>It is written as it comes, as long as somebody signs and the disk takes it; else it waits. A
+ * {@link RefusedFlood} is told in few entries.
  */
 final class Intake {
   private final Book book;
   private final Taking taking;
   private final Waiting waiting = new Waiting();
+  private RefusedFlood flood = RefusedFlood.none();
   private Signal.@Nullable LinkChanged link;
   private Fact.@Nullable LineRefused refused;
 
@@ -39,13 +42,35 @@ final class Intake {
   /** Writes what waits, as far as it can be written; nothing that waits is lost. */
   void write(SigningKey signer) {
     waiting.write(
-        signal -> write(signer, taking.of(signal, book)),
-        heardOffDuty -> write(signer, taking.offDuty(heardOffDuty)));
+        signal -> write(signer, () -> taking.of(signal, book)),
+        heardOffDuty -> write(signer, () -> taking.offDuty(heardOffDuty)));
   }
 
-  private void write(SigningKey signer, List<Fact> facts) throws StationException {
-    book.append(signer, facts);
-    for (Fact fact : facts) {
+  private void write(SigningKey signer, Supplier<List<Fact>> meaning) throws StationException {
+    List<Fact> facts = meaning.get();
+    if (facts.size() == 1 && facts.get(0) instanceof Fact.LineRefused line) {
+      append(signer, flood.take(line));
+      return;
+    }
+    if (flood.counted().isPresent()) {
+      settle(signer);
+      // Facts name the entries they stand in, and one more stands before them now
+      facts = meaning.get();
+    }
+    append(signer, new RefusedFlood.Step(flood, facts));
+  }
+
+  /** Writes how many refused lines were only counted, before anything else is written. */
+  void settle(SigningKey signer) throws StationException {
+    append(signer, flood.settled());
+  }
+
+  private void append(SigningKey signer, RefusedFlood.Step step) throws StationException {
+    if (!step.facts().isEmpty()) {
+      book.append(signer, step.facts());
+    }
+    flood = step.next();
+    for (Fact fact : step.facts()) {
       if (fact instanceof Fact.LineRefused line) {
         refused = line;
       } else if (fact instanceof Fact.ReadingTaken || fact instanceof Fact.VerificationShot) {
