@@ -28,12 +28,13 @@ import org.jspecify.annotations.Nullable;
 final class Archer {
 
   /** How long an archer without a capture takes for an arrow, in milliseconds. */
-  private static final int DRAWING = 5_000;
+  static final int DRAWING = 5_000;
 
   /** The middle and the spread of invented speeds, as shares of the fastest allowed. */
   private static final double MIDDLE = 0.975;
 
-  private static final Speed ORDINARY = Speed.of("240", SpeedUnit.FEET_PER_SECOND);
+  /** What is shot where nothing says how fast. */
+  static final Speed ORDINARY = Speed.of("240", SpeedUnit.FEET_PER_SECOND);
 
   private static final double SPREAD = 0.012;
 

@@ -4,8 +4,10 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.station.VerificationView.Round;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * <p>An archer shoots while the check takes shots and an official is on duty, holds when it is
  * decided or waits for something else, and goes on when the official declares a reading void. Bytes
  * come from the capture's section labelled with the bib, from the second check on with {@code
- * bib/check}; where there is none, arrows are invented.
+ * bib/check}; where there is none, arrows are invented. While the instrument is verified, the
+ * {@link ReferenceBow} shoots.
  *
  * <p>Threads: it owns one, on which everything is shot; its methods may be called from any other.
  */
@@ -24,6 +27,7 @@ public final class Rehearsal implements AutoCloseable {
   private static final Duration SILENCE = Duration.ofSeconds(2);
 
   private final PracticeGates gates;
+  private final ReferenceBow bow;
   private final SimulatedInstrument instrument;
   private final Optional<Capture> capture;
   private final double pace;
@@ -45,6 +49,7 @@ public final class Rehearsal implements AutoCloseable {
     this.gates = gates;
     this.instrument = gates.first();
     this.capture = capture;
+    this.bow = new ReferenceBow(capture);
     this.pace = pace;
     this.nanos = nanos;
     thread.setDaemon(true);
@@ -98,13 +103,25 @@ public final class Rehearsal implements AutoCloseable {
   }
 
   /** What was to be seen at one moment. */
-  private record Moment(long number, Optional<CheckView> open) {}
+  private record Moment(long number, Optional<CheckView> open, Optional<Round> verified) {
+
+    boolean isOpen(long check) {
+      return open.filter(view -> view.check().number() == check).isPresent();
+    }
+
+    boolean isVerified(Round round) {
+      return verified
+          .filter(
+              now -> now.number() == round.number() && now.taken().size() == round.taken().size())
+          .isPresent();
+    }
+  }
 
   private void play() {
     try {
       while (!isEnded()) {
         Moment now = now();
-        if (now.open().isEmpty() || !shootFor(now.open().get())) {
+        if (!shoot(now)) {
           idle(now.number());
         }
       }
@@ -119,12 +136,12 @@ public final class Rehearsal implements AutoCloseable {
   }
 
   private synchronized Moment now() {
-    LineView view = latest;
-    Optional<CheckView> open =
-        view == null || view.official().isEmpty()
-            ? Optional.empty()
-            : view.check().filter(CheckView::takesShots);
-    return new Moment(views, open);
+    Optional<LineView> manned =
+        Optional.ofNullable(latest).filter(view -> view.official().isPresent());
+    return new Moment(
+        views,
+        manned.flatMap(LineView::check).filter(CheckView::takesShots),
+        manned.flatMap(view -> view.verification().running()));
   }
 
   private synchronized void idle(long seen) throws InterruptedException {
@@ -133,6 +150,27 @@ public final class Rehearsal implements AutoCloseable {
     while (views == seen && !ended) {
       wait();
     }
+  }
+
+  /** Goes one step on; false if there is nothing to shoot as things stand. */
+  private boolean shoot(Moment now) throws InterruptedException {
+    return now.verified().isPresent()
+        ? shootFor(now.verified().get())
+        : now.open().isPresent() && shootFor(now.open().get());
+  }
+
+  private boolean shootFor(Round round) throws InterruptedException {
+    Optional<Archer.Next> next = bow.next(round);
+    if (next.isEmpty()) {
+      return false;
+    }
+    if (waited(next.get().afterMillis(), now -> now.isVerified(round))) {
+      shoot(next.get());
+      bow.came(round);
+      instrument.pause(SILENCE);
+      gates.settle();
+    }
+    return true;
   }
 
   /** Goes one step on with a check; false if its archer has nothing to shoot. */
@@ -148,7 +186,7 @@ public final class Rehearsal implements AutoCloseable {
     if (next.isEmpty()) {
       return false;
     }
-    if (isOpenAfter(next.get().afterMillis(), number)) {
+    if (waited(next.get().afterMillis(), now -> now.isOpen(number))) {
       shoot(next.get());
       shooter.came(view);
       if (shooter.next(view).isEmpty()) {
@@ -169,10 +207,11 @@ public final class Rehearsal implements AutoCloseable {
     }
   }
 
-  /** Waits as long as an archer does; false as soon as the check is no longer open. */
-  private synchronized boolean isOpenAfter(int millis, long number) throws InterruptedException {
+  /** Waits as long as an archer does; false as soon as nobody waits for that shot any more. */
+  private synchronized boolean waited(int millis, Predicate<Moment> asked)
+      throws InterruptedException {
     long until = nanos.getAsLong() + (long) (TimeUnit.MILLISECONDS.toNanos(millis) * pace);
-    while (!ended && now().open().filter(c -> c.check().number() == number).isPresent()) {
+    while (!ended && asked.test(now())) {
       long left = until - nanos.getAsLong();
       if (left <= 0) {
         return true;

@@ -48,6 +48,7 @@ public record VerificationView(
    *
    * @param number the sequence of the entry that began it
    * @param shots how many are to be taken
+   * @param known the speed that the reference is known to have, if it is
    * @param words bias and spread so far or in the end; why, where it was broken off
    */
   public record Round(
@@ -55,6 +56,7 @@ public record VerificationView(
       Instant at,
       String occasion,
       String reference,
+      Optional<Speed> known,
       int shots,
       String mostBias,
       String mostSpread,
@@ -142,6 +144,7 @@ public record VerificationView(
         verification.at(),
         began.occasion(),
         began.known() == null ? began.reference() : began.reference() + ", " + began.known(),
+        Optional.ofNullable(began.known()),
         began.shots(),
         began.mostBias(),
         began.mostSpread(),

@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 /** The words with which an official verifies the instrument, holds the line and lifts the hold. */
 class ProvingWordsTest extends PracticeRun {
 
+  /** Plans verifications in which nothing is shot: the official types. */
   private void plan(String table) throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"), "@ nobody\n0 x\\r\\n\n@ verification\n");
     Files.writeString(
         event.path().resolve("station.toml"),
         "[verification]\nmost_bias = \"1 ft/s\"\nmost_spread = \"1 ft/s\"\nshots = 2\n" + table,
@@ -82,6 +85,16 @@ class ProvingWordsTest extends PracticeRun {
         "lifted   the line is no longer held",
         "check    3 Cat Fletcher, Longbow, check 2",
         "outcome  WITHIN");
+  }
+
+  @Test
+  void theSimulatorShootsTheVerificationToo() throws Exception {
+    planBow();
+    Files.delete(event.path().resolve("rehearsal.capture"));
+    Typed typed = line("prove", "wait", "3", "wait");
+    assertSays(typed, "shot     1: 296.", "shot     2: 296.", "verified GOOD: 2 shots");
+    assertSays(typed, "outcome  WITHIN");
+    assertTrue(typed.lines().stream().anyMatch(l -> l.contains("simulator, against")), "" + typed);
   }
 
   @Test

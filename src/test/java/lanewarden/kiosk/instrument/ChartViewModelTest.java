@@ -30,6 +30,7 @@ class ChartViewModelTest {
         Instant.EPOCH,
         "opening",
         "check bow",
+        Optional.of(Speed.parse(REFERENCE)),
         speeds.length,
         "1 ft/s",
         "1 ft/s",
