@@ -86,17 +86,18 @@ final class LineSession {
       throws StationException, CommandRefused, InterruptedException, IOException {
     switch (word) {
       case CALL -> because(rest, station::call);
-      case SETUP -> station.state(SetUpWords.read(rest));
+      case SETUP -> station.officiating().state(SetUpWords.read(rest));
       case TICK -> tick(rest);
       case TYPED -> station.type(rest);
-      case VOID -> ofShot(rest, station::declareVoid, station::declareLastVoid);
-      case KEEP -> ofShot(rest, station::keep, station::keepFirst);
+      case VOID ->
+          ofShot(rest, station.officiating()::declareVoid, station.officiating()::declareLastVoid);
+      case KEEP -> ofShot(rest, station.officiating()::keep, station.officiating()::keepFirst);
       case NEXT -> station.next();
       case END -> station.endCheck(rest);
       case STATUS -> Narration.of(station.view()).forEach(ear);
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
-      case PHASE -> because(rest, station::begin);
+      case PHASE -> because(rest, station.proceedings()::begin);
       case DRAW -> draw(rest);
       case ADOPT -> adopt(rest, typed);
       case HELP -> terminal.say(LineWord.list());
@@ -121,10 +122,10 @@ final class LineSession {
       throws StationException, CommandRefused, IOException {
     // Set first, so that it holds whatever goes wrong
     passphraseMayFollow = !terminal.hasKeyboard();
-    station.requireAdoptable(reason);
+    station.proceedings().requireAdoptable(reason);
     char[] passphrase = new Passphrases(terminal).in(typed, "the organizer");
     passphraseMayFollow = false;
-    station.adoptRuleBook(passphrase, reason);
+    station.proceedings().adoptRuleBook(passphrase, reason);
   }
 
   private boolean called(String typed) throws StationException {
@@ -149,7 +150,7 @@ final class LineSession {
 
   private void tick(String rest) throws StationException {
     if (rest.isEmpty()) {
-      station.tickAll();
+      station.officiating().tickAll();
       return;
     }
     List<String> conditions =
@@ -157,12 +158,13 @@ final class LineSession {
     boolean numbered = rest.matches("[0-9]{1,2}");
     int number = numbered ? Integer.parseInt(rest) : 0;
     boolean named = number >= 1 && number <= conditions.size();
-    station.tick(named ? conditions.get(number - 1) : rest);
+    station.officiating().tick(named ? conditions.get(number - 1) : rest);
   }
 
   private void draw(String rest) throws StationException {
     String[] words = rest.split("\\s+", 2);
-    ear.accept(Narration.draw(station.draw(words[0], words.length > 1 ? words[1] : "")));
+    ear.accept(
+        Narration.draw(station.proceedings().draw(words[0], words.length > 1 ? words[1] : "")));
   }
 
   /** What can be done with one reading. */

@@ -284,7 +284,7 @@ final class Front {
 
       @Override
       public void adopt(char[] passphrase, String reason, Runnable done, Consumer<Trouble> missed) {
-        desk.act(station -> station.adoptRuleBook(passphrase, reason), done, missed);
+        desk.act(station -> station.proceedings().adoptRuleBook(passphrase, reason), done, missed);
       }
     };
   }

@@ -28,7 +28,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    * @param keyFile where the organizer's key rests, or empty for its place in the folder
    * @param passphrase of the organizer's key; is wiped
    * @param reason in the organizer's words
-   * @throws StationException as {@link Station#adoptRuleBook} does, and if a station runs
+   * @throws StationException as {@link Proceedings#adoptRuleBook} does, and if a station runs
    */
   public Adopted adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
       throws StationException {
@@ -46,7 +46,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    * @param passphrase of the official's key; is wiped
    * @param seed the digits that were thrown before witnesses
    * @return the draw as it was signed
-   * @throws StationException as {@link Station#draw} does, and if a station runs
+   * @throws StationException as {@link Proceedings#draw} does, and if a station runs
    */
   public Fact.DrawMade draw(String official, char[] passphrase, String division, String seed)
       throws StationException {

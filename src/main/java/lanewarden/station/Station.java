@@ -38,6 +38,8 @@ public final class Station implements AutoCloseable {
   private final Intake intake;
   private final Duty duty;
   private final Proving proving;
+  private final Officiating officiating;
+  private final Proceedings proceedings;
   private final Wire wire;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable Trouble notice;
@@ -58,6 +60,8 @@ public final class Station implements AutoCloseable {
     this.duty = new Duty(intake);
     this.typedEntry = new TypedEntry(papers.profile().plausible(), clock);
     this.wire = new Wire(papers.profile());
+    this.officiating = new Officiating(this);
+    this.proceedings = new Proceedings(this, folder, book);
     this.proving = new Proving(this, papers.settings().verification(), typedEntry);
   }
 
@@ -210,53 +214,14 @@ public final class Station implements AutoCloseable {
     return proving;
   }
 
-  /**
-   * Declares a reading of the check at the line void; a verdict that rested on it falls, and the
-   * rule is asked anew.
-   *
-   * @param reading the sequence of its entry
-   * @param reason in the official's words
-   */
-  public void declareVoid(long reading, String reason) throws StationException {
-    act(check -> check.voided(reading, reason));
+  /** What is done with the check at the line. */
+  public Officiating officiating() {
+    return officiating;
   }
 
-  /** Declares the last reading that stands void. */
-  public void declareLastVoid(String reason) throws StationException {
-    act(check -> check.lastVoided(reason));
-  }
-
-  /**
-   * Lets a reading of the check at the line count that is in doubt.
-   *
-   * @param reading the sequence of its entry
-   * @param reason in the official's words
-   */
-  public void keep(long reading, String reason) throws StationException {
-    act(check -> check.kept(reading, reason));
-  }
-
-  /** Lets the first reading in doubt count. */
-  public void keepFirst(String reason) throws StationException {
-    act(check -> check.firstKept(reason));
-  }
-
-  /**
-   * States bow and arrow of the check at the line as they were weighed. A verdict that rested on
-   * other figures falls, and the rule is asked anew.
-   */
-  public void state(SetUpText figures) throws StationException {
-    act(check -> check.stated(figures));
-  }
-
-  /** Ticks a condition of the rule, in its own words, for the check at the line. */
-  public void tick(String condition) throws StationException {
-    act(check -> check.ticked(condition));
-  }
-
-  /** Ticks every condition that is not ticked yet. */
-  public void tickAll() throws StationException {
-    act(OpenCheck::allTicked);
+  /** What concerns the event and not one competitor. */
+  public Proceedings proceedings() {
+    return proceedings;
   }
 
   /** The competitor leaves the line after a verdict. */
@@ -269,79 +234,25 @@ public final class Station implements AutoCloseable {
     sign(book -> new OpenCheck(book.atLine()).ended(reason));
   }
 
-  private void act(OpenCheck.Act act) throws StationException {
-    sign(
-        book -> {
-          CheckView atLine = book.atLine();
-          new InstrumentGate(book.standing()).requireNoHold();
-          return act.facts(new OpenCheck(atLine));
-        });
-  }
-
-  /** Signs what somebody on duty does. */
-  synchronized void sign(Book.Deed deed) throws StationException {
+  /** Signs what somebody on duty does, and returns it. */
+  synchronized List<Fact> sign(Book.Deed deed) throws StationException {
     SigningKey signer = duty.ready();
     List<Fact> facts = deed.facts(book);
     book.append(signer, facts);
     intake.clearAfter(facts);
     tell();
+    return facts;
   }
 
-  /**
-   * Begins a phase of the event. A check that is at the line keeps the phase in which it was
-   * opened.
-   *
-   * @param phase its word or phrase, such as {@code during} or {@code during the event}
-   * @param reason why; without one the event only goes on, never back
-   */
-  public void begin(String phase, String reason) throws StationException {
-    sign(
-        book -> {
-          PhaseChange change = new PhaseChange(book.standing().phase());
-          return List.of(change.to(PhaseChange.named(phase), reason));
-        });
-  }
-
-  /**
-   * Draws those of a division who are to be checked.
-   *
-   * @param seed the digits that were thrown before witnesses
-   * @return the draw as it was signed
-   */
-  public synchronized Fact.DrawMade draw(String division, String seed) throws StationException {
-    SigningKey signer = duty.ready();
-    Fact.DrawMade draw = book.draw(division, seed);
-    book.append(signer, List.of(draw));
-    tell();
-    return draw;
-  }
-
-  /**
-   * Puts the rule book that now lies in the folder in force. The organizer signs it, whoever is on
-   * duty. Verdicts that were given and the check at the line keep their rule. Opening the key takes
-   * a good part of a second: call it off the screen's thread.
-   *
-   * @param passphrase of the organizer's key; is wiped
-   * @param reason in the organizer's words
-   * @throws StationException if the key does not open, the rule book is faulty or the one in force,
-   *     or a competitor's division is not in it
-   */
-  public void adoptRuleBook(char[] passphrase, String reason) throws StationException {
-    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase);
-    synchronized (this) {
-      duty.flush();
-      intake.requireWritten();
-      Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
-      if (remark.isPresent() || (notice != null && notice.code().equals(RuleBookChange.SEEN))) {
-        notice = remark.orElse(null);
-      }
-      tell();
+  /** Puts the rule book in force that now lies in the folder, signed by the organizer. */
+  synchronized void adopt(SigningKey organizer, String reason) throws StationException {
+    duty.flush();
+    intake.requireWritten();
+    Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
+    if (remark.isPresent() || (notice != null && notice.code().equals(RuleBookChange.SEEN))) {
+      notice = remark.orElse(null);
     }
-  }
-
-  /** Refuses what {@link #adoptRuleBook} would, whatever the passphrase; so it is asked first. */
-  public synchronized void requireAdoptable(String reason) throws StationException {
-    book.change().to(folder.ruleBook(), reason);
+    tell();
   }
 
   /**

@@ -147,7 +147,7 @@ class AdmissionTest extends ClausesTest {
   void onlyThoseDrawnAreCalledPlainly() throws Exception {
     assertEquals("DRAW-MISSING", codeOf(() -> line.station.call("41")));
     assertEquals("DRAW-MISSING", codeOf(() -> line.station.call("41", "a judge asked")));
-    Fact.DrawMade draw = line.station.draw("RS", SEED);
+    Fact.DrawMade draw = line.station.proceedings().draw("RS", SEED);
     assertEquals(2, draw.drawn().size());
     String drawn = draw.drawn().get(0);
     String other = draw.pool().stream().filter(b -> !draw.drawn().contains(b)).findFirst().get();
@@ -191,14 +191,14 @@ class AdmissionTest extends ClausesTest {
   @Test
   void thePhaseInWhichACheckWasOpenedDecidesWhatFollows() throws Exception {
     assertEquals(Phase.BEFORE, line.station.view().phase());
-    line.station.begin("during", "");
+    line.station.proceedings().begin("during", "");
     assertEquals(Phase.DURING, line.station.view().phase());
-    assertEquals("SAME-PHASE", codeOf(() -> line.station.begin("during", "")));
-    assertEquals("PHASE-WORD", codeOf(() -> line.station.begin("tomorrow", "")));
+    assertEquals("SAME-PHASE", codeOf(() -> line.station.proceedings().begin("during", "")));
+    assertEquals("PHASE-WORD", codeOf(() -> line.station.proceedings().begin("tomorrow", "")));
     line.station.call("81");
-    assertEquals("PHASE-BACK", codeOf(() -> line.station.begin("before", " ")));
+    assertEquals("PHASE-BACK", codeOf(() -> line.station.proceedings().begin("before", " ")));
     assertEquals(Phase.DURING, line.station.view().phase());
-    line.station.begin("before", "begun by mistake");
+    line.station.proceedings().begin("before", "begun by mistake");
     assertEquals(
         List.of(
             new Fact.PhaseBegan(Phase.DURING),

@@ -89,8 +89,8 @@ class CallingTest extends LineTest {
       line.station.call("1");
       line.shoot("340 ft/s", "341 ft/s", "339 ft/s");
       assertEquals(Optional.of(Outcome.OVER), line.outcome());
-      line.station.declareLastVoid("glare");
-      line.station.declareLastVoid("glare again");
+      line.station.officiating().declareLastVoid("glare");
+      line.station.officiating().declareLastVoid("glare again");
       assertEquals(Optional.of(Outcome.NOT_DECIDED), line.outcome());
       line.station.next();
     }
@@ -102,7 +102,7 @@ class CallingTest extends LineTest {
     line.station.call("2");
     line.shoot("390 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
-    line.station.declareLastVoid("a fly in the gate");
+    line.station.officiating().declareLastVoid("a fly in the gate");
     line.shoot("281 ft/s", "281.5 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
     assertFalse(line.check().usesRecheck());

@@ -30,16 +30,16 @@ class ConditionsTest extends ClausesTest {
     assertEquals(1, line.check().shots().size());
     assertEquals("not asked for", line.check().refused().get(0).reason());
     assertFalse(view().takesShots());
-    line.station.tick("full draw");
+    line.station.officiating().tick("full draw");
     assertEquals(List.of("4 yd from the instrument"), view().unticked());
     assertEquals(Optional.empty(), line.outcome());
-    line.station.tick("4 yd from the instrument");
+    line.station.officiating().tick("4 yd from the instrument");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
   }
 
   @Test
   void ticksBeforeTheShotLetTheVerdictFallWithTheReading() throws Exception {
-    line.station.tickAll();
+    line.station.officiating().tickAll();
     assertEquals(2, line.facts(Fact.ConditionTicked.class).size());
     assertTrue(view().takesShots());
     line.shoot("290 ft/s");
@@ -48,20 +48,20 @@ class ConditionsTest extends ClausesTest {
 
   @Test
   void onlyWhatTheRuleNamesIsTickedAndOnce() throws Exception {
-    assertEquals("NO-SUCH-CONDITION", codeOf(() -> line.station.tick("half draw")));
-    line.station.tick("full draw");
-    assertEquals("NO-SUCH-CONDITION", codeOf(() -> line.station.tick("full draw")));
-    line.station.tickAll();
-    assertEquals("NO-SUCH-CONDITION", codeOf(line.station::tickAll));
+    assertEquals("NO-SUCH-CONDITION", codeOf(() -> line.station.officiating().tick("half draw")));
+    line.station.officiating().tick("full draw");
+    assertEquals("NO-SUCH-CONDITION", codeOf(() -> line.station.officiating().tick("full draw")));
+    line.station.officiating().tickAll();
+    assertEquals("NO-SUCH-CONDITION", codeOf(line.station.officiating()::tickAll));
   }
 
   @Test
   void nothingIsTickedWhenTheCheckIsDecided() throws Exception {
     line.shoot("290 ft/s");
-    line.station.declareLastVoid("a bird");
+    line.station.officiating().declareLastVoid("a bird");
     line.shoot("290 ft/s");
-    line.station.declareLastVoid("a bird again");
+    line.station.officiating().declareLastVoid("a bird again");
     assertEquals(Optional.of(Outcome.NOT_DECIDED), line.outcome());
-    assertEquals("ALREADY-DECIDED", codeOf(line.station::tickAll));
+    assertEquals("ALREADY-DECIDED", codeOf(line.station.officiating()::tickAll));
   }
 }

@@ -92,7 +92,9 @@ class DoubtTest {
     line.shoot("301.0 ft/s");
     assertEquals("not asked for", line.check().refused().get(0).reason());
 
-    line.station.declareVoid(line.check().shots().get(1).sequence(), "sun on the sensor");
+    line.station
+        .officiating()
+        .declareVoid(line.check().shots().get(1).sequence(), "sun on the sensor");
     line.shoot("301.0 ft/s", "301.0 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
   }
@@ -101,7 +103,7 @@ class DoubtTest {
   void aReadingLetCountDecidesLikeEveryOther() throws Exception {
     line.station.call("1");
     line.shoot("298.0 ft/s", "390.0 ft/s");
-    line.station.keepFirst("the shot was seen");
+    line.station.officiating().keepFirst("the shot was seen");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
     Fact.ReadingKept kept = line.facts(Fact.ReadingKept.class).get(0);
     assertEquals("the shot was seen", kept.reason());
@@ -111,11 +113,11 @@ class DoubtTest {
   void onlyWhatIsInDoubtCanBeLetCountAndOnlyWithAReason() throws Exception {
     line.station.call("1");
     line.shoot("298.0 ft/s");
-    assertEquals("NOT-IN-DOUBT", codeOf(() -> line.station.keepFirst("why not")));
+    assertEquals("NOT-IN-DOUBT", codeOf(() -> line.station.officiating().keepFirst("why not")));
     long first = line.check().shots().get(0).sequence();
-    assertEquals("NOT-IN-DOUBT", codeOf(() -> line.station.keep(first, "why not")));
+    assertEquals("NOT-IN-DOUBT", codeOf(() -> line.station.officiating().keep(first, "why not")));
     line.shoot("280.0 ft/s");
-    assertEquals("REASON-MISSING", codeOf(() -> line.station.keepFirst(" ")));
+    assertEquals("REASON-MISSING", codeOf(() -> line.station.officiating().keepFirst(" ")));
     assertEquals(List.of(), line.facts(Fact.ReadingKept.class));
   }
 
@@ -124,7 +126,7 @@ class DoubtTest {
     line.station.call("1");
     line.shoot("390.0 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
-    line.station.state(new SetUpText("350", "60", "", "29", "7"));
+    line.station.officiating().state(new SetUpText("350", "60", "", "29", "7"));
     assertEquals(Optional.empty(), line.outcome());
     assertTrue(view().takesShots());
     assertEquals("impossible", line.facts(Fact.ReadingFlagged.class).get(0).kind());

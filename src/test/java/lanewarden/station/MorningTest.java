@@ -60,10 +60,11 @@ class MorningTest {
         switch (words[0]) {
           case "", "#", "status" -> {}
           case "wait" -> line.awaitArrows(Duration.ZERO);
-          case "void" -> station.declareLastVoid(words[1]);
+          case "void" -> station.officiating().declareLastVoid(words[1]);
           case "typed" -> station.type(words[1]);
-          case "tick" -> station.tickAll();
-          case "setup" -> station.state(new SetUpText("", words[1].replace("draw ", ""), ""));
+          case "tick" -> station.officiating().tickAll();
+          case "setup" ->
+              station.officiating().state(new SetUpText("", words[1].replace("draw ", ""), ""));
           case "end" -> station.endCheck(words[1]);
           case "next" -> station.next();
           case "close" -> station.closeLine("");

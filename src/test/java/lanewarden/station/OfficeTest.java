@@ -33,7 +33,7 @@ class OfficeTest extends ClausesTest {
 
   @Test
   void theDrawFollowsThePublishedRecipe() throws Exception {
-    Fact.DrawMade draw = line.station.draw("RS", SEED);
+    Fact.DrawMade draw = line.station.proceedings().draw("RS", SEED);
     assertEquals(List.of("41", "42", "43", "44"), draw.pool());
     assertEquals("50 %", draw.share());
     assertEquals(PublicDraw.of(SEED, Percent.parse("50 %"), draw.pool()).drawn(), draw.drawn());
@@ -42,20 +42,20 @@ class OfficeTest extends ClausesTest {
 
   @Test
   void aDivisionIsDrawnOnceUnderARuleBook() throws Exception {
-    line.station.draw("RS", SEED);
-    assertEquals("DRAWN-ALREADY", codeOf(() -> line.station.draw("RS", OTHER_SEED)));
+    line.station.proceedings().draw("RS", SEED);
+    assertEquals("DRAWN-ALREADY", codeOf(() -> line.station.proceedings().draw("RS", OTHER_SEED)));
     write(FROM, TO);
-    line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
-    line.station.draw("RS", OTHER_SEED);
+    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station.proceedings().draw("RS", OTHER_SEED);
     assertEquals(2, line.facts(Fact.DrawMade.class).size());
   }
 
   @Test
   void onlyADivisionWithARandomShareIsDrawnFromASeedThatWasThrown() {
-    assertEquals("NO-SHARE", codeOf(() -> line.station.draw("EQ", SEED)));
-    assertEquals("NO-SUCH-DIVISION", codeOf(() -> line.station.draw("XX", SEED)));
-    assertEquals("DRAW-SEED", codeOf(() -> line.station.draw("RS", "123")));
-    assertEquals("REASON-MISSING", codeOf(() -> line.station.draw("RS", " ")));
+    assertEquals("NO-SHARE", codeOf(() -> line.station.proceedings().draw("EQ", SEED)));
+    assertEquals("NO-SUCH-DIVISION", codeOf(() -> line.station.proceedings().draw("XX", SEED)));
+    assertEquals("DRAW-SEED", codeOf(() -> line.station.proceedings().draw("RS", "123")));
+    assertEquals("REASON-MISSING", codeOf(() -> line.station.proceedings().draw("RS", " ")));
   }
 
   @Test
@@ -63,14 +63,14 @@ class OfficeTest extends ClausesTest {
     line.station.call("12");
     String before = line.check().ruleBook();
     write(FROM, TO);
-    line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
     line.shoot("290 ft/s");
     assertEquals(
         Optional.of(Outcome.WITHIN), line.outcome(), "the check at the line keeps its rule");
     assertEquals(before, line.facts(Fact.VerdictGiven.class).get(0).ruleBook());
     line.station.call("11");
     assertNotEquals(before, line.check().ruleBook());
-    line.station.state(new SetUpText("365", "60", ""));
+    line.station.officiating().state(new SetUpText("365", "60", ""));
     line.shoot("290 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
     assertEquals(
@@ -85,7 +85,7 @@ class OfficeTest extends ClausesTest {
     assertEquals("RULE-BOOK-CHANGED", notice.code());
     assertTrue(notice.remedy().contains("adopt"), notice.remedy());
     write("edition = \"1\"", "edition = \"2\"");
-    line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
     assertEquals(Optional.empty(), line.station.view().trouble());
   }
 
@@ -93,7 +93,7 @@ class OfficeTest extends ClausesTest {
   void whoSignsInNextIsToldThatTheEditionIsTheSame() throws Exception {
     line.station.signOut();
     write(FROM, TO);
-    line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
     assertEquals("EDITION-SAME", line.station.view().trouble().orElseThrow().code());
     line.onDuty();
     assertEquals("EDITION-SAME", line.station.view().trouble().orElseThrow().code());
@@ -107,37 +107,48 @@ class OfficeTest extends ClausesTest {
   void nobodyNeedsToBeOnDutyWhenTheOrganizerSigns() throws Exception {
     line.station.signOut();
     write(FROM, TO);
-    line.station.adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
     assertEquals(2, line.facts(Fact.RuleBookAdopted.class).size());
   }
 
   @Test
   void aRuleBookThatChangesNothingOrLosesADivisionOrIsFaultyIsRefused() throws Exception {
     assertEquals(
-        "RULE-BOOK-SAME", codeOf(() -> line.station.adoptRuleBook(passphrase(), "because")));
+        "RULE-BOOK-SAME",
+        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
     write("code = \"EQ\"", "code = \"EX\"");
-    assertEquals("FILE-REFUSED", codeOf(() -> line.station.adoptRuleBook(passphrase(), "because")));
+    assertEquals(
+        "FILE-REFUSED",
+        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
     write("code = \"EX\"", "code = EQ");
-    assertEquals("FILE-REFUSED", codeOf(() -> line.station.adoptRuleBook(passphrase(), "because")));
+    assertEquals(
+        "FILE-REFUSED",
+        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
     assertEquals(1, line.facts(Fact.RuleBookAdopted.class).size());
   }
 
   @Test
   void onlyTheOrganizersKeyAndAReasonPutItInForce() throws Exception {
     write(FROM, TO);
-    assertEquals("REASON-MISSING", codeOf(() -> line.station.adoptRuleBook(passphrase(), " ")));
+    assertEquals(
+        "REASON-MISSING",
+        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), " ")));
     assertEquals(
         "KEY-PASSPHRASE",
-        codeOf(() -> line.station.adoptRuleBook("wrong words".toCharArray(), "because")));
+        codeOf(
+            () ->
+                line.station.proceedings().adoptRuleBook("wrong words".toCharArray(), "because")));
     Path keys = line.folder.path().resolve(EventFolder.KEYS);
     Files.move(keys.resolve(EventFolder.ORGANIZER_KEY), keys.resolve("elsewhere"));
     assertEquals(
-        "ORGANIZER-KEY-MISSING", codeOf(() -> line.station.adoptRuleBook(passphrase(), "because")));
+        "ORGANIZER-KEY-MISSING",
+        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
     Files.move(
         keys.resolve(EventFolder.keyName(PracticeEvent.OFFICIAL)),
         keys.resolve(EventFolder.ORGANIZER_KEY));
     assertEquals(
-        "NOT-ORGANIZER", codeOf(() -> line.station.adoptRuleBook(passphrase(), "because")));
+        "NOT-ORGANIZER",
+        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
     assertEquals(1, line.facts(Fact.RuleBookAdopted.class).size());
   }
 

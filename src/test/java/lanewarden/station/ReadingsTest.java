@@ -93,7 +93,7 @@ class ReadingsTest extends LineTest {
     line.station.call("2");
     line.shoot("341 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
-    line.station.declareLastVoid("glare in the gate");
+    line.station.officiating().declareLastVoid("glare in the gate");
     assertEquals(Optional.empty(), line.outcome());
     assertEquals(1, line.station.view().check().orElseThrow().check().shots().size());
     line.shoot("270 ft/s", "271 ft/s");
@@ -104,9 +104,9 @@ class ReadingsTest extends LineTest {
   void oneVoidMoreThanTheRuleForgivesEndsTheCheckUndecided() throws Exception {
     line.station.call("2");
     line.shoot("341 ft/s");
-    line.station.declareLastVoid("glare");
+    line.station.officiating().declareLastVoid("glare");
     line.shoot("342 ft/s");
-    line.station.declareLastVoid("glare again");
+    line.station.officiating().declareLastVoid("glare again");
     assertEquals(Optional.of(Outcome.NOT_DECIDED), line.outcome());
   }
 
@@ -115,7 +115,7 @@ class ReadingsTest extends LineTest {
     line.station.call("1");
     line.shoot("301 ft/s", "399 ft/s", "302 ft/s");
     long misread = line.check().shots().get(1).sequence();
-    line.station.declareVoid(misread, "a bird");
+    line.station.officiating().declareVoid(misread, "a bird");
     line.shoot("303 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
     assertEquals("a bird", line.check().shots().get(1).voided().reason());
@@ -126,18 +126,22 @@ class ReadingsTest extends LineTest {
     line.station.call("1");
     line.shoot("301 ft/s");
     long reading = line.check().shots().get(0).sequence();
-    line.station.declareVoid(reading, "a bird");
-    assertEquals("NO-SUCH-READING", codeOf(() -> line.station.declareVoid(reading, "again")));
-    assertEquals("NO-SUCH-READING", codeOf(() -> line.station.declareVoid(0, "no such")));
-    assertEquals("NO-READING", codeOf(() -> line.station.declareLastVoid("again")));
+    line.station.officiating().declareVoid(reading, "a bird");
+    assertEquals(
+        "NO-SUCH-READING", codeOf(() -> line.station.officiating().declareVoid(reading, "again")));
+    assertEquals(
+        "NO-SUCH-READING", codeOf(() -> line.station.officiating().declareVoid(0, "no such")));
+    assertEquals("NO-READING", codeOf(() -> line.station.officiating().declareLastVoid("again")));
   }
 
   @Test
   void aVoidNeedsAReason() throws Exception {
     line.station.call("1");
     line.shoot("301 ft/s");
-    assertEquals("REASON-MISSING", codeOf(() -> line.station.declareLastVoid("  ")));
-    assertEquals("REASON-MISSING", codeOf(() -> line.station.declareLastVoid("x".repeat(201))));
+    assertEquals("REASON-MISSING", codeOf(() -> line.station.officiating().declareLastVoid("  ")));
+    assertEquals(
+        "REASON-MISSING",
+        codeOf(() -> line.station.officiating().declareLastVoid("x".repeat(201))));
     assertEquals(1, line.check().standing().size());
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -86,10 +87,63 @@ class RehearsalTest {
   }
 
   @Test
+  void shootsOneArrowForEachShotOfAVerification() throws Exception {
+    plan("reference = \"check bow\"\nspeed = \"296.4 ft/s\"\n");
+    open(CAPTURE);
+    line.station().proving().begin();
+    line.awaitArrows(Duration.ZERO);
+    VerificationView verification = line.station().view().verification();
+    assertEquals(Optional.empty(), verification.running());
+    VerificationView.Round round = verification.last().orElseThrow();
+    assertEquals(VerificationView.State.PASSED, round.state(), round.words());
+    assertEquals(3, round.taken().size());
+    call("2");
+    assertEquals(List.of("268.8 ft/s", "341.0 ft/s"), speeds());
+  }
+
+  @Test
+  void shootsNoFurtherWhileTheSecondInstrumentsValueIsToBeTyped() throws Exception {
+    plan("reference = \"second instrument\"\n");
+    open("");
+    line.station().proving().begin();
+    for (int shots = 1; shots <= 3; shots++) {
+      line.awaitArrows(Duration.ZERO);
+      VerificationView.Round round = line.station().view().verification().last().orElseThrow();
+      assertEquals(shots, round.taken().size());
+      assertTrue(round.awaitsReference());
+      line.station().proving().reference(round.taken().get(shots - 1).speed().toString());
+    }
+    assertEquals(Optional.empty(), line.station().view().verification().running());
+  }
+
+  /** The captured chunk is one shot; for the second none was captured, so it is typed. */
+  @Test
+  void leavesTheRestOfAVerificationToTheOfficialWhereTheCaptureEnds() throws Exception {
+    plan("reference = \"check bow\"\nspeed = \"268.8 ft/s\"\n");
+    open(
+        CAPTURE
+            .replace("@ 2\n", "@ verification\n")
+            .replaceAll("(?m)^500 .*(35[56]|327).*$\n", ""));
+    line.station().proving().begin();
+    line.awaitArrows(Duration.ZERO);
+    line.awaitArrows(Duration.ZERO);
+    VerificationView.Round round = line.station().view().verification().running().orElseThrow();
+    assertEquals(1, round.taken().size());
+    assertEquals("268.8 ft/s", round.taken().get(0).speed().toString());
+  }
+
+  private void plan(String reference) throws Exception {
+    Files.writeString(
+        folder.path().resolve("station.toml"),
+        "[verification]\nmost_bias = \"1 ft/s\"\nmost_spread = \"1 ft/s\"\nshots = 3\n" + reference,
+        StandardOpenOption.APPEND);
+  }
+
+  @Test
   void goesOnWhereTheOfficialDeclaresAVoid() throws Exception {
     open(CAPTURE);
     call("2");
-    line.station().declareLastVoid("glare");
+    line.station().officiating().declareLastVoid("glare");
     line.awaitArrows(Duration.ZERO);
     assertEquals(List.of("268.8 ft/s", "341.0 ft/s", "269.4 ft/s"), speeds());
     assertEquals(Optional.of(Outcome.WITHIN), check().outcome());
@@ -101,7 +155,7 @@ class RehearsalTest {
     call("2");
     line.close();
     reopen();
-    line.station().declareLastVoid("glare");
+    line.station().officiating().declareLastVoid("glare");
     line.awaitArrows(Duration.ZERO);
     assertEquals(List.of("268.8 ft/s", "341.0 ft/s", "269.4 ft/s"), speeds());
   }
@@ -110,7 +164,7 @@ class RehearsalTest {
   void shootsOnceMoreForAVoidBehindTheLastCapturedArrow() throws Exception {
     open(CAPTURE.replace("500 $PLWT,00356,0269.4,F,007424,A*16\\r\\n\n", ""));
     call("2");
-    line.station().declareLastVoid("glare");
+    line.station().officiating().declareLastVoid("glare");
     line.awaitArrows(Duration.ZERO);
     assertEquals(3, check().shots().size());
   }

@@ -15,7 +15,7 @@ class RestartTest extends LineTest {
   void comesBackInTheMiddleOfACheck() throws Exception {
     line.station.call("1");
     line.shoot("301 ft/s", "399 ft/s");
-    line.station.declareLastVoid("a bird");
+    line.station.officiating().declareLastVoid("a bird");
     Check before = line.check();
     restart();
     assertEquals(before, line.check());

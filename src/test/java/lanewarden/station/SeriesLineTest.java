@@ -195,7 +195,7 @@ class SeriesLineTest {
       line.station.call("1");
       Speed reading = Speed.parse("300.0 ft/s");
       assertEquals(Optional.empty(), line.station.view().check().orElseThrow().atBow(reading));
-      line.station.state(new SetUpText("350", "", ""));
+      line.station.officiating().state(new SetUpText("350", "", ""));
       // k = 1.2 * 1.8 * pi * 0.007² / (8 * 0.02268) = 1.8326e-3 /m (own hand calculation);
       // exp(3 k) = 1.005513
       assertEquals(

@@ -37,7 +37,7 @@ class SetUpTest extends ClausesTest {
   @Test
   void aFigureWithoutAUnitIsInGrainsAndPoundsForce() throws Exception {
     line.station.call("11");
-    line.station.state(new SetUpText("365.5", "60", ""));
+    line.station.officiating().state(new SetUpText("365.5", "60", ""));
     assertEquals(
         new SetUp(Mass.parse("365.5 gr"), Force.parse("60 lbf"), null), line.check().setUp());
     assertTrue(view().takesShots());
@@ -48,7 +48,7 @@ class SetUpTest extends ClausesTest {
   @Test
   void aFigureLeftBlankStaysAsItWas() throws Exception {
     line.station.call("12");
-    line.station.state(new SetUpText("", "267 N", ""));
+    line.station.officiating().state(new SetUpText("", "267 N", ""));
     assertEquals(new SetUp(Mass.parse("360 gr"), Force.parse("267 N"), null), line.check().setUp());
   }
 
@@ -84,9 +84,9 @@ class SetUpTest extends ClausesTest {
     line.station.call("12");
     line.shoot("290 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
-    line.station.state(new SetUpText("350", "", ""));
+    line.station.officiating().state(new SetUpText("350", "", ""));
     assertEquals(Optional.of(Outcome.NOT_ADMITTED), line.outcome());
-    line.station.state(new SetUpText("361", "", ""));
+    line.station.officiating().state(new SetUpText("361", "", ""));
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
     assertEquals(3, line.facts(Fact.VerdictGiven.class).size());
   }
@@ -96,14 +96,15 @@ class SetUpTest extends ClausesTest {
     line.station.call("12");
     line.shoot("290 ft/s");
     assertEquals(
-        "SET-UP-SAME", codeOf(() -> line.station.state(new SetUpText("360.0", "60 lbf", ""))));
+        "SET-UP-SAME",
+        codeOf(() -> line.station.officiating().state(new SetUpText("360.0", "60 lbf", ""))));
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
     assertEquals(List.of(), line.facts(Fact.SetUpStated.class));
   }
 
   @Test
   void whoIsNotAdmittedDuringTheEventIsToldThatTheyMayComeBackAndMay() throws Exception {
-    line.station.begin("during", "");
+    line.station.proceedings().begin("during", "");
     line.station.call("13");
     assertEquals(
         Consequence.RECHECK, line.facts(Fact.VerdictGiven.class).get(0).follows(), "signed");
@@ -118,9 +119,9 @@ class SetUpTest extends ClausesTest {
   void theGreaterDrawWeightNeedsBoth() throws Exception {
     line.station.call("14");
     assertEquals(List.of("certified draw weight"), view().missingFigures());
-    line.station.state(new SetUpText("", "", "62"));
+    line.station.officiating().state(new SetUpText("", "", "62"));
     assertTrue(view().takesShots());
-    line.station.state(new SetUpText("", "", "62.1"));
+    line.station.officiating().state(new SetUpText("", "", "62.1"));
     assertEquals(Optional.of(Outcome.NOT_ADMITTED), line.outcome());
   }
 
@@ -129,7 +130,7 @@ class SetUpTest extends ClausesTest {
     line.station.call("13");
     line.station.call("13");
     assertEquals(2, line.check().opened().attempt());
-    line.station.state(new SetUpText("365", "", ""));
+    line.station.officiating().state(new SetUpText("365", "", ""));
     assertEquals(1, view().rechecksLeft());
     line.shoot("301 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
@@ -139,7 +140,7 @@ class SetUpTest extends ClausesTest {
   @Test
   void lengthsOfTheBowAreInInchesWhereNothingElseIsSaid() throws Exception {
     line.station.call("11");
-    line.station.state(new SetUpText("", "", "", "29", "178 mm"));
+    line.station.officiating().state(new SetUpText("", "", "", "29", "178 mm"));
     assertEquals(Length.parse("29 in"), view().check().setUp().drawLength());
     assertEquals(Length.parse("178 mm"), view().check().setUp().braceHeight());
   }
@@ -156,18 +157,22 @@ class SetUpTest extends ClausesTest {
             new SetUpText("3090 gr", "", ""),
             new SetUpText("", "", "", "74", ""),
             new SetUpText("", "", "", "7", "29"))) {
-      assertEquals("SET-UP-UNREADABLE", codeOf(() -> line.station.state(typed)), typed.toString());
+      assertEquals(
+          "SET-UP-UNREADABLE",
+          codeOf(() -> line.station.officiating().state(typed)),
+          typed.toString());
     }
     assertEquals(List.of(), line.facts(Fact.SetUpStated.class));
     line.station.endCheck("enough");
     assertEquals(
-        "NOBODY-AT-THE-LINE", codeOf(() -> line.station.state(new SetUpText("350", "", ""))));
+        "NOBODY-AT-THE-LINE",
+        codeOf(() -> line.station.officiating().state(new SetUpText("350", "", ""))));
   }
 
   @Test
   void aRestartComesBackToTheFiguresStated() throws Exception {
     line.station.call("11");
-    line.station.state(new SetUpText("365.5", "60", ""));
+    line.station.officiating().state(new SetUpText("365.5", "60", ""));
     line.close();
     line = PracticeLine.open(line.folder).onDuty();
     assertEquals(Mass.parse("365.5 gr"), line.check().setUp().arrowMass());

@@ -157,7 +157,7 @@ class VerificationTest extends LineTest {
     assertEquals(1, line.check().shots().size());
     assertEquals(1, line.check().refused().size());
     assertEquals("STATION-HELD", codeOf(() -> line.station.type("271")));
-    assertEquals("STATION-HELD", codeOf(() -> line.station.declareLastVoid("sun")));
+    assertEquals("STATION-HELD", codeOf(() -> line.station.officiating().declareLastVoid("sun")));
     assertEquals("STATION-HELD", codeOf(() -> line.station.proving().hold("again")));
     line.station.proving().lift("shaded");
     line.shoot("271 ft/s");

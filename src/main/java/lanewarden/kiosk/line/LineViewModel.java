@@ -205,22 +205,22 @@ public final class LineViewModel {
 
   /** Ticks every condition of the check. */
   public void tickAll() {
-    act(Station::tickAll);
+    act(station -> station.officiating().tickAll());
   }
 
   /** Ticks a condition of the check. */
   public void tick(String condition) {
-    act(station -> station.tick(condition));
+    act(station -> station.officiating().tick(condition));
   }
 
   /** States bow and arrow; the answer goes to the panel that asked. */
   public void state(SetUpText figures, Runnable done, Consumer<Trouble> missed) {
-    desk.act(station -> station.state(figures), done, missed);
+    desk.act(station -> station.officiating().state(figures), done, missed);
   }
 
   /** Begins a phase of the event; the answer goes to the panel that asked. */
   public void begin(String phase, String reason, Runnable done, Consumer<Trouble> missed) {
-    desk.act(station -> station.begin(phase, reason), done, missed);
+    desk.act(station -> station.proceedings().begin(phase, reason), done, missed);
   }
 
   /** Tries again to write what waits. */
@@ -235,12 +235,12 @@ public final class LineViewModel {
 
   /** Declares a reading void; the answer goes to the panel that asked. */
   public void declareVoid(long reading, String reason, Runnable done, Consumer<Trouble> missed) {
-    desk.act(station -> station.declareVoid(reading, reason), done, missed);
+    desk.act(station -> station.officiating().declareVoid(reading, reason), done, missed);
   }
 
   /** Lets a reading in doubt count; the answer goes to the panel that asked. */
   public void keep(long reading, String reason, Runnable done, Consumer<Trouble> missed) {
-    desk.act(station -> station.keep(reading, reason), done, missed);
+    desk.act(station -> station.officiating().keep(reading, reason), done, missed);
   }
 
   /** Ends the check; the answer goes to the panel that asked. */

@@ -1,0 +1,70 @@
+package lanewarden.station;
+
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Fact;
+import lanewarden.ledger.SigningKey;
+
+/**
+ * What concerns the event and not one competitor: its phases, the draws, the rule book in force.
+ *
+ * <p>Belongs to one {@link Station} and works under its lock; any thread may call.
+ */
+public final class Proceedings {
+  private final Station station;
+  private final EventFolder folder;
+  private final Book book;
+
+  Proceedings(Station station, EventFolder folder, Book book) {
+    this.station = station;
+    this.folder = folder;
+    this.book = book;
+  }
+
+  /**
+   * Begins a phase of the event. A check that is at the line keeps the phase in which it was
+   * opened.
+   *
+   * @param phase its word or phrase, such as {@code during} or {@code during the event}
+   * @param reason why; without one the event only goes on, never back
+   */
+  public void begin(String phase, String reason) throws StationException {
+    station.sign(
+        book -> {
+          PhaseChange change = new PhaseChange(book.standing().phase());
+          return List.of(change.to(PhaseChange.named(phase), reason));
+        });
+  }
+
+  /**
+   * Draws those of a division who are to be checked.
+   *
+   * @param seed the digits that were thrown before witnesses
+   * @return the draw as it was signed
+   */
+  public Fact.DrawMade draw(String division, String seed) throws StationException {
+    return (Fact.DrawMade) station.sign(book -> List.of(book.draw(division, seed))).get(0);
+  }
+
+  /**
+   * Puts the rule book that now lies in the folder in force. The organizer signs it, whoever is on
+   * duty. Verdicts that were given and the check at the line keep their rule. Opening the key takes
+   * a good part of a second: call it off the screen's thread.
+   *
+   * @param passphrase of the organizer's key; is wiped
+   * @param reason in the organizer's words
+   * @throws StationException if the key does not open, the rule book is faulty or the one in force,
+   *     or a competitor's division is not in it
+   */
+  public void adoptRuleBook(char[] passphrase, String reason) throws StationException {
+    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase);
+    station.adopt(organizer, reason);
+  }
+
+  /** Refuses what {@link #adoptRuleBook} would, whatever the passphrase; so it is asked first. */
+  public void requireAdoptable(String reason) throws StationException {
+    synchronized (station) {
+      book.change().to(folder.ruleBook(), reason);
+    }
+  }
+}
