@@ -15,7 +15,7 @@ public record LedgerFault(long sequence, Kind kind, String words) {
     NO_ENTRY,
     /** The table's guards (triggers) or other parts of the schema are not as they were made. */
     GUARDS_CHANGED,
-    /** A row that the database cannot read, or that lacks a value. */
+    /** A row that the database cannot read or that lacks a value, or a line of another form. */
     UNREADABLE_ROW,
     /** The stored bytes are not a compact JWS of this format. */
     BAD_JWS,
@@ -41,6 +41,8 @@ public record LedgerFault(long sequence, Kind kind, String words) {
     WRONG_STATION,
     /** The row's own columns disagree with the signed bytes. */
     COLUMNS_DISAGREE,
+    /** An exported line says something else beside the signed bytes. */
+    LINE_DISAGREES,
     /** A printed head lies beyond the last entry: the tail was cut off. */
     CUT_TAIL,
     /** A printed head names another hash than the entry has. */

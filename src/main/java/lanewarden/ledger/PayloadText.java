@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -70,6 +71,17 @@ final class PayloadText {
     text.writeBytes(payload.body());
     text.write('}');
     return text.toByteArray();
+  }
+
+  /** The sequence that a payload says it has, whatever else is wrong with it. */
+  static OptionalLong sequence(byte[] text) {
+    try {
+      PayloadCursor cursor = new PayloadCursor(text);
+      cursor.over(STATION).upTo('"', LONGEST_STATION);
+      return OptionalLong.of(sequence(cursor.over(SEQUENCE).upTo(',', LONGEST_NUMBER)));
+    } catch (Malformed unread) {
+      return OptionalLong.empty();
+    }
   }
 
   Payload read(byte[] text) throws Malformed {

@@ -23,16 +23,21 @@ final class RowExaminer {
   List<Finding> examine(List<Row> rows) {
     List<Finding> findings = new ArrayList<>(rows.size());
     for (Row row : rows) {
-      findings.add(row instanceof Row.Stored stored ? examine(stored) : unreadable(row));
+      findings.add(examine(row));
     }
     return findings;
   }
 
-  private static Finding unreadable(Row row) {
-    return new Finding(row, null, null, Signature.UNCHECKED, List.of());
+  Finding examine(Row row) {
+    if (row instanceof Row.Stored stored) {
+      return examine(stored);
+    }
+    return row instanceof Row.Line line
+        ? examine(line)
+        : new Finding(row, null, null, Signature.UNCHECKED, List.of());
   }
 
-  Finding examine(Row.Stored row) {
+  private Finding examine(Row.Stored row) {
     List<LedgerFault> faults = new ArrayList<>(0);
     byte[] jws = row.jws();
     if (jws == null) {
@@ -44,6 +49,32 @@ final class RowExaminer {
       faults.add(
           fault(row, Kind.COLUMNS_DISAGREE, "has bytes that do not have the hash beside them"));
     }
+    return examine(row, hash, jws, faults);
+  }
+
+  private Finding examine(Row.Line row) {
+    byte[] jws = row.jws();
+    if (jws == null) {
+      LedgerFault formless =
+          new LedgerFault(
+              row.sequence(),
+              Kind.UNREADABLE_ROW,
+              "Line " + row.number() + " does not have the form of an exported entry.");
+      return new Finding(row, null, null, Signature.UNCHECKED, List.of(formless));
+    }
+    List<LedgerFault> faults = new ArrayList<>(0);
+    Finding found = examine(row, new Sha256(digest.digest(jws)), jws, faults);
+    if (!row.agrees() && found.readable().isPresent()) {
+      faults.add(
+          fault(
+              row,
+              Kind.LINE_DISAGREES,
+              "is told in line " + row.number() + " with something else than was signed"));
+    }
+    return found;
+  }
+
+  private Finding examine(Row row, Sha256 hash, byte[] jws, List<LedgerFault> faults) {
     try {
       return examine(row, hash, Jws.read(jws), jws, faults);
     } catch (Malformed malformed) {
@@ -52,8 +83,7 @@ final class RowExaminer {
     }
   }
 
-  private Finding examine(
-      Row.Stored row, Sha256 hash, Jws parts, byte[] jws, List<LedgerFault> faults)
+  private Finding examine(Row row, Sha256 hash, Jws parts, byte[] jws, List<LedgerFault> faults)
       throws Malformed {
     // A signature can be checked even where the payload makes no sense: both faults are listed.
     Payload payload;
@@ -73,7 +103,7 @@ final class RowExaminer {
               Kind.COLUMNS_DISAGREE,
               "stands for an entry that says it is " + payload.sequence()));
     }
-    if (!payload.previous().matches(row.previous())) {
+    if (row instanceof Row.Stored stored && !payload.previous().matches(stored.previous())) {
       faults.add(
           fault(row, Kind.COLUMNS_DISAGREE, "signs another previous hash than stands beside it"));
     }

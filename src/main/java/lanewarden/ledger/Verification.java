@@ -45,8 +45,9 @@ public final class Verification {
   public static Verification of(
       Path file, Collection<PrintedHead> printed, Consumer<? super Examined> reader)
       throws LedgerException {
-    try (LedgerFile opened = LedgerFile.open(file, "The ledger " + file + " was not verified.")) {
-      return new Verifier(opened, new Heads(printed), reader).verify();
+    try (LedgerFile opened = LedgerFile.open(file, "The ledger " + file + " was not verified.");
+        TableRows rows = new TableRows(opened)) {
+      return new Verifier(rows, new Heads(printed), reader).verify();
     }
   }
 

@@ -1,6 +1,5 @@
 package lanewarden.ledger;
 
-import java.sql.SQLException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -17,34 +16,32 @@ import lanewarden.ledger.LedgerFault.Kind;
  * batches in between. Only a few batches are in flight, so the heap stays level.
  */
 final class Verifier {
-  private final LedgerFile file;
+  private final RowSource rows;
   private final Heads heads;
   private final Consumer<? super Examined> reader;
   private final KeyDirectory keys = new KeyDirectory();
   private final Chain chain;
   private final int window = 2 * Runtime.getRuntime().availableProcessors() + 1;
 
-  Verifier(LedgerFile file, Heads heads, Consumer<? super Examined> reader) {
-    this.file = file;
+  Verifier(RowSource rows, Heads heads, Consumer<? super Examined> reader) {
+    this.rows = rows;
     this.heads = heads;
     this.reader = reader;
     this.chain = new Chain(keys, this::entry);
   }
 
   private Optional<Entry> entry(long sequence) throws LedgerException {
-    return file.row(sequence).flatMap(row -> new RowExaminer(keys).examine(row).readable());
+    return rows.row(sequence).flatMap(row -> new RowExaminer(keys).examine(row).readable());
   }
 
   Verification verify() throws LedgerException {
-    for (String difference : file.differences()) {
+    for (String difference : rows.differences()) {
       chain.fault(new LedgerFault(0, Kind.GUARDS_CHANGED, difference));
     }
     ExecutorService examiners =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), Verifier::thread);
-    try (RowBatches rows = file.rows()) {
-      run(rows, examiners);
-    } catch (SQLException failed) {
-      throw file.fault("The verification ended early.", failed);
+    try {
+      run(examiners);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new LedgerException(
@@ -71,14 +68,15 @@ final class Verifier {
     return thread;
   }
 
-  private void run(RowBatches rows, ExecutorService examiners)
-      throws SQLException, LedgerException, InterruptedException {
+  private void run(ExecutorService examiners) throws LedgerException, InterruptedException {
+    // The first batch goes alone, on this thread: it names most keys, which the others then find
+    // known, and a small ledger needs no other thread at all.
+    List<Row> first = rows.next();
+    judge(new RowExaminer(keys).examine(first));
     Deque<Future<List<Finding>>> inFlight = new ArrayDeque<>();
-    boolean more = true;
-    // The first batch goes alone: it names most keys, which the others then find known.
-    int ahead = 1;
+    boolean more = !first.isEmpty();
     while (more || !inFlight.isEmpty()) {
-      while (more && inFlight.size() < ahead) {
+      while (more && inFlight.size() < window) {
         List<Row> batch = rows.next();
         more = !batch.isEmpty();
         if (more) {
@@ -87,7 +85,6 @@ final class Verifier {
       }
       if (!inFlight.isEmpty()) {
         judge(result(inFlight.remove()));
-        ahead = window;
       }
     }
   }
