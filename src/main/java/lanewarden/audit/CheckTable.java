@@ -1,0 +1,108 @@
+package lanewarden.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
+import lanewarden.quantity.Speed;
+import lanewarden.rules.Division;
+
+/** The checks of a ledger as an exported table, a row each. */
+final class CheckTable {
+  private static final List<String> HEADINGS =
+      List.of(
+          "check",
+          "opened (UTC)",
+          "phase",
+          "bib",
+          "division",
+          "attempt",
+          "outcome",
+          "decided (UTC)",
+          "verdict entry",
+          "readings that count",
+          "passes up to",
+          "passes up to (unit)",
+          "in question");
+
+  private static final List<String> MORE =
+      List.of(
+          "name",
+          "reason",
+          "follows",
+          "why without a verdict",
+          "called on the grounds",
+          "arrow mass",
+          "arrow mass (unit)",
+          "draw weight",
+          "draw weight (unit)",
+          "certified draw weight",
+          "certified draw weight (unit)",
+          "official");
+
+  private final Evidence evidence;
+  private final Edition edition;
+
+  CheckTable(Evidence evidence, Edition edition) {
+    this.evidence = evidence;
+    this.edition = edition;
+  }
+
+  /** The rows, headings first. */
+  List<List<String>> rows() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(edition.whole() ? Cell.row(HEADINGS, MORE) : HEADINGS);
+    for (Check check : evidence.standing().checks()) {
+      rows.add(
+          edition.whole() ? Cell.row(forEverybody(check), personal(check)) : forEverybody(check));
+    }
+    return rows;
+  }
+
+  private List<String> forEverybody(Check check) {
+    Fact.CheckOpened opened = check.opened();
+    Optional<Check.GivenVerdict> verdict = check.verdict();
+    return Cell.row(
+        List.of(
+            String.valueOf(check.number()),
+            Cell.time(check.at()),
+            check.phase().word(),
+            Cell.text(opened.bib()),
+            Cell.text(opened.division()),
+            String.valueOf(opened.attempt()),
+            check.outcome().map(outcome -> outcome.word()).orElse(""),
+            verdict.map(given -> Cell.time(given.at())).orElse(""),
+            verdict.map(given -> String.valueOf(given.sequence())).orElse(""),
+            String.valueOf(check.shots().stream().filter(TakenShot::counts).count())),
+        Cell.quantity(fastest(check).orElse(null)),
+        List.of(check.inQuestion() ? "yes" : ""));
+  }
+
+  /** The fastest speed that keeps the limit of this bow and arrow, where a limit applies. */
+  private Optional<Speed> fastest(Check check) {
+    return evidence
+        .standing()
+        .ruleBook(check.ruleBook())
+        .flatMap(book -> book.division(check.opened().division()))
+        .map(Division::rule)
+        .flatMap(rule -> rule.fastest(check.setUp()));
+  }
+
+  private List<String> personal(Check check) {
+    boolean open = check.verdict().isEmpty();
+    String signer = check.verdict().map(Check.GivenVerdict::signer).orElse(check.signer());
+    return Cell.row(
+        List.of(
+            Cell.text(check.opened().name()),
+            Cell.text(open ? "" : CheckRow.reason(check)),
+            Cell.text(CheckRow.follows(check)),
+            Cell.text(open ? CheckRow.reason(check) : ""),
+            Cell.text(check.opened().grounds())),
+        Cell.quantity(check.setUp().arrowMass()),
+        Cell.quantity(check.setUp().drawWeight()),
+        Cell.quantity(check.setUp().certifiedDrawWeight()),
+        List.of(Cell.text(edition.official(signer))));
+  }
+}

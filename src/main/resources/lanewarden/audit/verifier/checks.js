@@ -1,0 +1,138 @@
+// The checks as the entries tell them, and each signed verdict beside the one recomputed here.
+
+/** Kinds of entries that this page looks into; all others are counted and named. */
+const SET_UP = ["arrowMass", "drawWeight", "certifiedDrawWeight", "drawLength", "braceHeight"];
+
+class Checks {
+  constructor(findings) {
+    this.findings = findings;
+    this.books = new Map();
+    this.inForce = undefined;
+    this.checks = new Map();
+    this.rows = [];
+  }
+
+  find(entry, words) {
+    this.findings.push({ entry: entry.seq, words: `Entry ${entry.seq}: ${words}.` });
+  }
+
+  /** Takes the next entry; one that makes no sense is a finding, never the end. */
+  take(entry) {
+    const act = entry.says === undefined ? undefined : this[`on ${entry.says.kind}`];
+    if (act === undefined) {
+      return;
+    }
+    try {
+      act.call(this, entry, entry.says.body);
+    } catch (wrong) {
+      this.find(entry, `it cannot be understood (${wrong.message})`);
+    }
+  }
+
+  check(number) {
+    const check = this.checks.get(number);
+    if (check === undefined) {
+      throw new Error(`there is no check ${number}`);
+    }
+    return check;
+  }
+
+  shot(body) {
+    const shot = this.check(body.check).shots.find((one) => one.seq === body.reading);
+    if (shot === undefined) {
+      throw new Error(`check ${body.check} has no reading ${body.reading}`);
+    }
+    return shot;
+  }
+
+  "on rule-book-adopted"(entry, body) {
+    if (entry.digest !== body.sha256) {
+      throw new Error("the rule book’s text has another hash than is told with it");
+    }
+    const book = { divisions: new Map(), wrong: undefined };
+    try {
+      const divisions = readToml(body.text).get("division");
+      divisions.forEach((division) => book.divisions.set(division.get("code"), division));
+    } catch (wrong) {
+      book.wrong = wrong.message;
+    }
+    this.inForce = body.sha256;
+    this.books.set(body.sha256, book);
+  }
+
+  "on check-opened"(entry, body) {
+    const setUp = Object.fromEntries(SET_UP.map((name) => [name, body[name]]));
+    const { bib, name, division } = body;
+    this.checks.set(entry.seq, { number: entry.seq, bib, name, division, setUp, book: this.inForce, ticked: new Set(), shots: [], faulty: !entry.sound });
+  }
+
+  "on set-up-stated"(entry, body) {
+    const check = this.check(body.check);
+    check.setUp = Object.fromEntries(SET_UP.map((name) => [name, body[name]]));
+    this.fell(check, entry);
+  }
+
+  "on condition-ticked"(entry, body) {
+    this.check(body.check).ticked.add(body.condition);
+  }
+
+  "on reading-taken"(entry, body) {
+    const check = this.check(body.check);
+    check.shots.push({ seq: entry.seq, speed: body.speed, typed: body.source === "typed", voided: false, impossible: false });
+    check.faulty ||= !entry.sound;
+  }
+
+  "on reading-voided"(entry, body) {
+    this.shot(body).voided = true;
+    this.fell(this.check(body.check), entry);
+  }
+
+  "on reading-flagged"(entry, body) {
+    this.shot(body).impossible ||= body.kind === "impossible";
+  }
+
+  /** A verdict that stood rests on something that was changed: it counts no more. */
+  fell(check, entry) {
+    if (check.verdict !== undefined) {
+      check.verdict.takenBack = entry.seq;
+      check.verdict = undefined;
+    }
+  }
+
+  "on verdict-given"(entry, body) {
+    const check = this.check(body.check);
+    this.fell(check, entry);
+    const listed = new Set(body.readings);
+    const shots = check.shots.map((shot) => ({ ...shot, counts: !shot.voided && (!shot.impossible || listed.has(shot.seq)) }));
+    const row = { entry: entry.seq, at: entry.says.at, check, shots, signed: body.outcome, reason: body.reason, faulty: !entry.sound || check.faulty };
+    check.verdict = row;
+    this.rows.push(row);
+    const counted = shots.filter((shot) => shot.counts).map((shot) => shot.seq);
+    if (String(counted) !== String(body.readings)) {
+      this.find(entry, `the verdict lists the readings ${body.readings.join(", ") || "none"}, but ${counted.join(", ") || "none"} stood`);
+    }
+    if (body.ruleBook !== check.book) {
+      this.find(entry, "the verdict names another rule book than was in force when the check was opened");
+    }
+    this.recompute(row, entry, body);
+  }
+
+  recompute(row, entry, body) {
+    const book = this.books.get(body.ruleBook);
+    const division = book?.divisions.get(row.check.division);
+    if (division === undefined) {
+      row.unknown = book?.wrong ?? `the ledger holds no rule for division ${row.check.division} under the hash that the verdict names`;
+      return;
+    }
+    try {
+      Object.assign(row, judge(division, { ...row.check, shots: row.shots }));
+    } catch (wrong) {
+      row.unknown = wrong.message;
+      return;
+    }
+    if (row.outcome !== row.signed) {
+      const found = row.outcome ?? "still open";
+      this.find(entry, `bib ${row.check.bib} was signed as “${row.signed}”, but recomputed here it is “${found}”`);
+    }
+  }
+}

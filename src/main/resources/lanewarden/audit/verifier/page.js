@@ -1,0 +1,239 @@
+// The page: takes the file, shows how far it is, and what was found.
+
+const at = (id) => document.getElementById(id);
+const BATCH = 200;
+const ROWS_AT_ONCE = 400;
+const SHAPES = { within: "✓", over: "✕", "not decided": "?", "not admitted": "–" };
+const COLOURS = { within: "good", over: "wrong" };
+let chain;
+
+/** An element with a class and with texts or elements in it; texts are never read as HTML. */
+function element(name, style, ...inside) {
+  const made = document.createElement(name);
+  if (style !== "") {
+    made.className = style;
+  }
+  made.append(...inside);
+  return made;
+}
+
+const pause = () => new Promise((go) => setTimeout(go));
+const count = (number, one, many = `${one}s`) => `${number.toLocaleString("en")} ${number === 1 ? one : many}`;
+
+/** Reads and tries the whole file. */
+async function verify(file) {
+  const found = new Chain();
+  const checks = new Checks(found.findings);
+  let number = 0;
+  for await (const { lines, done, whole } of linesOf(file)) {
+    for (let from = 0; from < lines.length; from += BATCH) {
+      const batch = lines.slice(from, from + BATCH).map((line) => readLine(line, ++number));
+      for (const entry of batch) {
+        await found.note(entry);
+        if (entry.says?.kind === "rule-book-adopted") {
+          entry.digest = toHex(await sha256(toUtf8(String(entry.says.body.text))));
+        }
+      }
+      await Promise.all(batch.map((entry) => found.examine(entry)));
+      for (const entry of batch) {
+        found.judge(entry);
+        checks.take(entry);
+      }
+      at("count").textContent = count(number, "entry", "entries");
+      await pause();
+    }
+    if (!whole) {
+      found.fault(found.expected - 1, `Line ${number} does not end: the file was cut there.`);
+    }
+    at("progress").value = done / file.size;
+  }
+  if (number === 0) {
+    found.fault(0, "The file holds no entry, not even the first.");
+  }
+  return { found, rows: checks.rows };
+}
+
+function answer(good, word, words) {
+  const line = element("li", good ? "good" : "wrong");
+  const shape = element("span", "shape", good ? "✓" : "✕");
+  shape.ariaHidden = "true";
+  line.append(shape, element("span", "", element("b", "", word), ` ${words}`));
+  return line;
+}
+
+/** Compares with what is on paper; what differs is a fault like the others. */
+function onPaper(found) {
+  const published = at("organizer").value.trim();
+  const heads = at("heads").value.trim();
+  const answers = [];
+  let faults = [];
+  if (published !== "" && published !== found.organizer) {
+    faults.push({ entry: 1, words: `The published thumbprint is ${published}, but these entries rest on ${found.organizer ?? "no sound key"}.` });
+  }
+  try {
+    faults = faults.concat(found.against(heads));
+  } catch (formless) {
+    answers.push(answer(false, "Not compared:", formless.message));
+  }
+  if (faults.length > 0) {
+    answers.push(answer(false, "Not as on paper:", faults.map((one) => one.words).join(" ")));
+  } else if (answers.length === 0 && (published !== "" || heads !== "")) {
+    const what = [published === "" ? "" : "the organizer’s thumbprint", heads === "" ? "" : "every head"];
+    answers.push(answer(true, "As on paper:", `${what.filter((one) => one !== "").join(" and ")} agrees.`));
+  }
+  return { answers, faults };
+}
+
+function showAnswers() {
+  const paper = onPaper(chain.found);
+  const faults = [...chain.found.faults, ...paper.faults];
+  const differ = chain.rows.filter((row) => row.unknown === undefined && row.outcome !== row.signed).length;
+  const unknown = chain.rows.filter((row) => row.unknown !== undefined).length;
+  const sound = chain.found.faults.length === 0;
+  const answers = [
+    sound
+      ? answer(true, "Sound:", "every signature and every link holds.")
+      : answer(false, "Not sound:", `${count(chain.found.faults.length, "fault")}, listed below.`),
+    differ > 0
+      ? answer(false, `${count(differ, "verdict does", "verdicts do")} not follow`, "from the signed readings and rule; listed below.")
+      : answer(true, `${count(chain.rows.length - unknown, "verdict follows", "verdicts follow")}`, "from the signed readings and rule."),
+    ...(unknown > 0 ? [answer(false, `${count(unknown, "verdict")} not computed:`, "the table says why.")] : []),
+    ...paper.answers,
+  ];
+  at("answers").replaceChildren(...answers);
+  at("spoken").textContent = answers.map((one) => one.lastChild.textContent).join(" ");
+  showList("fault", faults);
+  showList("finding", chain.found.findings);
+}
+
+function showList(what, all) {
+  at(`${what}-part`).hidden = all.length === 0;
+  const items = [...all].sort((a, b) => a.entry - b.entry).map((one) => element("li", "", one.words));
+  at(`${what}s`).replaceChildren(...items);
+}
+
+function fact(name, ...values) {
+  const title = element("th", "", name);
+  title.scope = "row";
+  return element("tr", "", title, element("td", "", ...values));
+}
+
+function showFacts() {
+  const { found } = chain;
+  const fixed = (text) => element("span", "fixed", text);
+  const officials = [...found.officials].map(([thumbprint, one]) => {
+    const role = one.role === undefined ? "" : `, ${one.role}`;
+    const end = one.enrolled ? "" : `; suspended by entry ${one.suspendedBy}`;
+    return fact("Official", `${one.name}${role}, from entry ${one.since} on${end} `, fixed(thumbprint));
+  });
+  at("facts").replaceChildren(
+    fact("Station", found.station ?? "unknown"),
+    fact("Entries", found.entries.toLocaleString("en")),
+    fact("Head", fixed(found.head === undefined ? "none" : `${found.head.seq}-${found.head.short}`)),
+    fact("Organizer", fixed(found.organizer ?? "no sound key")),
+    ...officials,
+  );
+  const kinds = [...found.kinds].sort(([a], [b]) => (a < b ? -1 : 1));
+  at("kinds").replaceChildren(...kinds.map(([kind, often]) => fact(kind, often.toLocaleString("en"))));
+}
+
+function outcome(word, note) {
+  const cell = element("td", `outcome ${COLOURS[word] ?? "open"}`, `${SHAPES[word] ?? ""} ${word}`);
+  if (note !== undefined && note !== "") {
+    cell.append(element("span", "note", note));
+  }
+  return cell;
+}
+
+function readings(shots) {
+  return shots.flatMap((shot, i) => {
+    const marks = [shot.voided ? "void" : shot.counts ? "" : "impossible", shot.typed ? "typed" : ""].filter((one) => one !== "");
+    const words = `${shot.speed}${marks.length > 0 ? ` (${marks.join(", ")})` : ""}`;
+    return [i > 0 ? ", " : "", shot.counts ? words : element("s", "", words)];
+  });
+}
+
+function verdictRow(row) {
+  const differs = row.unknown === undefined && row.outcome !== row.signed;
+  const line = element("tr", differs ? "differs" : "");
+  const notes = [...(row.notes ?? [])];
+  if (row.faulty) {
+    notes.push("rests on faulty entries");
+  }
+  if (row.takenBack !== undefined) {
+    notes.push(`taken back or replaced by entry ${row.takenBack}`);
+  }
+  line.append(
+    element("td", "number", String(row.entry)),
+    element("td", "number", row.at.slice(0, 19).replace("T", " ")),
+    element("td", "", element("b", "", String(row.check.bib)), element("span", "note", String(row.check.name))),
+    element("td", "", String(row.check.division)),
+    element("td", "", ...readings(row.shots)),
+    element("td", "", row.allowed ?? ""),
+    element("td", "", row.figure ?? ""),
+    outcome(row.signed, row.reason),
+    outcome(row.unknown === undefined ? (row.outcome ?? "still open") : "not computed", [row.unknown ?? "", differs ? "differs" : "", ...notes].filter((one) => one !== "").join("; ")),
+  );
+  return line;
+}
+
+async function showChecks() {
+  const body = at("checks").tBodies[0];
+  body.replaceChildren();
+  at("checks-note").textContent = `${count(chain.rows.length, "verdict")}, in their order. What is computed here comes from the signed readings and the signed rule book alone, exactly.`;
+  for (let from = 0; from < chain.rows.length; from += ROWS_AT_ONCE) {
+    body.append(...chain.rows.slice(from, from + ROWS_AT_ONCE).map(verdictRow));
+    await pause();
+  }
+}
+
+function refuse(words) {
+  at("answers").replaceChildren(answer(false, "Nothing was verified.", words));
+  at("spoken").textContent = words;
+  at("found").hidden = false;
+  document.body.dataset.state = "refused";
+}
+
+async function open(file) {
+  document.body.dataset.state = "busy";
+  at("found").hidden = true;
+  at("compare").disabled = true;
+  at("work").hidden = false;
+  at("progress").value = 0;
+  at("file").disabled = true;
+  try {
+    if (crypto.subtle === undefined || !(await browserKnowsEd25519())) {
+      refuse("This browser cannot try Ed25519 signatures. Open this file from the disk in a browser of 2025 or later, or verify with the script at the end of ledger-format.md.");
+      return;
+    }
+    chain = await verify(file);
+    showAnswers();
+    showFacts();
+    at("found").hidden = false;
+    await showChecks();
+    at("compare").disabled = false;
+    document.body.dataset.state = "done";
+  } catch (unreadable) {
+    refuse(`The file could not be read to its end (${unreadable.message}). Choose it again; if that does not help, ask for another copy.`);
+  } finally {
+    at("work").hidden = true;
+    at("file").disabled = false;
+  }
+}
+
+at("file").addEventListener("change", () => at("file").files.length > 0 && open(at("file").files[0]));
+at("compare").addEventListener("click", showAnswers);
+const drop = at("drop");
+const marked = (on) => (event) => {
+  event.preventDefault();
+  drop.classList.toggle("over", on);
+};
+document.addEventListener("dragover", marked(true));
+document.addEventListener("dragleave", marked(false));
+document.addEventListener("drop", (event) => {
+  marked(false)(event);
+  if (event.dataTransfer.files.length > 0 && !at("file").disabled) {
+    open(event.dataTransfer.files[0]);
+  }
+});
+document.body.dataset.state = "ready";

@@ -1,0 +1,307 @@
+package lanewarden.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Outcome;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page that verifies an export, in a real browser that opens it from the disk. */
+class VerifierPageTest {
+  @TempDir static Path shared;
+  private static HeadlessBrowser browser;
+  private static List<String> lines;
+  private static String head;
+  private static String organizer;
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void prepare() throws Exception {
+    Optional<Path> found = HeadlessBrowser.find();
+    Assumptions.assumeTrue(
+        found.isPresent(), "not run: there is no Chromium on the path to open the page in");
+    try (ScriptedLedger ledger =
+        ScriptedLedger.with(shared.resolve("event.ledger"), ScriptedLedger.RULES)) {
+      ledger.check("101", "Marta Olesund", "OC", "299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+      ledger.check(
+          "102", "<img src=x onerror=alert(1)>", "OC", "309 ft/s", "309.1 ft/s", "309 ft/s");
+      ledger.check("301", "Ines Tveit", "LB", "58.2 m/s", "57.9 m/s");
+      head = ledger.head().shortForm();
+      organizer = ledger.organizerThumbprint();
+    }
+    new Export().whole(shared.resolve("event.ledger"), shared.resolve("export"), p -> {});
+    lines = List.of(Files.readString(shared.resolve("export/entries.jsonl")).split("\n"));
+    browser = HeadlessBrowser.start(found.get());
+  }
+
+  @AfterAll
+  static void stop() throws Exception {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private Told open(List<String> changed) throws Exception {
+    return openText(String.join("\n", changed) + "\n");
+  }
+
+  private Told openText(String text) throws Exception {
+    browser.open(shared.resolve("export/verify.html"), 1280, 800);
+    browser.choose(Files.writeString(folder.resolve("entries.jsonl"), text));
+    browser.await("['done', 'refused'].includes(document.body.dataset.state)");
+    return told();
+  }
+
+  private static Told told() throws Exception {
+    return new Told(texts("#answers li"), texts("#faults li"), texts("#findings li"));
+  }
+
+  private static List<String> texts(String selector) throws Exception {
+    JsonNode found =
+        browser.evaluate(
+            "[...document.querySelectorAll('%s')].map(one => one.textContent)".formatted(selector));
+    List<String> texts = new ArrayList<>();
+    found.forEach(text -> texts.add(text.asText()));
+    return texts;
+  }
+
+  private static void compare(String thumbprint, String heads) throws Exception {
+    browser.evaluate(
+        "document.getElementById('organizer').value = '%s';".formatted(thumbprint)
+            + "document.getElementById('heads').value = '%s';".formatted(heads)
+            + "document.getElementById('compare').click()");
+  }
+
+  /** What the page says. */
+  record Told(List<String> answers, List<String> faults, List<String> findings) {}
+
+  private static List<String> changed(int line, String now) {
+    List<String> changed = new ArrayList<>(lines);
+    changed.set(line - 1, now);
+    return changed;
+  }
+
+  /** A line with one character of its signed bytes exchanged, so many before the signature ends. */
+  private static String exchanged(String line, int before) {
+    int at = line.indexOf("\",\"entry\"") - before;
+    return line.substring(0, at) + (line.charAt(at) == 'A' ? 'B' : 'A') + line.substring(at + 1);
+  }
+
+  @Test
+  void anUntouchedExportIsFoundSoundAndEveryVerdictFollows() throws Exception {
+    Told told = open(lines);
+    assertEquals(
+        List.of(
+            "✓Sound: every signature and every link holds.",
+            "✓3 verdicts follow from the signed readings and rule."),
+        told.answers());
+    assertEquals(List.of(), told.faults());
+    assertEquals(List.of(), told.findings());
+    List<String> facts = texts("#facts tr");
+    assertTrue(facts.contains("Head" + head), facts.toString());
+    assertTrue(facts.contains("Organizer" + organizer), facts.toString());
+    assertTrue(facts.contains("Entries" + lines.size()), facts.toString());
+    assertTrue(facts.stream().anyMatch(f -> f.contains(ScriptedLedger.OFFICIAL)), facts.toString());
+  }
+
+  @Test
+  void limitsAndFiguresAreComputedExactly() throws Exception {
+    open(lines);
+    List<String> cells = texts("#checks tbody td:nth-child(6), #checks tbody td:nth-child(7)");
+    // 300 ft/s and 3 % are 309 ft/s, (299.8 + 300.1 + 300.1) / 3 is 300 exactly; worked by hand
+    assertEquals(
+        List.of(
+            "309 ft/s",
+            "mean 300 ft/s",
+            "309 ft/s",
+            "mean ≈ 309.0333 ft/s",
+            "58 m/s",
+            "first within 57.9 m/s"),
+        cells);
+  }
+
+  @Test
+  void whatPeopleWroteIsNeverReadAsMarkup() throws Exception {
+    open(lines);
+    assertEquals(0, browser.evaluate("document.images.length").asInt());
+    assertTrue(texts("#checks .note").contains("<img src=x onerror=alert(1)>"));
+  }
+
+  @Test
+  void thePageMayUseNoNetworkAndNoOtherScript() throws Exception {
+    String page = Files.readString(shared.resolve("export/verify.html"));
+    assertTrue(page.contains("default-src 'none'; script-src 'sha256-"), "its policy");
+    assertFalse(page.contains("http:") || page.contains("https:"), "names no address");
+    open(lines);
+    assertEquals(
+        "refused",
+        browser
+            .evaluate("fetch('data:text/plain,x').then(() => 'allowed', () => 'refused')")
+            .asText());
+  }
+
+  @Test
+  void aChangedSignatureIsNamed() throws Exception {
+    Told told = open(changed(8, exchanged(lines.get(7), 9)));
+    assertEquals(
+        List.of(
+            "Entry 8 has a signature that does not fit its bytes.",
+            "Entry 9 does not follow from the bytes of the entry before it."),
+        told.faults());
+    assertTrue(told.answers().get(0).startsWith("✕Not sound: 2 faults"), told.toString());
+  }
+
+  @Test
+  void aChangedPayloadIsNamed() throws Exception {
+    String line = lines.get(7);
+    String payload =
+        line.substring(line.indexOf('.') + 1, line.lastIndexOf('.', line.indexOf("\",\"entry")));
+    String entry = line.substring(line.indexOf("\"entry\":") + 8, line.length() - 1);
+    String other = entry.replace("299.8 ft/s", "289.8 ft/s");
+    assertFalse(other.equals(entry));
+    String forged =
+        line.replace(
+                payload,
+                Base64.getUrlEncoder()
+                    .withoutPadding()
+                    .encodeToString(other.getBytes(StandardCharsets.UTF_8)))
+            .replace(entry, other);
+    assertTrue(
+        open(changed(8, forged))
+            .faults()
+            .contains("Entry 8 has a signature that does not fit its bytes."));
+  }
+
+  @Test
+  void aLineThatTellsSomethingElseThanIsSignedIsNamed() throws Exception {
+    assertEquals(
+        List.of("Entry 8 says something else beside the signed bytes than was signed."),
+        open(changed(8, lines.get(7).replace("299.8 ft/s", "289.8 ft/s"))).faults());
+  }
+
+  @Test
+  void aRemovedSwappedRepeatedOrBrokenLineIsNamed() throws Exception {
+    List<String> removed = new ArrayList<>(lines);
+    removed.remove(9);
+    assertEquals(List.of("Entry 10 is missing."), open(removed).faults());
+    List<String> swapped = new ArrayList<>(lines);
+    Collections.swap(swapped, 9, 10);
+    assertTrue(open(swapped).faults().contains("Entry 10 stands after entry 11."));
+    List<String> repeated = new ArrayList<>(lines);
+    repeated.add(9, lines.get(8));
+    assertTrue(open(repeated).faults().contains("Entry 9 stands after entry 9."));
+    assertEquals(
+        List.of("Line 5 does not have the form of an exported entry."),
+        open(changed(5, "{}")).faults());
+  }
+
+  @Test
+  void everyFaultIsListedAndNotTheFirstAlone() throws Exception {
+    List<String> changed = changed(8, exchanged(lines.get(7), 9));
+    changed.set(11, exchanged(changed.get(11), 9));
+    List<String> faults = open(changed).faults();
+    assertTrue(faults.contains("Entry 8 has a signature that does not fit its bytes."));
+    assertTrue(faults.contains("Entry 12 has a signature that does not fit its bytes."));
+  }
+
+  @Test
+  void aFileThatEndsInsideALineIsNamed() throws Exception {
+    Told told = openText(String.join("\n", lines));
+    assertEquals(
+        List.of("Line " + lines.size() + " does not end: the file was cut there."), told.faults());
+    assertEquals(List.of("The file holds no entry, not even the first."), openText("").faults());
+  }
+
+  @Test
+  void aCutTailShowsAgainstAHeadAndTheThumbprintAgainstTheOneOnPaper() throws Exception {
+    Told cut = open(lines.subList(0, lines.size() - 2));
+    assertEquals(List.of(), cut.faults());
+    compare("", head);
+    assertEquals(
+        List.of(
+            "A slip or report shows head "
+                + head
+                + ", but these entries end at "
+                + (lines.size() - 2)
+                + ": what came after was cut off."),
+        told().faults());
+    open(lines);
+    compare(organizer, "");
+    assertEquals("✓As on paper: the organizer’s thumbprint agrees.", told().answers().get(2));
+    compare("", head);
+    assertEquals("✓As on paper: every head agrees.", told().answers().get(2));
+    compare("x".repeat(43), "5-000000000000");
+    assertEquals(2, told().faults().size(), told().toString());
+    compare("", "five");
+    assertTrue(told().answers().get(2).startsWith("✕Not compared: “five” is no head"));
+  }
+
+  @Test
+  void aVerdictThatDoesNotFollowIsNamed() throws Exception {
+    Path file = folder.resolve("event.ledger");
+    try (ScriptedLedger ledger = ScriptedLedger.with(file, ScriptedLedger.RULES)) {
+      ledger.call("7", "Ada Brink", "OC");
+      for (int i = 0; i < 3; i++) {
+        ledger.read("310 ft/s");
+      }
+      ledger.verdict(Outcome.WITHIN, "mean 300 ft/s");
+    }
+    new Export().whole(file, folder.resolve("export"), p -> {});
+    Told told = openText(Files.readString(folder.resolve("export/entries.jsonl")));
+    assertEquals("✓Sound: every signature and every link holds.", told.answers().get(0));
+    assertTrue(told.answers().get(1).startsWith("✕1 verdict does not follow"), told.toString());
+    assertEquals(
+        List.of("Entry 11: bib 7 was signed as “within”, but recomputed here it is “over”."),
+        told.findings());
+  }
+
+  @Test
+  void whoIsSuspendedMayNotSignUntilEnrolledAgain() throws Exception {
+    HandSignedEntries.Signer root = HandSignedEntries.Signer.make();
+    HandSignedEntries.Signer official = HandSignedEntries.Signer.make();
+    HandSignedEntries.Signer stranger = HandSignedEntries.Signer.make();
+    String enrolment = "{\"official\":" + official.jwk() + ",\"name\":\"Ash\",\"role\":\"judge\"}";
+    HandSignedEntries entries =
+        new HandSignedEntries()
+            .sign(root, "ledger-opened", "{\"organizer\":" + root.jwk() + "}")
+            .sign(root, "official-enrolled", enrolment)
+            .sign(official, "protest-filed", "{\"check\":1}")
+            .sign(
+                root,
+                "official-suspended",
+                "{\"official\":" + official.jwk() + ",\"reason\":\"key lost\"}")
+            .sign(official, "note", "{}")
+            .sign(stranger, "note", "{}")
+            .sign(root, "official-enrolled", enrolment)
+            .sign(official, "protest-ruled", "{\n}")
+            .sign(official, "official-suspended", "{\"official\":" + official.jwk() + "}")
+            .sign(official, "note", "{\"a\":1,\"a\":2}");
+    Told told = open(entries.lines());
+    assertEquals(
+        List.of(
+            "Entry 5 is signed by Ash, whom entry 4 suspends.",
+            "Entry 6 is signed with the key "
+                + stranger.thumbprint()
+                + ", which nobody enrolled before it.",
+            "Entry 9 suspends an official, but the organizer did not sign it.",
+            "Entry 10 says nothing that this format knows: its body names “a” twice in one object."),
+        told.faults());
+    assertTrue(texts("#kinds tr").contains("protest-filed1"));
+    assertTrue(texts("#facts tr").stream().anyMatch(f -> f.startsWith("OfficialAsh, judge")));
+  }
+}
