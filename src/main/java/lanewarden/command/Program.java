@@ -46,6 +46,8 @@ public final class Program {
     add(program, "listen", new ListenCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));
     add(program, "report", new ReportCommand(workplace));
+    add(program, "export", new ExportCommand(workplace));
+    add(program, "import", new ImportCommand(workplace));
     add(program, "demo", new DemoCommand(workplace));
     program.setOut(terminal.results());
     program.setErr(terminal.talk());

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.audit.AuditSummary;
+import lanewarden.audit.Export;
 import lanewarden.journal.Outcome;
 import lanewarden.station.EventFolder;
 import picocli.CommandLine.Command;
@@ -31,6 +32,13 @@ final class ReportCommand implements Callable<Integer> {
       description = "Where to write it (default: audit-report.pdf in the event's folder).")
   private Optional<Path> out = Optional.empty();
 
+  @Option(
+      names = "--with-verifier",
+      paramLabel = "FOLDER",
+      description =
+          "Also make this folder with the entries and the page that verifies them, as export does.")
+  private Optional<Path> verifier = Optional.empty();
+
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
@@ -44,6 +52,9 @@ final class ReportCommand implements Callable<Integer> {
     Path pdf = out.orElseGet(() -> beside(file)).toAbsolutePath();
     AuditSummary summary = new ReportWriting(workplace).write(file, pdf);
     Terminal terminal = workplace.terminal();
+    if (verifier.isPresent()) {
+      new Export().whole(file, verifier.get(), new Steps(terminal));
+    }
     if (json) {
       terminal.result(JsonLine.of(members(summary, pdf)));
     } else {

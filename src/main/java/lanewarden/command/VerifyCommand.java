@@ -44,52 +44,17 @@ final class VerifyCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     LedgerInspection found = LedgerInspection.of(ledger, heads);
+    Terminal terminal = workplace.terminal();
+    String file = found.ledger().toString();
     if (json) {
-      workplace.terminal().result(JsonLine.of(members(found)));
+      Map<String, Object> members = new LinkedHashMap<>();
+      members.put("ledger", file);
+      members.putAll(InspectionNotice.members(found));
+      terminal.result(JsonLine.of(members));
     } else {
-      tell(found);
+      terminal.result(Notice.of("ledger", file).line());
+      InspectionNotice.tell(found, terminal);
     }
     return found.sound() ? ExitCode.FINE : ExitCode.PROOF;
-  }
-
-  private void tell(LedgerInspection found) {
-    tell("ledger", found.ledger().toString());
-    found.station().ifPresent(station -> tell("station", station));
-    tell("entries", Long.toString(found.entries()));
-    found.head().ifPresent(head -> tell("head", head));
-    found.organizer().ifPresent(thumbprint -> tell("organizer", thumbprint));
-    found.officials().forEach(o -> tell("official", o.thumbprint() + "  " + o.name()));
-    found.faults().forEach(fault -> tell("fault", fault.words()));
-    int faults = found.faults().size();
-    tell(
-        "sound",
-        faults == 0
-            ? "yes: every signature and every link holds"
-            : "NO: " + faults + (faults == 1 ? " fault" : " faults"));
-  }
-
-  private void tell(String kind, String words) {
-    workplace.terminal().result(Notice.of(kind, words).line());
-  }
-
-  private static Map<String, Object> members(LedgerInspection found) {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("ledger", found.ledger().toString());
-    members.put("sound", found.sound());
-    members.put("entries", found.entries());
-    found.station().ifPresent(station -> members.put("station", station));
-    found.head().ifPresent(head -> members.put("head", head));
-    found.organizer().ifPresent(thumbprint -> members.put("organizer", thumbprint));
-    members.put(
-        "officials",
-        found.officials().stream()
-            .map(o -> Map.of("name", o.name(), "thumbprint", o.thumbprint()))
-            .toList());
-    members.put(
-        "faults",
-        found.faults().stream()
-            .map(f -> Map.of("entry", f.entry(), "kind", f.kind(), "words", f.words()))
-            .toList());
-    return members;
   }
 }

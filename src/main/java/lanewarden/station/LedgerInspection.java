@@ -8,6 +8,7 @@ import java.util.Optional;
 import lanewarden.journal.FactRefused;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Examined;
+import lanewarden.ledger.ExportedEntries;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.PrintedHead;
@@ -61,37 +62,66 @@ public record LedgerInspection(
   public static LedgerInspection of(Path ledgerOrFolder, List<String> heads)
       throws StationException {
     Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
-    List<PrintedHead> printed = new ArrayList<>();
-    for (String head : heads) {
-      printed.add(head(head));
-    }
+    List<PrintedHead> printed = heads(heads);
     Meaning meaning = new Meaning();
     try {
-      Verification found = Verification.of(ledger, printed, meaning::take);
-      List<Fault> faults =
-          new ArrayList<>(
-              found.faults().stream()
-                  .map(f -> new Fault(f.sequence(), word(f.kind().name()), f.words()))
-                  .toList());
-      if (found.sound()) {
-        meaning.fault().ifPresent(faults::add);
-      }
-      return new LedgerInspection(
-          ledger,
-          found.entries(),
-          found.head().map(Head::shortForm),
-          found.station(),
-          found.organizer(),
-          found.officials().stream().map(o -> new Signatory(o.name(), o.thumbprint())).toList(),
-          faults);
+      return of(ledger, Verification.of(ledger, printed, meaning::take), meaning);
     } catch (LedgerException e) {
       throw StationException.of(e);
     }
   }
 
+  /**
+   * Makes a ledger file of exported entries, while verifying them. Nothing is made unless every
+   * signature and every link holds.
+   *
+   * @param entries the exported file
+   * @param ledgerOrFolder the ledger file to make, or a folder that is there to make it in
+   * @param heads as printed on slips and reports
+   * @throws StationException if either file cannot be used, something is at the ledger's place
+   *     already, or a head has another form
+   */
+  public static LedgerInspection ofImport(Path entries, Path ledgerOrFolder, List<String> heads)
+      throws StationException {
+    Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
+    try {
+      Verification found = ExportedEntries.makeLedger(entries, ledger, heads(heads));
+      return found.sound() ? of(ledger, heads) : of(ledger, found, new Meaning());
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
+  private static LedgerInspection of(Path ledger, Verification found, Meaning meaning) {
+    List<Fault> faults =
+        new ArrayList<>(
+            found.faults().stream()
+                .map(f -> new Fault(f.sequence(), word(f.kind().name()), f.words()))
+                .toList());
+    if (found.sound()) {
+      meaning.fault().ifPresent(faults::add);
+    }
+    return new LedgerInspection(
+        ledger,
+        found.entries(),
+        found.head().map(Head::shortForm),
+        found.station(),
+        found.organizer(),
+        found.officials().stream().map(o -> new Signatory(o.name(), o.thumbprint())).toList(),
+        faults);
+  }
+
   /** Whether nothing is wrong. */
   public boolean sound() {
     return faults.isEmpty();
+  }
+
+  private static List<PrintedHead> heads(List<String> texts) throws StationException {
+    List<PrintedHead> heads = new ArrayList<>();
+    for (String text : texts) {
+      heads.add(head(text));
+    }
+    return heads;
   }
 
   private static PrintedHead head(String text) throws StationException {

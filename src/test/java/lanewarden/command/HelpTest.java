@@ -25,6 +25,8 @@ class HelpTest {
         "listen",
         "verify",
         "report",
+        "export",
+        "import",
         "demo"
       })
   void everyCommandSaysHowItIsUsed(String command) {
