@@ -135,7 +135,12 @@ final class HeadlessBrowser implements AutoCloseable {
 
   /** Waits until an expression is true. */
   void await(String expression) throws Exception {
-    long until = System.nanoTime() + PATIENCE.toNanos();
+    await(expression, PATIENCE);
+  }
+
+  /** Waits at most so long until an expression is true. */
+  void await(String expression, Duration patience) throws Exception {
+    long until = System.nanoTime() + patience.toNanos();
     while (!evaluate(expression).asBoolean()) {
       if (System.nanoTime() > until) {
         throw new IOException("Waited in vain for " + expression);

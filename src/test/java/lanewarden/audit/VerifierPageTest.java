@@ -126,12 +126,12 @@ class VerifierPageTest {
     // 300 ft/s and 3 % are 309 ft/s, (299.8 + 300.1 + 300.1) / 3 is 300 exactly; worked by hand
     assertEquals(
         List.of(
-            "309 ft/s",
-            "mean 300 ft/s",
-            "309 ft/s",
-            "mean ≈ 309.0333 ft/s",
-            "58 m/s",
-            "first within 57.9 m/s"),
+            "309\u00a0ft/s",
+            "mean 300\u00a0ft/s",
+            "309\u00a0ft/s",
+            "mean 309.0333…\u00a0ft/s",
+            "58\u00a0m/s",
+            "first within 57.9\u00a0m/s"),
         cells);
   }
 
@@ -303,5 +303,26 @@ class VerifierPageTest {
         told.faults());
     assertTrue(texts("#kinds tr").contains("protest-filed1"));
     assertTrue(texts("#facts tr").stream().anyMatch(f -> f.startsWith("OfficialAsh, judge")));
+  }
+
+  @Test
+  void aLongTableIsShownInParts() throws Exception {
+    HandSignedEntries.Signer root = HandSignedEntries.Signer.make();
+    HandSignedEntries entries =
+        new HandSignedEntries()
+            .sign(root, "ledger-opened", "{\"organizer\":" + root.jwk() + "}")
+            .sign(root, "check-opened", "{\"bib\":\"7\",\"name\":\"Ada\",\"division\":\"OC\"}");
+    String verdict =
+        "{\"check\":2,\"ruleBook\":\"none\",\"outcome\":\"within\",\"reason\":\"\",\"readings\":[]}";
+    for (int i = 0; i < 501; i++) {
+      entries.sign(root, "verdict-given", verdict);
+    }
+    Told told = open(entries.lines());
+    assertTrue(told.answers().get(1).startsWith("✕501 verdicts not computed"), told.toString());
+    assertEquals(500, texts("#checks tbody tr").size());
+    assertEquals(List.of("Show 1 more of 1"), texts("#more:not([hidden])"));
+    browser.evaluate("document.getElementById('more').click()");
+    assertEquals(501, texts("#checks tbody tr").size());
+    assertEquals(List.of(), texts("#more:not([hidden])"));
   }
 }

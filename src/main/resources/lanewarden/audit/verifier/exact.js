@@ -66,12 +66,12 @@ function rounded(value, step, nearest) {
   return times(fraction(raised.over / raised.under), step);
 }
 
-/** An SI value in a unit, with at most four decimals; a sign says where more were cut off. */
+/** An SI value in a unit, with at most four decimals; dots say where more were cut off. */
 function shown(si, in_) {
   const value = divided(si, in_.size);
   const scaled = (value.over * 10000n) / value.under;
   const exact = scaled * value.under === value.over * 10000n;
   const digits = String(scaled).padStart(5, "0");
-  const text = `${digits.slice(0, -4)}.${digits.slice(-4)}`.replace(/\.?0+$/, "");
-  return `${exact ? "" : "≈ "}${text} ${in_.symbol}`;
+  const text = `${digits.slice(0, -4)}.${digits.slice(-4)}`;
+  return `${exact ? text.replace(/\.?0+$/, "") : `${text}…`}\u00a0${in_.symbol}`;
 }

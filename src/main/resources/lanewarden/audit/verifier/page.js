@@ -2,7 +2,7 @@
 
 const at = (id) => document.getElementById(id);
 const BATCH = 200;
-const ROWS_AT_ONCE = 400;
+const ROWS_AT_ONCE = 500;
 const SHAPES = { within: "✓", over: "✕", "not decided": "?", "not admitted": "–" };
 const COLOURS = { within: "good", over: "wrong" };
 let chain;
@@ -89,14 +89,18 @@ function showAnswers() {
   const faults = [...chain.found.faults, ...paper.faults];
   const differ = chain.rows.filter((row) => row.unknown === undefined && row.outcome !== row.signed).length;
   const unknown = chain.rows.filter((row) => row.unknown !== undefined).length;
+  const follow = chain.rows.length - unknown - differ;
   const sound = chain.found.faults.length === 0;
   const answers = [
     sound
       ? answer(true, "Sound:", "every signature and every link holds.")
       : answer(false, "Not sound:", `${count(chain.found.faults.length, "fault")}, listed below.`),
-    differ > 0
-      ? answer(false, `${count(differ, "verdict does", "verdicts do")} not follow`, "from the signed readings and rule; listed below.")
-      : answer(true, `${count(chain.rows.length - unknown, "verdict follows", "verdicts follow")}`, "from the signed readings and rule."),
+    ...(differ > 0
+      ? [answer(false, `${count(differ, "verdict does", "verdicts do")} not follow`, "from the signed readings and rule; listed below.")]
+      : []),
+    ...(follow > 0
+      ? [answer(true, count(follow, "verdict follows", "verdicts follow"), "from the signed readings and rule.")]
+      : []),
     ...(unknown > 0 ? [answer(false, `${count(unknown, "verdict")} not computed:`, "the table says why.")] : []),
     ...paper.answers,
   ];
@@ -148,7 +152,7 @@ function outcome(word, note) {
 function readings(shots) {
   return shots.flatMap((shot, i) => {
     const marks = [shot.voided ? "void" : shot.counts ? "" : "impossible", shot.typed ? "typed" : ""].filter((one) => one !== "");
-    const words = `${shot.speed}${marks.length > 0 ? ` (${marks.join(", ")})` : ""}`;
+    const words = `${shot.speed.replaceAll(" ", "\u00a0")}${marks.length > 0 ? ` (${marks.join(", ")})` : ""}`;
     return [i > 0 ? ", " : "", shot.counts ? words : element("s", "", words)];
   });
 }
@@ -177,14 +181,20 @@ function verdictRow(row) {
   return line;
 }
 
-async function showChecks() {
-  const body = at("checks").tBodies[0];
-  body.replaceChildren();
+function showChecks() {
+  at("checks").tBodies[0].replaceChildren();
   at("checks-note").textContent = `${count(chain.rows.length, "verdict")}, in their order. What is computed here comes from the signed readings and the signed rule book alone, exactly.`;
-  for (let from = 0; from < chain.rows.length; from += ROWS_AT_ONCE) {
-    body.append(...chain.rows.slice(from, from + ROWS_AT_ONCE).map(verdictRow));
-    await pause();
-  }
+  showMore();
+}
+
+/** So many rows more: a browser lays out thousands at once too slowly to stay usable. */
+function showMore() {
+  const body = at("checks").tBodies[0];
+  const from = body.rows.length;
+  body.append(...chain.rows.slice(from, from + ROWS_AT_ONCE).map(verdictRow));
+  const left = chain.rows.length - body.rows.length;
+  at("more").hidden = left === 0;
+  at("more").textContent = `Show ${Math.min(left, ROWS_AT_ONCE)} more of ${left.toLocaleString("en")}`;
 }
 
 function refuse(words) {
@@ -210,7 +220,7 @@ async function open(file) {
     showAnswers();
     showFacts();
     at("found").hidden = false;
-    await showChecks();
+    showChecks();
     at("compare").disabled = false;
     document.body.dataset.state = "done";
   } catch (unreadable) {
@@ -223,6 +233,7 @@ async function open(file) {
 
 at("file").addEventListener("change", () => at("file").files.length > 0 && open(at("file").files[0]));
 at("compare").addEventListener("click", showAnswers);
+at("more").addEventListener("click", showMore);
 const drop = at("drop");
 const marked = (on) => (event) => {
   event.preventDefault();
