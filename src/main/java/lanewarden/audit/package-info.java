@@ -2,7 +2,8 @@
  * The audit report and the export, made from a ledger file alone: needs no station.
  *
  * <p>Front doors: {@link lanewarden.audit.AuditReport}, {@link lanewarden.audit.Export}. Words it
- * owns: audit, finding, report, export, edition, worth of a figure. May import: quantity, metrology, bow, rules, ledger, journal.
+ * owns: audit, finding, report, export, edition, worth of a figure. May import: quantity,
+ * metrology, bow, rules, ledger, journal.
  */
 @NullMarked
 package lanewarden.audit;

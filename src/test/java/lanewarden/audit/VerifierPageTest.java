@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Outcome;
+import lanewarden.rules.RuleBook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -324,5 +325,46 @@ class VerifierPageTest {
     browser.evaluate("document.getElementById('more').click()");
     assertEquals(501, texts("#checks tbody tr").size());
     assertEquals(List.of(), texts("#more:not([hidden])"));
+  }
+
+  @Test
+  void aCorrectionCountsOnceAnotherKeyConfirmedIt() throws Exception {
+    HandSignedEntries.Signer root = HandSignedEntries.Signer.make();
+    HandSignedEntries.Signer official = HandSignedEntries.Signer.make();
+    String rules = ScriptedLedger.RULES;
+    String hash = RuleBook.read("rules.toml", rules.getBytes(StandardCharsets.UTF_8)).sha256();
+    String text = rules.replace("\"", "\\\"").replace("\n", "\\n");
+    String reading = "{\"check\":%d,\"shot\":1,\"speed\":\"75.2 m/s\",\"source\":\"typed\"}";
+    String correction =
+        "{\"check\":%d,\"what\":\"reading\",\"reading\":%d,\"speed\":\"57.2 m/s\",\"reason\":\"mistyped\"}";
+    String verdict =
+        "{\"check\":%d,\"ruleBook\":\"%s\",\"outcome\":\"within\",\"reason\":\"\",\"readings\":[%d]}";
+    String call = "{\"bib\":\"7\",\"name\":\"Ada\",\"division\":\"LB\"}";
+    HandSignedEntries entries =
+        new HandSignedEntries()
+            .sign(root, "ledger-opened", "{\"organizer\":" + root.jwk() + "}")
+            .sign(
+                root, "official-enrolled", "{\"official\":" + official.jwk() + ",\"name\":\"Ash\"}")
+            .sign(
+                root,
+                "rule-book-adopted",
+                "{\"file\":\"r\",\"sha256\":\"%s\",\"text\":\"%s\"}".formatted(hash, text))
+            .sign(official, "check-opened", call)
+            .sign(official, "reading-taken", reading.formatted(4))
+            .sign(official, "correction-made", correction.formatted(4, 5))
+            .sign(root, "correction-confirmed", "{\"correction\":6}")
+            .sign(official, "verdict-given", verdict.formatted(4, hash, 5))
+            .sign(official, "check-opened", call)
+            .sign(official, "reading-taken", reading.formatted(9))
+            .sign(official, "correction-made", correction.formatted(9, 10))
+            .sign(official, "correction-confirmed", "{\"correction\":11}")
+            .sign(official, "verdict-given", verdict.formatted(9, hash, 10));
+    Told told = open(entries.lines());
+    assertEquals(List.of(), told.faults());
+    assertEquals(
+        List.of(
+            "Entry 12: it cannot be understood (there is no correction 11 of somebody else).",
+            "Entry 13: bib 7 was signed as “within”, but recomputed here it is “still open”."),
+        told.findings());
   }
 }

@@ -48,8 +48,7 @@ class ExportImportTest extends PracticeRun {
     Path copy = here.resolve("copy.ledger");
     String head = LedgerInspection.of(event.path(), List.of()).head().orElseThrow();
     Typed imported =
-        new Typed()
-            .run("import", entries.toString(), "--out", copy.toString(), "--head", head);
+        new Typed().run("import", entries.toString(), "--out", copy.toString(), "--head", head);
     assertEquals(0, imported.code(), imported.toString());
 
     String ledger = event.ledger().toString();
@@ -94,8 +93,7 @@ class ExportImportTest extends PracticeRun {
   @Test
   void anImportNeverOverwritesALedger() {
     export();
-    Typed refused =
-        new Typed().run("import", entries.toString(), "--out", event.path().toString());
+    Typed refused = new Typed().run("import", entries.toString(), "--out", event.path().toString());
     assertEquals(2, refused.code(), refused.toString());
     assertTrue(refused.talk().contains("a ledger is never overwritten"), refused.toString());
   }
@@ -112,8 +110,7 @@ class ExportImportTest extends PracticeRun {
   @Test
   void aReportCanHaveItsVerifierBesideIt() {
     Typed report =
-        new Typed()
-            .run("report", event.path().toString(), "--with-verifier", out.toString());
+        new Typed().run("report", event.path().toString(), "--with-verifier", out.toString());
     assertEquals(0, report.code(), report.toString());
     assertTrue(Files.exists(event.report()));
     assertTrue(Files.exists(out.resolve("verify.html")));

@@ -9,6 +9,7 @@ class Checks {
     this.books = new Map();
     this.inForce = undefined;
     this.checks = new Map();
+    this.corrections = new Map();
     this.rows = [];
   }
 
@@ -89,6 +90,29 @@ class Checks {
 
   "on reading-flagged"(entry, body) {
     this.shot(body).impossible ||= body.kind === "impossible";
+  }
+
+  "on correction-made"(entry, body) {
+    this.corrections.set(entry.seq, { ...body, signer: entry.signer });
+  }
+
+  /** A correction takes effect when another key than the one that made it confirms it. */
+  "on correction-confirmed"(entry, body) {
+    const made = this.corrections.get(body.correction);
+    if (made === undefined || made.signer === entry.signer) {
+      throw new Error(`there is no correction ${body.correction} of somebody else`);
+    }
+    const check = this.check(made.check);
+    if (made.what === "bib") {
+      Object.assign(check, { bib: made.bib, name: made.name });
+      return;
+    }
+    if (made.what === "division") {
+      check.division = made.division;
+    } else {
+      this.shot(made).speed = made.speed;
+    }
+    this.fell(check, entry);
   }
 
   /** A verdict that stood rests on something that was changed: it counts no more. */
