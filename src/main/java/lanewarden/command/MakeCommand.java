@@ -100,6 +100,12 @@ final class MakeCommand implements Callable<Integer> {
   private List<String> officials = List.of();
 
   @Option(
+      names = "--judge",
+      paramLabel = "NAME",
+      description = "An official who may rule on protests too; repeat it for each.")
+  private List<String> judges = List.of();
+
+  @Option(
       names = "--passphrase-file",
       paramLabel = "FILE",
       description = "Read the passphrases from a file; see below.")
@@ -122,6 +128,9 @@ final class MakeCommand implements Callable<Integer> {
     List<NewEvent.Person> people = new ArrayList<>();
     for (String official : officials) {
       people.add(person(official, passphrases));
+    }
+    for (String judge : judges) {
+      people.add(NewEvent.Person.judge(judge, passphrases.fresh(judge.strip(), passphraseFile)));
     }
     NewEvent event =
         new NewEvent(

@@ -10,7 +10,8 @@ import java.util.Optional;
  * The two entries a ledger makes of its own: the opening, which names the organizer's key, and the
  * enrolment, which names an official's.
  *
- * <p>Bodies: {@code {"organizer":JWK}} and {@code {"official":JWK,"name":"…"}}.
+ * <p>Bodies: {@code {"organizer":JWK}} and {@code {"official":JWK,"name":"…","role":"judge"}}, the
+ * role only of a judge.
  */
 final class KeyNotice {
   static final String OPENED = "ledger-opened";
@@ -27,10 +28,11 @@ final class KeyNotice {
     return draft(OPENED, "{\"organizer\":" + organizer.jwk() + "}");
   }
 
-  static Draft enrolment(VerifyingKey official, String name) {
+  static Draft enrolment(VerifyingKey official, String name, Role role) {
     try {
       String quoted = new ObjectMapper().writeValueAsString(name);
-      return draft(ENROLLED, "{\"official\":" + official.jwk() + ",\"name\":" + quoted + "}");
+      String as = role == Role.OFFICIAL ? "" : ",\"role\":\"" + role.word() + "\"";
+      return draft(ENROLLED, "{\"official\":" + official.jwk() + ",\"name\":" + quoted + as + "}");
     } catch (IOException impossible) {
       throw new IllegalStateException("A text could not be written as JSON.", impossible);
     }
@@ -62,6 +64,12 @@ final class KeyNotice {
     return name.isTextual() && !name.textValue().isBlank()
         ? Optional.of(name.textValue())
         : Optional.empty();
+  }
+
+  /** What an enrolment makes the official. */
+  static Role role(Payload payload) {
+    JsonNode role = json(payload).path("role");
+    return Role.ofWord(role.isTextual() ? Optional.of(role.textValue()) : Optional.empty());
   }
 
   private static JsonNode json(Payload payload) {

@@ -114,15 +114,22 @@ public final class Ledger implements AutoCloseable {
     return write(signer, drafts);
   }
 
+  /** Enrols an official who is no judge. */
+  public Entry enrol(SigningKey organizer, VerifyingKey official, String name)
+      throws LedgerException {
+    return enrol(organizer, official, name, Role.OFFICIAL);
+  }
+
   /**
    * Enrols an official: from the next entry on, entries may be signed with this key.
    *
    * @param name the official's name, not blank
+   * @param role what the official may do beside signing what happens at the station
    * @throws LedgerException {@code LEDGER-NOT-ORGANIZER} when the signer is not the organizer,
    *     {@code LEDGER-ENROLLED} when the key may sign already; else as {@link #append}
    */
-  public synchronized Entry enrol(SigningKey organizer, VerifyingKey official, String name)
-      throws LedgerException {
+  public synchronized Entry enrol(
+      SigningKey organizer, VerifyingKey official, String name, Role role) throws LedgerException {
     if (name.isBlank()) {
       throw new IllegalArgumentException("An official has a name.");
     }
@@ -140,7 +147,7 @@ public final class Ledger implements AutoCloseable {
           "This key is enrolled already.",
           "Use it as it is, or make a new key.");
     }
-    return write(organizer, List.of(KeyNotice.enrolment(official, name))).get(0);
+    return write(organizer, List.of(KeyNotice.enrolment(official, name, role))).get(0);
   }
 
   private List<Entry> write(SigningKey signer, List<Draft> drafts) throws LedgerException {

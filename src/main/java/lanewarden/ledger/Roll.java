@@ -63,19 +63,17 @@ final class Roll {
   }
 
   private Optional<LedgerFault> enrol(Entry entry) {
-    Optional<VerifyingKey> named = KeyNotice.key(entry.payload());
-    Optional<String> name = KeyNotice.name(entry.payload());
+    Optional<Enrolled> named = Enrolled.of(entry);
     if (!isOrganizer(entry.signer())) {
       return badEnrolment(entry, "enrols an official, but the organizer did not sign it");
     }
-    if (named.isEmpty() || name.isEmpty()) {
+    if (named.isEmpty()) {
       return badEnrolment(entry, "enrols an official without a name or a key");
     }
     if (maySign(named.get().thumbprint())) {
       return badEnrolment(entry, "enrols a key that may sign already");
     }
-    officials.put(
-        named.get().thumbprint(), new Enrolled(name.get(), named.get(), entry.sequence()));
+    officials.put(named.get().thumbprint(), named.get());
     return Optional.empty();
   }
 

@@ -20,6 +20,7 @@ import lanewarden.journal.FactJson;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
 import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
@@ -39,7 +40,7 @@ import lanewarden.written.WrittenRefused;
  * @param kind where readings come from
  * @param port path or name of the serial port; empty for the simulator
  * @param organizer whose key is the root of trust
- * @param officials who may sign at the station, one or more
+ * @param officials who may sign at the station, one or more; judges among them
  * @param rehearsal a capture for the archers of a rehearsal, if there is one
  */
 public record NewEvent(
@@ -103,11 +104,22 @@ public record NewEvent(
   public static final class Person {
     private final String name;
     private final char[] passphrase;
+    private final Role role;
 
     /** The passphrase is wiped when the event is made. */
     public Person(String name, char[] passphrase) {
+      this(name, passphrase, Role.OFFICIAL);
+    }
+
+    private Person(String name, char[] passphrase, Role role) {
       this.name = name.strip();
       this.passphrase = passphrase;
+      this.role = role;
+    }
+
+    /** An official who may rule on protests too. */
+    public static Person judge(String name, char[] passphrase) {
+      return new Person(name, passphrase, Role.JUDGE);
     }
 
     String name() {
@@ -187,7 +199,7 @@ public record NewEvent(
             official.name(),
             official.passphrase(),
             random);
-        ledger.enrol(root, key.publicKey(), official.name());
+        ledger.enrol(root, key.publicKey(), official.name(), official.role);
       }
       ledger.append(
           root,

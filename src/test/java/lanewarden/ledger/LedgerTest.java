@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -148,6 +149,31 @@ class LedgerTest {
               () -> ledger.enrol(sample.official, other.publicKey(), "Official Birch"));
       assertEquals("LEDGER-NOT-ORGANIZER", refused.code());
     }
+  }
+
+  @Test
+  void aJudgeIsEnrolledAsOneAndStaysOne() throws LedgerException {
+    sample.with(0);
+    SigningKey judge = SigningKey.generate(new SecureRandom());
+    try (Ledger ledger = sample.open()) {
+      Entry entry = ledger.enrol(sample.organizer, judge.publicKey(), "Judge \"Elm\"", Role.JUDGE);
+      String body = new String(entry.body(), StandardCharsets.UTF_8);
+      assertTrue(body.endsWith(",\"name\":\"Judge \\\"Elm\\\"\",\"role\":\"judge\"}"), body);
+      assertEquals(Optional.of(ledger.officials().get(1)), Enrolled.of(entry));
+    }
+    assertEquals(
+        List.of(Role.OFFICIAL, Role.JUDGE),
+        Verification.of(sample.file).officials().stream().map(Enrolled::role).toList());
+  }
+
+  @Test
+  void anEnrolmentWithoutARoleSaysNothingOfOne() throws LedgerException {
+    Entry entry;
+    try (Ledger ledger = sample.with(0).open()) {
+      entry = ledger.entries().get(1);
+    }
+    assertFalse(new String(entry.body(), StandardCharsets.UTF_8).contains("role"));
+    assertFalse(Enrolled.of(entry).orElseThrow().isJudge());
   }
 
   @Test

@@ -155,7 +155,7 @@ class VerificationTest {
         TamperedLedger.after(
             new Head(8, early.hash()),
             sample.organizer,
-            KeyNotice.enrolment(late.publicKey(), "Official Birch"));
+            KeyNotice.enrolment(late.publicKey(), "Official Birch", Role.OFFICIAL));
     assertEquals(
         List.of(Kind.SIGNED_BEFORE_ENROLMENT),
         kindsAfter(
@@ -173,7 +173,9 @@ class VerificationTest {
     SigningKey friend = SigningKey.generate(new SecureRandom());
     Entry enrolment =
         TamperedLedger.after(
-            headBefore(8), sample.official, KeyNotice.enrolment(friend.publicKey(), "Friend"));
+            headBefore(8),
+            sample.official,
+            KeyNotice.enrolment(friend.publicKey(), "Friend", Role.OFFICIAL));
     Entry reading =
         TamperedLedger.after(new Head(8, enrolment.hash()), friend, SampleLedger.reading(1));
     assertEquals(
@@ -191,7 +193,7 @@ class VerificationTest {
         TamperedLedger.after(
             headBefore(8),
             sample.organizer,
-            KeyNotice.enrolment(sample.official.publicKey(), "Again"));
+            KeyNotice.enrolment(sample.official.publicKey(), "Again", Role.OFFICIAL));
     assertEquals(List.of(Kind.BAD_ENROLMENT), kindsAfter(ledger -> ledger.put(8, twice)));
   }
 
