@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public sealed interface Fact {
 
+  /** What disputes a check or corrects it. */
+  sealed interface Disputed extends Fact permits ProtestFact {}
+
   /**
    * The rule book in force from here on.
    *
@@ -118,6 +121,7 @@ public sealed interface Fact {
    * @param braceHeight as the roster states it, or null if it does not
    * @param grounds why the competitor was called although the rule did not call for it: drawn by
    *     nobody, or within already; null where it did
+   * @param protest under which this check stands beside another, whose attempt it has; or null
    */
   record CheckOpened(
       String bib,
@@ -129,7 +133,8 @@ public sealed interface Fact {
       @Nullable Force certifiedDrawWeight,
       @Nullable Length drawLength,
       @Nullable Length braceHeight,
-      @Nullable String grounds)
+      @Nullable String grounds,
+      @Nullable Long protest)
       implements Fact {
     /** A call that the rule calls for, with nothing known but arrow mass and draw weight. */
     public CheckOpened(
@@ -139,7 +144,7 @@ public sealed interface Fact {
         int attempt,
         @Nullable Mass arrowMass,
         @Nullable Force drawWeight) {
-      this(bib, name, division, attempt, arrowMass, drawWeight, null, null, null, null);
+      this(bib, name, division, attempt, arrowMass, drawWeight, null, null, null, null, null);
     }
 
     /** Bow and arrow as declared. */

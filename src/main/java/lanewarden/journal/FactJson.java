@@ -68,6 +68,10 @@ public final class FactJson {
     kinds.put("verification-ended", Fact.VerificationEnded.class);
     kinds.put("line-held", Fact.LineHeld.class);
     kinds.put("hold-lifted", Fact.HoldLifted.class);
+    kinds.put("protest-filed", ProtestFact.ProtestFiled.class);
+    kinds.put("protest-ruled", ProtestFact.ProtestRuled.class);
+    kinds.put("correction-made", ProtestFact.CorrectionMade.class);
+    kinds.put("correction-confirmed", ProtestFact.CorrectionConfirmed.class);
     return kinds;
   }
 

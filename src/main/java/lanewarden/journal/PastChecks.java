@@ -22,7 +22,7 @@ public record PastChecks(List<Check> all) {
     all = List.copyOf(all);
   }
 
-  private Optional<Check> last() {
+  Optional<Check> last() {
     return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
   }
 

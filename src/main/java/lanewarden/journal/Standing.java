@@ -34,13 +34,12 @@ public final class Standing {
    */
   public record Draw(long sequence, String ruleBook, Fact.DrawMade fact) {}
 
-  private final Map<Long, Check> checks = new LinkedHashMap<>();
-  private final Map<String, List<Long>> numbersByBib = new LinkedHashMap<>();
-  private final Map<String, Outcome> lastOutcomes = new LinkedHashMap<>();
   private final Map<String, RuleBook> ruleBooks = new LinkedHashMap<>();
   private final List<Draw> draws = new ArrayList<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
   private final InstrumentStanding instrument = new InstrumentStanding();
+  private final DocketStanding docket = new DocketStanding(this::check, this::rule);
+  private final Accounts accounts = new Accounts(docket::counting);
   private Phase phase = Phase.BEFORE;
   private @Nullable RuleBook ruleBook;
   private Fact.@Nullable RosterAdopted roster;
@@ -57,7 +56,9 @@ public final class Standing {
    */
   public Optional<Fact> apply(Entry entry) throws FactRefused {
     Optional<Fact> fact = FactJson.read(entry);
-    if (fact.isPresent()) {
+    if (fact.isEmpty()) {
+      docket.note(entry);
+    } else {
       try {
         fold(entry.sequence(), entry.at(), entry.signer(), fact.get());
       } catch (WrittenRefused | IllegalArgumentException e) {
@@ -94,42 +95,46 @@ public final class Standing {
       question(held);
     } else if (fact instanceof Fact.HoldLifted lifted) {
       question(instrument.lift(lifted).fact());
+    } else if (fact instanceof ProtestFact disputed) {
+      docket.fold(sequence, at, signer, disputed).ifPresent(accounts::put);
     } else if (!instrument.fold(sequence, at, signer, fact)) {
       foldCheck(sequence, at, signer, fact);
+      docket.note(sequence, signer, fact);
     }
   }
 
   private void question(Fact.LineHeld held) {
-    held.checks().forEach(n -> put(check(n).question(instrument.questions(n))));
+    held.checks().forEach(n -> accounts.put(check(n).question(instrument.questions(n))));
   }
 
   private void foldCheck(long sequence, Instant at, String signer, Fact fact) {
     if (fact instanceof Fact.CheckOpened openedNow) {
-      numbersByBib.computeIfAbsent(openedNow.bib(), b -> new ArrayList<>()).add(sequence);
-      put(Check.opened(sequence, openedNow, at, signer, inForce(), phase));
+      docket.opened(sequence, openedNow);
+      accounts.put(Check.opened(sequence, openedNow, at, signer, inForce(), phase));
       current = sequence;
     } else if (fact instanceof Fact.SetUpStated stated) {
-      put(noted(check(stated.check()).state(stated)));
+      accounts.put(noted(check(stated.check()).state(stated)));
     } else if (fact instanceof Fact.ConditionTicked ticked) {
-      put(check(ticked.check()).tick(ticked));
+      accounts.put(check(ticked.check()).tick(ticked));
     } else if (fact instanceof Fact.ReadingTaken reading) {
-      put(noted(check(reading.check()).take(sequence, reading)));
+      accounts.put(noted(check(reading.check()).take(sequence, reading)));
     } else if (fact instanceof Fact.ReadingVoided voided) {
-      put(noted(withReading(voided.check(), voided.reading()).declareVoid(voided)));
+      accounts.put(noted(withReading(voided.check(), voided.reading()).declareVoid(voided)));
     } else if (fact instanceof Fact.ReadingFlagged flagged) {
-      put(withReading(flagged.check(), flagged.reading()).flag(flagged));
+      accounts.put(withReading(flagged.check(), flagged.reading()).flag(flagged));
     } else if (fact instanceof Fact.ReadingKept kept) {
-      put(noted(withReading(kept.check(), kept.reading()).keep(kept)));
+      accounts.put(noted(withReading(kept.check(), kept.reading()).keep(kept)));
     } else if (fact instanceof Fact.VerdictGiven given) {
-      put(check(given.check()).decide(new Check.GivenVerdict(sequence, at, signer, given)));
+      accounts.put(
+          check(given.check()).decide(new Check.GivenVerdict(sequence, at, signer, given)));
     } else if (fact instanceof Fact.CheckClosed closed) {
-      put(left(check(closed.check())).close(closed));
+      accounts.put(left(check(closed.check())).close(closed));
       current = null;
     } else if (fact instanceof Fact.LineRefused line) {
       if (line.check() == null) {
         strayLines.add(line);
       } else {
-        put(check(line.check()).refuse(line));
+        accounts.put(check(line.check()).refuse(line));
       }
     }
   }
@@ -158,11 +163,7 @@ public final class Standing {
   }
 
   private Check check(long number) {
-    Check check = checks.get(number);
-    if (check == null) {
-      throw new IllegalArgumentException("there is no check " + number);
-    }
-    return check;
+    return accounts.check(number);
   }
 
   /** The check, noted as over if its rule, as far as it is known, makes it so by what was read. */
@@ -178,24 +179,6 @@ public final class Standing {
     return ruleBook(check.ruleBook())
         .flatMap(book -> book.division(check.opened().division()))
         .map(Division::rule);
-  }
-
-  private void put(Check check) {
-    checks.put(check.number(), check);
-    String bib = check.opened().bib();
-    Optional<Outcome> last = lastDecided(bib);
-    if (last.isPresent()) {
-      lastOutcomes.put(bib, last.get());
-    } else {
-      lastOutcomes.remove(bib);
-    }
-  }
-
-  private Optional<Outcome> lastDecided(String bib) {
-    return checksOf(bib).stream()
-        .filter(check -> !check.inQuestion())
-        .flatMap(check -> check.outcome().stream())
-        .reduce((earlier, later) -> later);
   }
 
   /** The rule book in force. */
@@ -274,27 +257,67 @@ public final class Standing {
 
   /** The check at the line, decided or not, until it is closed. */
   public Optional<Check> current() {
-    return Optional.ofNullable(current).map(checks::get);
+    return Optional.ofNullable(current).map(this::check);
+  }
+
+  /** The check that an entry opened, if one did. */
+  public Optional<Check> find(long number) {
+    return accounts.find(number);
   }
 
   /** Every check, in the order opened. */
   public List<Check> checks() {
-    return List.copyOf(checks.values());
+    return accounts.all();
   }
 
-  /** The checks of one competitor, in the order opened. */
+  /** The checks of one competitor, rechecks under a protest among them, in the order opened. */
   public List<Check> checksOf(String bib) {
-    return numbersByBib.getOrDefault(bib, List.of()).stream().map(this::check).toList();
+    return accounts.of(bib);
+  }
+
+  /** What counts of a competitor's checks: no rechecks, and where a judge ruled, what stands. */
+  public PastChecks past(String bib) {
+    return accounts.past(bib, Long.MAX_VALUE);
+  }
+
+  /** The same of the checks that the competitor had before this one was opened. */
+  public PastChecks pastBefore(Check check) {
+    return accounts.past(check.opened().bib(), check.number());
+  }
+
+  /** The check whose outcome counts for this one: itself, unless a judge ruled otherwise. */
+  public Check counting(Check check) {
+    return docket.counting(check);
+  }
+
+  /** Every protest and every correction. */
+  public Docket docket() {
+    return docket.docket();
+  }
+
+  /**
+   * What speaks against a ruling or a confirmation, were it signed now; empty where nothing does.
+   *
+   * @param signer thumbprint of the key
+   * @throws IllegalArgumentException if there is no such protest or correction
+   */
+  public Optional<Objection> objection(ProtestFact fact, String signer) {
+    return docket.objection(fact, signer);
+  }
+
+  /** The check as it would count with a correction. */
+  public Check corrected(Correction correction) {
+    return correction.appliedTo(check(correction.fact().check()), this::rule);
   }
 
   /** How many competitors have an outcome at all. */
   public int competitorsDecided() {
-    return lastOutcomes.size();
+    return accounts.decided();
   }
 
   /** How many competitors have this as the outcome of their last decided check. */
   public int competitorsWith(Outcome outcome) {
-    return (int) lastOutcomes.values().stream().filter(outcome::equals).count();
+    return accounts.with(outcome);
   }
 
   /** Lines refused while no check was running. */
@@ -334,17 +357,17 @@ public final class Standing {
 
   /** The verification that must come before the next competitor is called, if one must. */
   public Optional<Occasion> verificationDue() {
-    return instrument.due(checks.values());
+    return instrument.due(accounts.all());
   }
 
   /** How many competitors may be called before a verification is due; empty for no such limit. */
   public OptionalInt callsLeft() {
-    return instrument.callsLeft(checks.values());
+    return instrument.callsLeft(accounts.all());
   }
 
   /** Whether a verification must come before the line closes. */
   public boolean verificationDueAtEnd() {
-    return instrument.dueAtEnd(checks.values());
+    return instrument.dueAtEnd(accounts.all());
   }
 
   /**
@@ -352,14 +375,11 @@ public final class Standing {
    * that a hold puts in question.
    */
   public List<Long> checksSinceGood() {
-    return instrument.sinceGood(checks.values());
+    return instrument.sinceGood(accounts.all());
   }
 
   /** Those whose last check is in question: they are to be checked again. */
   public List<Check> toBeCheckedAgain() {
-    return numbersByBib.values().stream()
-        .map(numbers -> check(numbers.get(numbers.size() - 1)))
-        .filter(Check::inQuestion)
-        .toList();
+    return accounts.inQuestion();
   }
 }

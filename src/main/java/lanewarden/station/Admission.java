@@ -87,7 +87,8 @@ final class Admission {
         competitor.certifiedDrawWeight(),
         competitor.drawLength(),
         competitor.braceHeight(),
-        signed.isEmpty() ? null : signed);
+        signed.isEmpty() ? null : signed,
+        null);
   }
 
   /** A bib that was scanned into the wrong field is no reason to call somebody. */
@@ -122,16 +123,12 @@ final class Admission {
   }
 
   private PastChecks past(String bib) {
-    return new PastChecks(standing.checksOf(bib));
+    return standing.past(bib);
   }
 
   /** How many checks the rule still allows the competitor if this one fails, or since it did. */
   int rechecksLeft(Check check, Division division) {
-    PastChecks before =
-        new PastChecks(
-            standing.checksOf(check.opened().bib()).stream()
-                .filter(c -> c.number() < check.number())
-                .toList());
+    PastChecks before = standing.pastBefore(check);
     return Math.max(0, division.rule().aftermath().rechecks() - before.fails().size());
   }
 

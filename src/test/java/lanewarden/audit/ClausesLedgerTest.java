@@ -88,7 +88,7 @@ abstract class ClausesLedgerTest {
     int attempt = ledger.standing().checksOf(bib).size() + 1;
     return ledger.open(
         new Fact.CheckOpened(
-            bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds));
+            bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds, null));
   }
 
   final void state(String arrow, String draw) throws Exception {

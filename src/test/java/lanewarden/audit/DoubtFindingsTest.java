@@ -158,6 +158,7 @@ class DoubtFindingsTest extends ClausesLedgerTest {
                   null,
                   Length.parse("27 in"),
                   Length.parse("9 in"),
+                  null,
                   null));
       long reading = ledger.read("310 ft/s");
       ledger.say(new Fact.ReadingFlagged(check, reading, "impossible", "shot 1: too much"));

@@ -44,7 +44,13 @@ class FactJsonTest {
   @Test
   void everyKindOfFactIsCovered() {
     Set<Class<?>> tried = facts().map(Object::getClass).collect(Collectors.toSet());
-    assertEquals(Set.of(Fact.class.getPermittedSubclasses()), tried);
+    assertEquals(leaves(Fact.class).collect(Collectors.toSet()), tried);
+  }
+
+  private static Stream<Class<?>> leaves(Class<?> type) {
+    return type.isSealed()
+        ? Stream.of(type.getPermittedSubclasses()).flatMap(FactJsonTest::leaves)
+        : Stream.of(type);
   }
 
   @Test
@@ -84,6 +90,7 @@ class FactJsonTest {
                 1,
                 Mass.parse("350 gr"),
                 Force.parse("60 lbf"),
+                null,
                 null,
                 null,
                 null,

@@ -50,6 +50,12 @@ final class Facts {
         bib, "Nell Ashby", "OC", attempt, Mass.parse("350.5 gr"), Force.parse("60 lbf"));
   }
 
+  /** A recheck under a protest. */
+  static Fact.CheckOpened recheck(String bib, long protest) {
+    return new Fact.CheckOpened(
+        bib, "Nell Ashby", "OC", 1, null, null, null, null, null, null, protest);
+  }
+
   static Fact.ReadingTaken reading(long check, int shot, String speed) {
     return new Fact.ReadingTaken(
         check,
@@ -105,7 +111,8 @@ final class Facts {
             Force.parse("62 lbf"),
             Length.parse("29.25 in"),
             Length.parse("180 mm"),
-            "another bow"),
+            "another bow",
+            null),
         new Fact.SetUpStated(3, Mass.parse("352.5 gr"), Force.parse("61 lbf"), null),
         new Fact.SetUpStated(3, null, null, Force.parse("270 N")),
         new Fact.SetUpStated(3, null, null, null, Length.parse("74 cm"), Length.parse("7 in")),
@@ -161,6 +168,15 @@ final class Facts {
         new Fact.LineHeld(31L, "out of its limits", List.of(3L, 9L)),
         new Fact.LineHeld(null, "the stand was knocked", List.of()),
         new Fact.HoldLifted(40, 41L, "within its limits"),
-        new Fact.HoldLifted(42, null, "it did not move"));
+        new Fact.HoldLifted(42, null, "it did not move"),
+        recheck("103", 50),
+        new ProtestFact.ProtestFiled(
+            3, ProtestFact.Cause.SPOT_CHECK, "captain of the Greens", "the bow was exchanged"),
+        new ProtestFact.ProtestRuled(
+            50, ProtestFact.Answer.UPHELD, 51, "no score for the day", "the recheck was over"),
+        ProtestFact.CorrectionMade.ofBib(3, "104", "Una Ost", "the bib was read upside down"),
+        ProtestFact.CorrectionMade.ofDivision(3, "OC", "entered late"),
+        ProtestFact.CorrectionMade.ofReading(3, 5, Speed.parse("291.50 ft/s"), "a slip"),
+        new ProtestFact.CorrectionConfirmed(52));
   }
 }

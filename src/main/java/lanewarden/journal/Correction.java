@@ -1,0 +1,229 @@
+package lanewarden.journal;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import lanewarden.rules.Rule;
+
+/**
+ * A correction, as folded from the ledger.
+ *
+ * @param number the sequence of the entry that made it
+ * @param at when it was made
+ * @param signer thumbprint of the key of the official who made it
+ * @param fact what is right, and why
+ * @param before what stood there, which the ledger keeps
+ * @param confirmations everything that was signed as its confirmation, in order
+ */
+public record Correction(
+    long number,
+    Instant at,
+    String signer,
+    ProtestFact.CorrectionMade fact,
+    String before,
+    List<Confirmed> confirmations) {
+
+  /** The source of a reading that an official typed, as it stands in the ledger. */
+  public static final String TYPED = "typed";
+
+  /** Copies the list. */
+  public Correction {
+    confirmations = List.copyOf(confirmations);
+  }
+
+  /**
+   * Something signed as a confirmation.
+   *
+   * @param sequence of its entry
+   * @param at when
+   * @param signer thumbprint of the key that signed it
+   * @param objection why it changes nothing; empty where it does
+   */
+  public record Confirmed(
+      long sequence, Instant at, String signer, Optional<Objection> objection) {}
+
+  /** The confirmation with which it took effect, if it did. */
+  public Optional<Confirmed> confirmation() {
+    return confirmations.stream().filter(given -> given.objection().isEmpty()).findFirst();
+  }
+
+  /** Whether it waits for a second signature. */
+  public boolean isOpen() {
+    return confirmation().isEmpty();
+  }
+
+  /** What is right, as text. */
+  public String after() {
+    return switch (fact.what()) {
+      case BIB -> fact.bib() + " " + fact.name();
+      case DIVISION -> Objects.requireNonNull(fact.division());
+      case READING -> Objects.requireNonNull(fact.speed()).toString();
+    };
+  }
+
+  /** What stands in a check where it says what is right; empty where the check has no such. */
+  static Optional<String> before(ProtestFact.CorrectionMade fact, Check check) {
+    return switch (fact.what()) {
+      case BIB -> Optional.of(check.opened().bib() + " " + check.opened().name());
+      case DIVISION -> Optional.of(check.opened().division());
+      case READING -> reading(fact, check).map(reading -> reading.speed().toString());
+    };
+  }
+
+  private static Optional<Fact.ReadingTaken> reading(ProtestFact.CorrectionMade fact, Check check) {
+    return check.shots().stream()
+        .filter(shot -> Objects.equals(shot.sequence(), fact.reading()))
+        .map(Check.TakenShot::reading)
+        .findFirst();
+  }
+
+  Correction confirm(Confirmed given, String stoodThere) {
+    List<Confirmed> more = new ArrayList<>(confirmations);
+    more.add(given);
+    return new Correction(number, at, signer, fact, stoodThere, more);
+  }
+
+  /**
+   * Why it would change nothing in a check; empty where it would.
+   *
+   * @param rules that judge a check, where they are known
+   */
+  Optional<Objection> against(Check check, Function<Check, Optional<Rule>> rules) {
+    if (before(fact, check).filter(after()::equals).isPresent()) {
+      return Optional.of(Objection.NOTHING_NEW);
+    }
+    return switch (fact.what()) {
+      case BIB -> Optional.empty();
+      case DIVISION ->
+          rules.apply(written(check)).isPresent()
+              ? Optional.empty()
+              : Optional.of(Objection.NO_DIVISION);
+      case READING ->
+          reading(fact, check).filter(reading -> reading.source().equals(TYPED)).isPresent()
+              ? Optional.empty()
+              : Optional.of(Objection.MEASURED);
+    };
+  }
+
+  /**
+   * The check as it counts with the correction. Another division or reading takes back its verdict,
+   * so that the rule is asked anew.
+   *
+   * @param rules that judge a check, where they are known
+   */
+  public Check appliedTo(Check check, Function<Check, Optional<Rule>> rules) {
+    Check right = written(check);
+    if (fact.what() == ProtestFact.Part.BIB) {
+      return right;
+    }
+    // Over by what stood there wrongly is no fail; over by what was voided before stays one
+    boolean stays = check.wasOver() && rules.apply(check).filter(r -> isOver(check, r)).isEmpty();
+    Check anew = judgedAnew(right, stays);
+    Check noted = rules.apply(anew).map(anew::notedBy).orElse(anew);
+    return noted.isClosed() ? rules.apply(noted).map(noted::leftBy).orElse(noted) : noted;
+  }
+
+  private static boolean isOver(Check check, Rule rule) {
+    return check.isOverButForFormalities(rule) || check.isOverIfAllCount(rule);
+  }
+
+  private Check written(Check check) {
+    return switch (fact.what()) {
+      case BIB ->
+          with(
+              check,
+              opening(
+                  check,
+                  Objects.requireNonNull(fact.bib()),
+                  Objects.requireNonNull(fact.name()),
+                  check.opened().division()),
+              check.shots());
+      case DIVISION ->
+          with(
+              check,
+              opening(
+                  check,
+                  check.opened().bib(),
+                  check.opened().name(),
+                  Objects.requireNonNull(fact.division())),
+              check.shots());
+      case READING ->
+          with(check, check.opened(), check.shots().stream().map(this::corrected).toList());
+    };
+  }
+
+  private Check.TakenShot corrected(Check.TakenShot shot) {
+    if (!Objects.equals(shot.sequence(), fact.reading())) {
+      return shot;
+    }
+    Fact.ReadingTaken was = shot.reading();
+    Fact.ReadingTaken right =
+        new Fact.ReadingTaken(
+            was.check(),
+            was.shot(),
+            Objects.requireNonNull(fact.speed()),
+            was.raw(),
+            was.source(),
+            was.instrument(),
+            was.at(),
+            was.line(),
+            was.uncertainty(),
+            was.second());
+    return new Check.TakenShot(shot.sequence(), right, shot.voided(), shot.kept(), shot.flags());
+  }
+
+  private static Fact.CheckOpened opening(Check check, String bib, String name, String division) {
+    Fact.CheckOpened was = check.opened();
+    return new Fact.CheckOpened(
+        bib,
+        name,
+        division,
+        was.attempt(),
+        was.arrowMass(),
+        was.drawWeight(),
+        was.certifiedDrawWeight(),
+        was.drawLength(),
+        was.braceHeight(),
+        was.grounds(),
+        was.protest());
+  }
+
+  private static Check with(Check check, Fact.CheckOpened opened, List<Check.TakenShot> shots) {
+    return new Check(
+        check.number(),
+        opened,
+        check.at(),
+        check.signer(),
+        check.ruleBook(),
+        check.phase(),
+        check.setUp(),
+        check.ticked(),
+        shots,
+        check.refused(),
+        check.wasOver(),
+        check.verdict(),
+        check.closed(),
+        check.inQuestion());
+  }
+
+  private static Check judgedAnew(Check check, boolean wasOver) {
+    return new Check(
+        check.number(),
+        check.opened(),
+        check.at(),
+        check.signer(),
+        check.ruleBook(),
+        check.phase(),
+        check.setUp(),
+        check.ticked(),
+        check.shots(),
+        check.refused(),
+        wasOver,
+        Optional.empty(),
+        check.closed(),
+        check.inQuestion());
+  }
+}

@@ -1,0 +1,218 @@
+package lanewarden.journal;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.LongFunction;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.Entry;
+import lanewarden.rules.Rule;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Protests, rulings and corrections while they are folded, and what speaks against those to come.
+ *
+ * <p>Owned by the standing's thread.
+ */
+final class DocketStanding {
+  private final LongFunction<Check> checks;
+  private final Function<Check, Optional<Rule>> rules;
+  private final Map<Long, Protest> protests = new LinkedHashMap<>();
+  private final Map<Long, Correction> corrections = new LinkedHashMap<>();
+  private final Map<Long, Set<String>> signers = new HashMap<>();
+  private final Map<Long, Long> standing = new HashMap<>();
+  private final Set<String> judges = new HashSet<>();
+  private @Nullable String organizer;
+
+  /**
+   * @param checks by their number; throws IllegalArgumentException where there is none
+   * @param rules that judge a check, where they are known
+   */
+  DocketStanding(LongFunction<Check> checks, Function<Check, Optional<Rule>> rules) {
+    this.checks = checks;
+    this.rules = rules;
+  }
+
+  /** Takes an entry that holds no fact: an enrolment may make a judge. */
+  void note(Entry entry) {
+    if (entry.sequence() == 1) {
+      organizer = entry.signer();
+    }
+    Enrolled.of(entry)
+        .filter(Enrolled::isJudge)
+        .filter(judge -> entry.signer().equals(organizer))
+        .ifPresent(judge -> judges.add(judge.thumbprint()));
+  }
+
+  /** Notes who signed for a check: that person does not rule on it. */
+  void note(long sequence, String signer, Fact fact) {
+    checkOf(sequence, fact)
+        .ifPresent(check -> signers.computeIfAbsent(check, c -> new HashSet<>()).add(signer));
+  }
+
+  private static Optional<Long> checkOf(long sequence, Fact fact) {
+    if (fact instanceof Fact.CheckOpened) {
+      return Optional.of(sequence);
+    } else if (fact instanceof Fact.SetUpStated stated) {
+      return Optional.of(stated.check());
+    } else if (fact instanceof Fact.ConditionTicked ticked) {
+      return Optional.of(ticked.check());
+    } else if (fact instanceof Fact.ReadingTaken taken) {
+      return Optional.of(taken.check());
+    } else if (fact instanceof Fact.ReadingVoided voided) {
+      return Optional.of(voided.check());
+    } else if (fact instanceof Fact.ReadingKept kept) {
+      return Optional.of(kept.check());
+    } else if (fact instanceof Fact.VerdictGiven given) {
+      return Optional.of(given.check());
+    } else if (fact instanceof Fact.CheckClosed closed) {
+      return Optional.of(closed.check());
+    }
+    return Optional.empty();
+  }
+
+  /** A check was opened: it may be a recheck under a protest. */
+  void opened(long number, Fact.CheckOpened opening) {
+    if (opening.protest() != null) {
+      protests.computeIfPresent(opening.protest(), (p, protest) -> protest.recheck(number));
+    }
+  }
+
+  /**
+   * Takes a fact.
+   *
+   * @return the check that is to be put in the place of the one of its number, or counted anew
+   */
+  Optional<Check> fold(long sequence, Instant at, String signer, ProtestFact fact) {
+    if (fact instanceof ProtestFact.ProtestFiled filed) {
+      checks.apply(filed.check());
+      protests.put(sequence, new Protest(sequence, at, signer, filed, List.of(), List.of()));
+      return Optional.empty();
+    } else if (fact instanceof ProtestFact.ProtestRuled ruled) {
+      return rule(new Protest.Given(sequence, at, signer, ruled, objection(ruled, signer)));
+    } else if (fact instanceof ProtestFact.CorrectionMade made) {
+      make(sequence, at, signer, made);
+      return Optional.empty();
+    }
+    ProtestFact.CorrectionConfirmed confirmed = (ProtestFact.CorrectionConfirmed) fact;
+    return confirm(
+        confirmed.correction(),
+        new Correction.Confirmed(sequence, at, signer, objection(confirmed, signer)));
+  }
+
+  private Optional<Check> rule(Protest.Given given) {
+    Protest protest = protest(given.fact().protest()).rule(given);
+    protests.put(protest.number(), protest);
+    if (given.objection().isEmpty()) {
+      standing.put(protest.fact().check(), given.fact().stands());
+    }
+    return Optional.of(checks.apply(protest.fact().check()));
+  }
+
+  private void make(long sequence, Instant at, String signer, ProtestFact.CorrectionMade made) {
+    if (!made.isWhole()) {
+      throw new IllegalArgumentException(
+          "a correction of the " + made.what().word() + " has other members");
+    }
+    String before =
+        Correction.before(made, checks.apply(made.check()))
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "check " + made.check() + " has no reading " + made.reading()));
+    corrections.put(sequence, new Correction(sequence, at, signer, made, before, List.of()));
+  }
+
+  private Optional<Check> confirm(long number, Correction.Confirmed given) {
+    Correction made = correction(number);
+    Check check = checks.apply(made.fact().check());
+    boolean effective = given.objection().isEmpty();
+    String before = effective ? Correction.before(made.fact(), check).orElseThrow() : made.before();
+    corrections.put(number, made.confirm(given, before));
+    return effective ? Optional.of(made.appliedTo(check, rules)) : Optional.empty();
+  }
+
+  /** What speaks against a ruling or a confirmation signed with this key now. */
+  Optional<Objection> objection(ProtestFact fact, String signer) {
+    if (fact instanceof ProtestFact.ProtestRuled ruled) {
+      return objection(protest(ruled.protest()), ruled, signer);
+    }
+    return fact instanceof ProtestFact.CorrectionConfirmed confirmed
+        ? objection(correction(confirmed.correction()), signer)
+        : Optional.empty();
+  }
+
+  private Optional<Objection> objection(
+      Protest protest, ProtestFact.ProtestRuled ruled, String signer) {
+    List<Long> all = new ArrayList<>(protest.rechecks());
+    all.add(protest.fact().check());
+    boolean original = ruled.stands() == protest.fact().check();
+    if (!judges.contains(signer)) {
+      return Optional.of(Objection.NO_JUDGE);
+    }
+    if (all.stream().anyMatch(c -> signers.getOrDefault(c, Set.of()).contains(signer))) {
+      return Optional.of(Objection.OWN_CHECK);
+    }
+    if (!protest.isOpen()) {
+      return Optional.of(Objection.RULED_ALREADY);
+    }
+    if (protest.rechecks().stream().anyMatch(c -> !checks.apply(c).isClosed())) {
+      return Optional.of(Objection.RECHECK_RUNS);
+    }
+    if (!all.contains(ruled.stands())) {
+      return Optional.of(Objection.OTHER_CHECK);
+    }
+    if (!original && !settles(checks.apply(ruled.stands()))) {
+      return Optional.of(Objection.NO_OUTCOME);
+    }
+    return !original && ruled.ruling() == ProtestFact.Answer.DISMISSED
+        ? Optional.of(Objection.DISMISSED)
+        : Optional.empty();
+  }
+
+  private static boolean settles(Check recheck) {
+    return recheck.outcome().isPresent() && !recheck.inQuestion();
+  }
+
+  private Optional<Objection> objection(Correction correction, String signer) {
+    if (correction.signer().equals(signer)) {
+      return Optional.of(Objection.SAME_PERSON);
+    }
+    return correction.isOpen()
+        ? correction.against(checks.apply(correction.fact().check()), rules)
+        : Optional.of(Objection.CONFIRMED_ALREADY);
+  }
+
+  private Protest protest(long number) {
+    Protest protest = protests.get(number);
+    if (protest == null) {
+      throw new IllegalArgumentException("there is no protest " + number);
+    }
+    return protest;
+  }
+
+  private Correction correction(long number) {
+    Correction correction = corrections.get(number);
+    if (correction == null) {
+      throw new IllegalArgumentException("there is no correction " + number);
+    }
+    return correction;
+  }
+
+  /** The check whose outcome counts for one that is no recheck: itself, unless a judge ruled. */
+  Check counting(Check check) {
+    Long stands = standing.get(check.number());
+    return stands == null ? check : checks.apply(stands);
+  }
+
+  Docket docket() {
+    return new Docket(List.copyOf(protests.values()), List.copyOf(corrections.values()));
+  }
+}

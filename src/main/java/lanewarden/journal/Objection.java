@@ -1,0 +1,43 @@
+package lanewarden.journal;
+
+/**
+ * What speaks against a ruling or the confirmation of a correction. One that has an objection
+ * against it changes nothing, whoever signed it.
+ */
+public enum Objection {
+  /** Only judges rule. */
+  NO_JUDGE("it is signed with a key that was not enrolled as a judge's"),
+  /** Nobody rules on a check of their own. */
+  OWN_CHECK("it is signed by somebody who signed for the check in dispute or a recheck of it"),
+  /** A ruling stands until there is another protest. */
+  RULED_ALREADY("the protest had its ruling"),
+  /** A recheck under the protest is at the line. */
+  RECHECK_RUNS("a recheck was still at the line"),
+  /** The check that is to count has nothing to do with the protest. */
+  OTHER_CHECK("the check that is to stand is neither the one in dispute nor a recheck of it"),
+  /** The recheck that is to count came to nothing. */
+  NO_OUTCOME("the recheck that is to stand has no outcome, or its instrument is in doubt"),
+  /** Who dismisses a protest lets the check in dispute stand. */
+  DISMISSED("it dismisses the protest, and yet lets another check stand"),
+  /** A correction needs two persons. */
+  SAME_PERSON("it is signed with the key that made the correction"),
+  /** A correction is confirmed once. */
+  CONFIRMED_ALREADY("it had been confirmed before"),
+  /** Bytes of an instrument are evidence. */
+  MEASURED("the reading was measured, and only a typed one can be corrected"),
+  /** Nothing could judge the check. */
+  NO_DIVISION("the rule book of the check has no such division"),
+  /** It says what stands there already. */
+  NOTHING_NEW("it changes nothing");
+
+  private final String words;
+
+  Objection(String words) {
+    this.words = words;
+  }
+
+  /** The objection as a clause, for example behind "It has no effect: ". */
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,68 @@
+package lanewarden.journal;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A protest with what was done about it, as folded from the ledger.
+ *
+ * @param number the sequence of the entry that filed it
+ * @param at when it was filed
+ * @param signer thumbprint of the key of the official who took it down
+ * @param fact the check in dispute, who files, and why
+ * @param rechecks the checks that stand beside the one in dispute, in the order opened
+ * @param rulings everything that was signed as a ruling on it, in order
+ */
+public record Protest(
+    long number,
+    Instant at,
+    String signer,
+    ProtestFact.ProtestFiled fact,
+    List<Long> rechecks,
+    List<Given> rulings) {
+
+  /** Copies the lists. */
+  public Protest {
+    rechecks = List.copyOf(rechecks);
+    rulings = List.copyOf(rulings);
+  }
+
+  /**
+   * Something signed as a ruling.
+   *
+   * @param sequence of its entry
+   * @param at when
+   * @param signer thumbprint of the key that signed it
+   * @param objection why it changes nothing; empty where it is a ruling
+   */
+  public record Given(
+      long sequence,
+      Instant at,
+      String signer,
+      ProtestFact.ProtestRuled fact,
+      Optional<Objection> objection) {}
+
+  /** The ruling, if a judge gave one that has no objection against it. */
+  public Optional<Given> ruling() {
+    return rulings.stream().filter(given -> given.objection().isEmpty()).findFirst();
+  }
+
+  /** Whether it waits for a ruling. */
+  public boolean isOpen() {
+    return ruling().isEmpty();
+  }
+
+  Protest recheck(long check) {
+    List<Long> more = new ArrayList<>(rechecks);
+    more.add(check);
+    return new Protest(number, at, signer, fact, more, rulings);
+  }
+
+  Protest rule(Given given) {
+    List<Given> more = new ArrayList<>(rulings);
+    more.add(given);
+    return new Protest(number, at, signer, fact, rechecks, more);
+  }
+}
