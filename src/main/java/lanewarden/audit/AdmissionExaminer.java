@@ -26,8 +26,7 @@ final class AdmissionExaminer {
   }
 
   /** Looks at a check that was just opened. */
-  void opened(Check now, List<Check> earlier, Division division) {
-    PastChecks past = new PastChecks(earlier);
+  void opened(Check now, PastChecks past, Division division) {
     String grounds = now.opened().grounds();
     Optional<Obstacle> obstacle =
         Obstacle.to(division, now.opened().bib(), past, standing.draw(division.code()));

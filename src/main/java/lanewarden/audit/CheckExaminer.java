@@ -1,14 +1,15 @@
 package lanewarden.audit;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
+import lanewarden.journal.Correction;
 import lanewarden.journal.Fact;
+import lanewarden.journal.PastChecks;
+import lanewarden.journal.ProtestFact;
 import lanewarden.journal.Standing;
 import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
@@ -27,9 +28,12 @@ final class CheckExaminer {
   private final AdmissionExaminer admissions;
   private final PreparationExaminer preparation;
   private final DoubtExaminer doubts;
-  private final Map<Long, String> bibs = new HashMap<>();
+  private final ProtestExaminer protests;
   private final Set<Long> open = new HashSet<>();
   private final Set<Long> voided = new HashSet<>();
+
+  /** Checks that left the line, and of which a correction asks the rule anew. */
+  private final Set<Long> reopened = new HashSet<>();
 
   CheckExaminer(Standing standing, List<Finding> findings) {
     this.standing = standing;
@@ -38,12 +42,12 @@ final class CheckExaminer {
     this.admissions = new AdmissionExaminer(standing, findings);
     this.preparation = new PreparationExaminer(findings);
     this.doubts = new DoubtExaminer(findings);
+    this.protests = new ProtestExaminer(standing, findings);
   }
 
   /** Looks at a fact that was just folded into the standing. */
   void examine(long entry, Fact fact) {
     if (fact instanceof Fact.CheckOpened opened) {
-      bibs.put(entry, opened.bib());
       preparation.opened(entry, opened);
       opened(entry, opened);
       open.add(entry);
@@ -66,24 +70,53 @@ final class CheckExaminer {
       doubts.turned(entry, fact, check(declared.check()));
     } else if (fact instanceof Fact.ReadingFlagged flag) {
       Check flagged = check(flag.check());
-      refuseIfClosed(entry, flag.check(), "A reading was flagged");
+      refuseUnlessAskedAnew(entry, flag.check(), "A reading was flagged");
       doubts.flagged(entry, flag, flagged, division(flagged));
     } else if (fact instanceof Fact.ReadingKept kept) {
       refuseIfClosed(entry, kept.check(), "A reading was let count");
       doubts.kept(entry, kept, check(kept.check()));
       doubts.turned(entry, fact, check(kept.check()));
     } else if (fact instanceof Fact.VerdictGiven given) {
-      refuseIfClosed(entry, given.check(), "A verdict was given");
+      refuseUnlessAskedAnew(entry, given.check(), "A verdict was given");
+      reopened.remove(given.check());
       verdicts.given(entry, given, check(given.check()));
       doubts.decided(entry, check(given.check()), division(check(given.check())));
     } else if (fact instanceof Fact.CheckClosed closed) {
       refuseIfClosed(entry, closed.check(), "The check was closed once more");
       closed(entry, closed);
       open.remove(closed.check());
+    } else if (fact instanceof ProtestFact.CorrectionConfirmed confirmed) {
+      corrected(entry, confirmed);
     }
   }
 
+  /** A correction of division or reading takes the verdict back, and one is given anew. */
+  private void corrected(long entry, ProtestFact.CorrectionConfirmed confirmed) {
+    standing
+        .docket()
+        .correction(confirmed.correction())
+        .filter(Correction::askedAnew)
+        .filter(correction -> correction.confirmation().orElseThrow().sequence() == entry)
+        .map(correction -> check(correction.fact().check()))
+        .ifPresent(
+            check -> {
+              verdicts.fell(entry, check, "a correction took effect");
+              reopened.add(check.number());
+            });
+  }
+
   private void opened(long entry, Fact.CheckOpened opened) {
+    onlyOne(entry);
+    Check now = check(entry);
+    Long protest = opened.protest();
+    if (protest == null) {
+      called(now);
+    } else {
+      protests.opened(now, protest);
+    }
+  }
+
+  private void onlyOne(long entry) {
     for (long other : open) {
       add(
           Kind.ORDER,
@@ -91,21 +124,25 @@ final class CheckExaminer {
           entry,
           other);
     }
-    List<Check> all = standing.checksOf(opened.bib());
-    Check now = all.get(all.size() - 1);
-    if (all.size() > 1) {
-      sameAsBefore(now, all.get(all.size() - 2));
+  }
+
+  private void called(Check now) {
+    Fact.CheckOpened opened = now.opened();
+    PastChecks past = standing.pastBefore(now);
+    int attempt = past.all().size() + 1;
+    if (attempt > 1) {
+      sameAsBefore(now, past.all().get(attempt - 2));
     }
-    if (opened.attempt() != all.size()) {
+    if (opened.attempt() != attempt) {
       add(
           Kind.ORDER,
           Wording.check(now)
               + " is numbered attempt "
               + opened.attempt()
               + ", but it is number "
-              + all.size()
+              + attempt
               + " of this bib.",
-          entry);
+          now.number());
     }
     Optional<Division> division = division(now);
     if (division.isEmpty()) {
@@ -115,9 +152,9 @@ final class CheckExaminer {
               + ": the rule book in force has no division "
               + opened.division()
               + ", so no rule governs it.",
-          entry);
+          now.number());
     } else {
-      admissions.opened(now, all.subList(0, all.size() - 1), division.get());
+      admissions.opened(now, past, division.get());
     }
   }
 
@@ -257,6 +294,12 @@ final class CheckExaminer {
         + " It uses up a re-check.";
   }
 
+  private void refuseUnlessAskedAnew(long entry, long number, String what) {
+    if (!reopened.contains(number)) {
+      refuseIfClosed(entry, number, what);
+    }
+  }
+
   private void refuseIfClosed(long entry, long number, String what) {
     if (!open.contains(number)) {
       add(
@@ -298,9 +341,8 @@ final class CheckExaminer {
   }
 
   private Check check(long number) {
-    return standing.checksOf(bibs.getOrDefault(number, "")).stream()
-        .filter(c -> c.number() == number)
-        .findFirst()
+    return standing
+        .find(number)
         .orElseThrow(() -> new IllegalStateException("check " + number + " was not folded"));
   }
 

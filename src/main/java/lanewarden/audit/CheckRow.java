@@ -64,7 +64,12 @@ record CheckRow(
    */
   record Reading(String text, boolean voided, String marks) {}
 
-  static CheckRow of(Check check, FigureWorth worth, Map<String, String> names, Set<Long> faulty) {
+  static CheckRow of(
+      Check check,
+      FigureWorth worth,
+      Map<String, String> names,
+      Set<Long> faulty,
+      List<String> disputes) {
     Fact.CheckOpened opened = check.opened();
     String signer = check.verdict().map(Check.GivenVerdict::signer).orElse(check.signer());
     return new CheckRow(
@@ -77,7 +82,7 @@ record CheckRow(
         opened.division(),
         opened.attempt(),
         check.shots().stream().map(CheckRow::reading).toList(),
-        notes(check, faulty),
+        notes(check, faulty, disputes),
         OutcomeMark.of(check),
         reason(check),
         follows(check),
@@ -106,8 +111,8 @@ record CheckRow(
     return new Reading(shot.reading().speed().toString(), !shot.counts(), String.join(", ", marks));
   }
 
-  private static List<String> notes(Check check, Set<Long> faulty) {
-    List<String> notes = new ArrayList<>();
+  private static List<String> notes(Check check, Set<Long> faulty, List<String> disputes) {
+    List<String> notes = new ArrayList<>(disputes);
     if (check.phase() != Phase.BEFORE) {
       notes.add("Opened " + check.phase().phrase());
     }

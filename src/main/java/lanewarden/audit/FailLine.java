@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.Standing;
 
 /**
  * A competitor who did not pass at the first check: every attempt, and how it ended.
@@ -26,23 +27,32 @@ record FailLine(
    */
   record Attempt(int number, long check, OutcomeMark outcome, String reason, String follows) {}
 
-  /** Everyone with a check that did not end within, in the order first called. */
-  static List<FailLine> of(List<Check> checks) {
+  /**
+   * Everyone with a check that did not end within, in the order first called. Rechecks under a
+   * protest are no attempts; where one counts by a ruling, the end says so.
+   */
+  static List<FailLine> of(Standing standing) {
     Map<String, List<Check>> byBib = new LinkedHashMap<>();
-    for (Check check : checks) {
-      byBib.computeIfAbsent(check.opened().bib(), b -> new ArrayList<>()).add(check);
+    for (Check check : standing.checks()) {
+      if (check.opened().protest() == null) {
+        byBib.computeIfAbsent(check.opened().bib(), b -> new ArrayList<>()).add(check);
+      }
     }
     return byBib.values().stream()
-        .filter(of -> of.size() > 1 || !isWithin(of.get(0)))
-        .map(FailLine::line)
+        .filter(of -> of.size() > 1 || !isWithin(of.get(0)) || !isWithin(counting(of, standing)))
+        .map(of -> line(of, counting(of, standing)))
         .toList();
+  }
+
+  private static Check counting(List<Check> checks, Standing standing) {
+    return standing.counting(checks.get(checks.size() - 1));
   }
 
   private static boolean isWithin(Check check) {
     return check.outcome().equals(Optional.of(Outcome.WITHIN));
   }
 
-  private static FailLine line(List<Check> checks) {
+  private static FailLine line(List<Check> checks, Check counts) {
     Check last = checks.get(checks.size() - 1);
     boolean failed = checks.stream().anyMatch(c -> c.outcome().equals(Optional.of(Outcome.OVER)));
     return new FailLine(
@@ -50,8 +60,10 @@ record FailLine(
         last.opened().name(),
         last.opened().division(),
         checks.stream().map(FailLine::attempt).toList(),
-        end(last, failed),
-        OutcomeMark.of(last).shape());
+        counts.equals(last)
+            ? end(last, failed)
+            : OutcomeMark.of(counts).word() + " by the ruling on protest " + counts.opened().protest(),
+        OutcomeMark.of(counts).shape());
   }
 
   private static String end(Check last, boolean failed) {

@@ -38,6 +38,12 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     READINGS(true, "Verdicts that list other readings than stood"),
     /** A check that the rule does not allow. */
     ADMISSION(true, "Checks that the rule does not allow"),
+    /** A recheck that no protest allows. */
+    RECHECK(true, "Rechecks that no open protest allows"),
+    /** A ruling that has an objection against it. */
+    RULING(true, "Rulings without effect"),
+    /** A confirmation that has an objection against it. */
+    CORRECTION(true, "Confirmations of corrections without effect"),
     /** What cannot be done while the line is held. */
     HELD(true, "Done while the line was held"),
     /** A verification that ended otherwise than its shots say. */
@@ -60,6 +66,14 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     VERIFICATION_TYPED(false, "Verifications of a connected instrument passed on typed values"),
     /** A line that closed, with a reason, without the verification that was due. */
     VERIFICATION_SKIPPED(false, "Closed without the verification that was due"),
+    /** A protest that nobody ruled on. */
+    PROTEST_OPEN(false, "Protests without a ruling"),
+    /** A protest with its ruling, and the outcome that counts. */
+    RULED(false, "Protests and their rulings"),
+    /** A correction that took effect. */
+    CORRECTED(false, "Corrections"),
+    /** A correction that nobody else confirmed. */
+    CORRECTION_OPEN(false, "Corrections without a second signature"),
     /** A check that the rule does not call for by itself. */
     GROUNDS(false, "Checks called on grounds of their own"),
     /** One and the same archer whose readings could not be believed, check after check. */

@@ -97,6 +97,7 @@ final class LedgerFold implements Consumer<Examined> {
   Evidence finish(Verification verification) {
     checks.finish();
     instrument.finish();
+    new ProtestExaminer(standing, findings).finish();
     new UndecidedExaminer(standing, findings).finish();
     station.finish(verification.officials(), verification.organizer());
     verification.faults().forEach(f -> faulty.add(f.sequence()));

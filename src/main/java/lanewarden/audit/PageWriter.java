@@ -80,7 +80,8 @@ final class PageWriter {
         evidence.openings().pages(),
         VerificationSheet.of(evidence.standing(), names),
         divisions(),
-        FailLine.of(checks),
+        FailLine.of(evidence.standing()),
+        ProtestSheet.of(evidence.standing(), names),
         checks.stream().map(this::row).toList());
   }
 
@@ -227,6 +228,10 @@ final class PageWriter {
             .flatMap(book -> book.division(check.opened().division()))
             .map(Division::rule);
     return CheckRow.of(
-        check, FigureWorth.of(check, rule, evidence.openings()), names, evidence.faulty());
+        check,
+        FigureWorth.of(check, rule, evidence.openings()),
+        names,
+        evidence.faulty(),
+        ProtestSheet.notes(evidence.standing(), check));
   }
 }

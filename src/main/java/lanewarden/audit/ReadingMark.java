@@ -1,9 +1,11 @@
 package lanewarden.audit;
 
+import lanewarden.journal.Correction;
+
 /** The words of the journal for where a reading came from, as far as an audit tells them apart. */
 final class ReadingMark {
   /** An official's keyboard. */
-  static final String TYPED = "typed";
+  static final String TYPED = Correction.TYPED;
 
   private static final String PORT = "serial port";
 

@@ -32,6 +32,7 @@ record ReportPage(
     VerificationSheet verifications,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
+    ProtestSheet protests,
     List<CheckRow> checks) {
 
   /** A fault of the ledger. */

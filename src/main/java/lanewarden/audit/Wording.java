@@ -56,6 +56,11 @@ final class Wording {
     return "“" + text + "”";
   }
 
+  /** Words as they begin a sentence. */
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   static String check(Check check) {
     return "Check "
         + check.number()

@@ -109,6 +109,11 @@ final class LineSession {
       case BREAK -> station.proving().breakOff(rest);
       case HOLD -> station.proving().hold(rest);
       case LIFT -> station.proving().lift(rest);
+      case PROTEST -> new DocketWords(station.protests()).file(rest);
+      case RECHECK -> station.recheck(DocketWords.protest(rest));
+      case RULE -> new DocketWords(station.protests()).rule(rest);
+      case CORRECT -> new DocketWords(station.protests()).correct(rest);
+      case CONFIRM -> new DocketWords(station.protests()).confirm(rest);
       case CLOSE -> {
         station.closeLine(rest.replaceFirst("(?i)^because\\s+", ""));
         return false;

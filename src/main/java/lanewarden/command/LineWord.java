@@ -45,6 +45,18 @@ enum LineWord {
   HOLD("REASON", "hold the line for a doubt about the instrument: no calls, no verdicts"),
   /** A hold is lifted. */
   LIFT("REASON", "lift a hold that was put on by hand; else only a good verification does"),
+  /** Somebody disputes a check. */
+  PROTEST("CHECK [as OCCASION] by WHO because WHY", "take down a protest, or as spot check, re-test, referral"),
+  /** A check in dispute is shot again. */
+  RECHECK("PROTEST", "call the archer of a protest: the recheck stands beside the check"),
+  /** A judge rules. */
+  RULE(
+      "PROTEST upheld|dismissed CHECK: CONSEQUENCE because WHY",
+      "a judge on duty rules, and says which check counts"),
+  /** Something was written down wrongly. */
+  CORRECT("CHECK bib|division|#SHOT RIGHT because WHY", "correct what was written down wrongly"),
+  /** A second person confirms. */
+  CONFIRM("CORRECTION", "confirm somebody else's correction; only then is it in effect"),
   /** Another phase of the event begins. */
   PHASE("WORD [because WHY]", "begin a phase: before, during, after; back only with a reason"),
   /** Draws who is to be checked. */
@@ -75,12 +87,17 @@ enum LineWord {
     return typed.substring(name().length()).strip();
   }
 
+  /** The word with what follows it. */
+  String form() {
+    return (name().toLowerCase(Locale.ROOT) + " " + after).strip();
+  }
+
   /** All words, a line each. */
   static String list() {
     return Arrays.stream(values())
         .map(
             w -> {
-              String form = (w.name().toLowerCase(Locale.ROOT) + " " + w.after).strip();
+              String form = w.form();
               return "  " + form + " ".repeat(Math.max(2, COLUMN - form.length())) + w.meaning;
             })
         .collect(Collectors.joining("\n"));

@@ -31,6 +31,7 @@ final class Narration {
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
     told.addAll(ProvingNarration.of(now.verification()));
+    told.addAll(DocketNarration.open(now.docket()));
     now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
     if (stuck(now)) {
       told.add(waiting(now));
@@ -56,6 +57,7 @@ final class Narration {
     }
     now.check().ifPresent(view -> told.addAll(check(same, view)));
     told.addAll(ProvingNarration.between(before.verification(), now.verification()));
+    told.addAll(DocketNarration.between(before.docket(), now.docket()));
     // A line of a check is told with the check
     now.refused()
         .filter(line -> line.check() == null && !now.refused().equals(before.refused()))
@@ -142,19 +144,29 @@ final class Narration {
 
   private static Notice called(CheckView view) {
     Fact.CheckOpened opened = view.check().opened();
-    return Notice.of(
+    Notice called =
+        Notice.of(
             "check",
             opened.bib()
                 + " "
                 + opened.name()
                 + ", "
                 + view.division().name()
-                + (opened.attempt() == 1 ? "" : ", check " + opened.attempt()))
+                + which(opened))
         .with("check", view.check().number())
         .with("bib", opened.bib())
         .with("name", opened.name())
         .with("division", opened.division())
         .with("attempt", opened.attempt());
+    Long protest = opened.protest();
+    return protest == null ? called : called.with("protest", protest);
+  }
+
+  private static String which(Fact.CheckOpened opened) {
+    if (opened.protest() != null) {
+      return ", recheck under protest " + opened.protest();
+    }
+    return opened.attempt() == 1 ? "" : ", check " + opened.attempt();
   }
 
   private static Notice reading(TakenShot shot, CheckView view) {

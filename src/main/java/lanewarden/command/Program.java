@@ -41,6 +41,11 @@ public final class Program {
     add(program, "plan", new PlanCommand(workplace));
     add(program, "adopt", new AdoptCommand(workplace));
     add(program, "draw", new DrawCommand(workplace));
+    add(program, "protest", new ProtestCommand(workplace));
+    add(program, "ruling", new RulingCommand(workplace));
+    add(program, "correct", new CorrectCommand(workplace));
+    add(program, "confirm", new ConfirmCommand(workplace));
+    add(program, "docket", new DocketCommand(workplace));
     add(program, "kiosk", new KioskCommand(workplace));
     add(program, "studio", new StudioCommand(terminal, studio));
     add(program, "listen", new ListenCommand(workplace));

@@ -55,8 +55,17 @@ public record Correction(
     return confirmation().isEmpty();
   }
 
+  /** Whether it took effect on what the rule judges: then its verdict is given anew. */
+  public boolean askedAnew() {
+    return fact.what() != ProtestFact.Part.BIB && !isOpen();
+  }
+
   /** What is right, as text. */
   public String after() {
+    return after(fact);
+  }
+
+  private static String after(ProtestFact.CorrectionMade fact) {
     return switch (fact.what()) {
       case BIB -> fact.bib() + " " + fact.name();
       case DIVISION -> Objects.requireNonNull(fact.division());
@@ -87,25 +96,23 @@ public record Correction(
   }
 
   /**
-   * Why it would change nothing in a check; empty where it would.
+   * Why a correction would change nothing in a check; empty where it would.
    *
    * @param rules that judge a check, where they are known
    */
-  Optional<Objection> against(Check check, Function<Check, Optional<Rule>> rules) {
-    if (before(fact, check).filter(after()::equals).isPresent()) {
+  static Optional<Objection> against(
+      ProtestFact.CorrectionMade fact, Check check, Function<Check, Optional<Rule>> rules) {
+    if (before(fact, check).equals(Optional.of(after(fact)))) {
       return Optional.of(Objection.NOTHING_NEW);
     }
-    return switch (fact.what()) {
-      case BIB -> Optional.empty();
-      case DIVISION ->
-          rules.apply(written(check)).isPresent()
-              ? Optional.empty()
-              : Optional.of(Objection.NO_DIVISION);
-      case READING ->
-          reading(fact, check).filter(reading -> reading.source().equals(TYPED)).isPresent()
-              ? Optional.empty()
-              : Optional.of(Objection.MEASURED);
-    };
+    boolean judged =
+        fact.what() != ProtestFact.Part.DIVISION || rules.apply(written(fact, check)).isPresent();
+    boolean typed =
+        fact.what() != ProtestFact.Part.READING
+            || reading(fact, check).filter(reading -> reading.source().equals(TYPED)).isPresent();
+    return !judged
+        ? Optional.of(Objection.NO_DIVISION)
+        : typed ? Optional.empty() : Optional.of(Objection.MEASURED);
   }
 
   /**
@@ -115,7 +122,7 @@ public record Correction(
    * @param rules that judge a check, where they are known
    */
   public Check appliedTo(Check check, Function<Check, Optional<Rule>> rules) {
-    Check right = written(check);
+    Check right = written(fact, check);
     if (fact.what() == ProtestFact.Part.BIB) {
       return right;
     }
@@ -130,7 +137,7 @@ public record Correction(
     return check.isOverButForFormalities(rule) || check.isOverIfAllCount(rule);
   }
 
-  private Check written(Check check) {
+  private static Check written(ProtestFact.CorrectionMade fact, Check check) {
     return switch (fact.what()) {
       case BIB ->
           with(
@@ -151,11 +158,12 @@ public record Correction(
                   Objects.requireNonNull(fact.division())),
               check.shots());
       case READING ->
-          with(check, check.opened(), check.shots().stream().map(this::corrected).toList());
+          with(check, check.opened(), check.shots().stream().map(shot -> corrected(fact, shot)).toList());
     };
   }
 
-  private Check.TakenShot corrected(Check.TakenShot shot) {
+  private static Check.TakenShot corrected(
+      ProtestFact.CorrectionMade fact, Check.TakenShot shot) {
     if (!Objects.equals(shot.sequence(), fact.reading())) {
       return shot;
     }

@@ -139,10 +139,13 @@ final class DocketStanding {
     return effective ? Optional.of(made.appliedTo(check, rules)) : Optional.empty();
   }
 
-  /** What speaks against a ruling or a confirmation signed with this key now. */
+  /** What speaks against a ruling, a correction or a confirmation signed with this key now. */
   Optional<Objection> objection(ProtestFact fact, String signer) {
     if (fact instanceof ProtestFact.ProtestRuled ruled) {
       return objection(protest(ruled.protest()), ruled, signer);
+    }
+    if (fact instanceof ProtestFact.CorrectionMade made) {
+      return Correction.against(made, checks.apply(made.check()), rules);
     }
     return fact instanceof ProtestFact.CorrectionConfirmed confirmed
         ? objection(correction(confirmed.correction()), signer)
@@ -169,7 +172,7 @@ final class DocketStanding {
     if (!all.contains(ruled.stands())) {
       return Optional.of(Objection.OTHER_CHECK);
     }
-    if (!original && !settles(checks.apply(ruled.stands()))) {
+    if (!original && !Protest.settles(checks.apply(ruled.stands()))) {
       return Optional.of(Objection.NO_OUTCOME);
     }
     return !original && ruled.ruling() == ProtestFact.Answer.DISMISSED
@@ -177,16 +180,13 @@ final class DocketStanding {
         : Optional.empty();
   }
 
-  private static boolean settles(Check recheck) {
-    return recheck.outcome().isPresent() && !recheck.inQuestion();
-  }
-
   private Optional<Objection> objection(Correction correction, String signer) {
     if (correction.signer().equals(signer)) {
       return Optional.of(Objection.SAME_PERSON);
     }
     return correction.isOpen()
-        ? correction.against(checks.apply(correction.fact().check()), rules)
+        ? Correction.against(
+            correction.fact(), checks.apply(correction.fact().check()), rules)
         : Optional.of(Objection.CONFIRMED_ALREADY);
   }
 

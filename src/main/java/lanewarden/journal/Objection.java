@@ -16,7 +16,7 @@ public enum Objection {
   /** The check that is to count has nothing to do with the protest. */
   OTHER_CHECK("the check that is to stand is neither the one in dispute nor a recheck of it"),
   /** The recheck that is to count came to nothing. */
-  NO_OUTCOME("the recheck that is to stand has no outcome, or its instrument is in doubt"),
+  NO_OUTCOME("the recheck that is to stand was not decided, or its instrument is in doubt"),
   /** Who dismisses a protest lets the check in dispute stand. */
   DISMISSED("it dismisses the protest, and yet lets another check stand"),
   /** A correction needs two persons. */

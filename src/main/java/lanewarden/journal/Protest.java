@@ -54,6 +54,12 @@ public record Protest(
     return ruling().isEmpty();
   }
 
+  /** Whether a recheck came to an outcome that can count in the place of another. */
+  public static boolean settles(Check recheck) {
+    return !recheck.inQuestion()
+        && recheck.outcome().filter(outcome -> outcome != Outcome.NOT_DECIDED).isPresent();
+  }
+
   Protest recheck(long check) {
     List<Long> more = new ArrayList<>(rechecks);
     more.add(check);

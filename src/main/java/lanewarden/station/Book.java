@@ -204,12 +204,16 @@ final class Book implements AutoCloseable {
   }
 
   private CheckView view(Check check) {
-    Division division =
-        standing
-            .ruleBook(check.ruleBook())
-            .flatMap(b -> b.division(check.opened().division()))
-            .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
+    Division division = division(check);
     return new CheckView(check, division, admission().rechecksLeft(check, division));
+  }
+
+  /** The division whose rule governs a check. */
+  Division division(Check check) {
+    return standing
+        .ruleBook(check.ruleBook())
+        .flatMap(b -> b.division(check.opened().division()))
+        .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
   }
 
   /** Who may be called, as things stand. */

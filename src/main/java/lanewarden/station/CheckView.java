@@ -121,9 +121,17 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
 
   /** What the rule says follows this outcome, for people; empty where nothing does. */
   public Optional<String> follows() {
+    if (isRecheck()) {
+      return outcome().map(decided -> "a judge's ruling on protest " + check.opened().protest());
+    }
     return check.inQuestion()
         ? Optional.of("a re-check that uses none up, since the instrument is in doubt")
         : check.verdict().flatMap(this::follows);
+  }
+
+  /** Whether it stands beside another check, under a protest. */
+  public boolean isRecheck() {
+    return check.opened().protest() != null;
   }
 
   private Optional<String> follows(Check.GivenVerdict given) {
@@ -145,6 +153,9 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
    * Whether the competitor may be called once more after this outcome, as far as this check says.
    */
   public boolean mayComeBack() {
+    if (isRecheck()) {
+      return false;
+    }
     if (check.inQuestion()) {
       return true;
     }

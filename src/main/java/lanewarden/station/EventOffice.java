@@ -1,13 +1,17 @@
 package lanewarden.station;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.chronograph.TypedEntry;
+import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 
 /**
- * What is signed into an event's ledger while no station runs: the draw, and another rule book.
+ * What is signed into an event's ledger while no station runs: the draw, another rule book,
+ * protests and corrections.
  *
  * @param folder the event's
  * @param here where time comes from
@@ -61,6 +65,29 @@ public record EventOffice(EventFolder folder, Surroundings here) {
       Fact.DrawMade draw = book.draw(division, seed);
       book.append(key, List.of(in, draw, out));
       return draw;
+    }
+  }
+
+  /**
+   * Protests, rulings and corrections, each signed by an official who signs in for it.
+   *
+   * @param passphrase of the official's key; is wiped
+   * @throws StationException if the passphrase is wrong; each act throws too if a station runs
+   */
+  public Protests protests(String official, char[] passphrase) throws StationException {
+    SigningKey key = folder.key(official, passphrase);
+    return new Protests(
+        deed -> signed(key, deed), new TypedEntry(folder.profile().plausible(), here.clock()));
+  }
+
+  private Docket signed(SigningKey key, Protests.Deed deed) throws StationException {
+    try (Book book = open()) {
+      List<Fact> facts = new ArrayList<>();
+      facts.add(new Fact.OfficialSignedIn(book.nameOf(key)));
+      facts.addAll(deed.facts(book, key.thumbprint()));
+      facts.add(new Fact.OfficialSignedOut(book.nameOf(key)));
+      book.append(key, facts);
+      return book.standing().docket();
     }
   }
 

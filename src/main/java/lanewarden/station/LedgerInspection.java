@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lanewarden.journal.Docket;
 import lanewarden.journal.FactRefused;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Examined;
@@ -23,6 +24,7 @@ import lanewarden.ledger.Verification;
  * @param station whose ledger it says it is
  * @param organizer thumbprint of the key that everything rests on: compare it with the printed one
  * @param officials who may sign, with their thumbprints
+ * @param docket every protest and correction, as far as the entries could be understood
  * @param faults everything that is wrong
  */
 public record LedgerInspection(
@@ -32,6 +34,7 @@ public record LedgerInspection(
     Optional<String> station,
     Optional<String> organizer,
     List<Signatory> officials,
+    Docket docket,
     List<Fault> faults) {
 
   /** Somebody who may sign. */
@@ -108,6 +111,7 @@ public record LedgerInspection(
         found.station(),
         found.organizer(),
         found.officials().stream().map(o -> new Signatory(o.name(), o.thumbprint())).toList(),
+        meaning.docket(),
         faults);
   }
 
@@ -160,6 +164,10 @@ public record LedgerInspection(
                           + ". Behind it, no entry was tried for its meaning."));
         }
       }
+    }
+
+    Docket docket() {
+      return standing.docket();
     }
 
     Optional<Fault> fault() {

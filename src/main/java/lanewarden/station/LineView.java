@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.util.Optional;
 import lanewarden.chronograph.LinkState;
+import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.Head;
 import lanewarden.rules.Phase;
@@ -20,6 +21,7 @@ import lanewarden.rules.Phase;
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
  * @param verification how far the instrument can be believed
+ * @param docket every protest and every correction
  * @param head the ledger's last entry
  * @param trouble what keeps the line from going on, as a full disk does
  * @param unwritten signals that were received and wait to be written
@@ -36,6 +38,7 @@ public record LineView(
     Optional<Fact.LineRefused> refused,
     Progress progress,
     VerificationView verification,
+    Docket docket,
     Head head,
     Optional<Trouble> trouble,
     int unwritten) {

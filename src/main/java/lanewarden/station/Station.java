@@ -10,6 +10,7 @@ import java.util.function.LongSupplier;
 import lanewarden.chronograph.Instrument;
 import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
+import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.roster.Competitor;
@@ -110,6 +111,7 @@ public final class Station implements AutoCloseable {
         intake.refused(),
         book.progress(),
         proving.view(book.standing()),
+        book.standing().docket(),
         book.head(),
         intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
         intake.size());
@@ -181,10 +183,24 @@ public final class Station implements AutoCloseable {
    * @param grounds signed with the call: the word of what made the pass lapse, or a judge's words
    * @throws StationException as the plain call does, and if the grounds are not what it takes
    */
-  public synchronized void call(String bibOrName, String grounds) throws StationException {
+  public void call(String bibOrName, String grounds) throws StationException {
+    called(calling -> calling.of(bibOrName, grounds));
+  }
+
+  /**
+   * Calls the competitor of a check in dispute to a recheck, which stands beside that check.
+   *
+   * @param protest its number
+   * @throws StationException if a check is running, or the protest is settled or not known
+   */
+  public void recheck(long protest) throws StationException {
+    called(calling -> calling.recheck(protest));
+  }
+
+  private synchronized void called(Calling.Act act) throws StationException {
     sign(
         book -> {
-          List<Fact> facts = new Calling(book).of(bibOrName, grounds);
+          List<Fact> facts = act.facts(new Calling(book));
           book.settleDoubt();
           notice = null;
           return facts;
@@ -207,6 +223,17 @@ public final class Station implements AutoCloseable {
   public synchronized void type(String text) throws StationException {
     duty.ready();
     hear(typedEntry.read(text, proving.unitToType(book)));
+  }
+
+  /** Protests, rulings and corrections, signed by whoever is on duty. */
+  public Protests protests() {
+    return new Protests(this::signed, typedEntry);
+  }
+
+  private synchronized Docket signed(Protests.Deed deed) throws StationException {
+    String signer = duty.ready().thumbprint();
+    sign(here -> deed.facts(here, signer));
+    return book.standing().docket();
   }
 
   /** What is done to know that the instrument is good. */
