@@ -63,12 +63,18 @@ final class Archer {
     this.voidsAnswered = voids;
   }
 
+  /** Which check of the archer it is: its attempt, or that it is a recheck of a protest. */
+  private static Object which(Check check) {
+    Long protest = check.opened().protest();
+    return protest == null ? check.opened().attempt() : "recheck-" + protest;
+  }
+
   /** The archer of a check, who goes on where the check stands. */
   static Archer of(Check check, Optional<Capture> capture) {
     Fact.CheckOpened opened = check.opened();
-    String label = opened.attempt() == 1 ? opened.bib() : opened.bib() + "/" + opened.attempt();
-    Random invented =
-        new Random(Objects.hash(opened.bib(), opened.attempt(), check.shots().size()));
+    Random invented = new Random(Objects.hash(opened.bib(), which(check), check.shots().size()));
+    String label =
+        which(check).equals(1) ? opened.bib() : opened.bib() + "/" + which(check);
     Optional<Capture> section =
         capture.filter(c -> c.labels().contains(label)).map(c -> c.section(label));
     return new Archer(

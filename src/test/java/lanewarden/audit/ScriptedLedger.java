@@ -22,6 +22,7 @@ import lanewarden.ledger.Entry;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
@@ -91,6 +92,9 @@ final class ScriptedLedger implements AutoCloseable {
   static ScriptedLedger bare(Path file) throws Exception {
     ScriptedLedger made = new ScriptedLedger(file);
     made.ledger.enrol(made.organizer, made.official.publicKey(), OFFICIAL);
+    for (Entry entry : made.ledger.entries()) {
+      made.standing.apply(entry);
+    }
     return made;
   }
 
@@ -124,6 +128,18 @@ final class ScriptedLedger implements AutoCloseable {
     return numbers;
   }
 
+  /** Enrols somebody beside the first official. */
+  SigningKey enrol(String name, Role role) throws Exception {
+    SigningKey key = SigningKey.generate(new SecureRandom());
+    standing.apply(ledger.enrol(organizer, key.publicKey(), name, role));
+    return key;
+  }
+
+  /** Somebody else signs a fact. */
+  long sayAs(SigningKey key, Fact fact) throws Exception {
+    return sign(key, List.of(fact)).get(0);
+  }
+
   /** Signs whatever it is, without folding it. */
   long signRaw(String kind, String body) throws Exception {
     return ledger
@@ -138,7 +154,7 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   long call(String bib, String name, String division, Mass arrow) throws Exception {
-    int attempt = standing.checksOf(bib).size() + 1;
+    int attempt = standing.past(bib).all().size() + 1;
     return open(new Fact.CheckOpened(bib, name, division, attempt, arrow, null));
   }
 

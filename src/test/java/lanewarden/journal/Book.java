@@ -11,6 +11,7 @@ import lanewarden.ledger.Draft;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
 
 /** A real ledger in a folder of its own, with one official, for tests that need entries. */
@@ -18,10 +19,11 @@ final class Book implements AutoCloseable {
   static final Instant NOON = Instant.parse("2026-05-16T12:00:00Z");
 
   private final Ledger ledger;
+  private final SigningKey organizer;
   private final SigningKey official;
 
   Book(Path folder) throws LedgerException {
-    SigningKey organizer = SigningKey.generate(new SecureRandom());
+    organizer = SigningKey.generate(new SecureRandom());
     official = SigningKey.generate(new SecureRandom());
     ledger =
         Ledger.create(
@@ -34,7 +36,17 @@ final class Book implements AutoCloseable {
   }
 
   List<Entry> append(Fact... facts) throws LedgerException {
-    return ledger.append(official, Stream.of(facts).map(FactJson::draft).toList());
+    return appendAs(official, facts);
+  }
+
+  List<Entry> appendAs(SigningKey signer, Fact... facts) throws LedgerException {
+    return ledger.append(signer, Stream.of(facts).map(FactJson::draft).toList());
+  }
+
+  SigningKey enrol(String name, Role role) throws LedgerException {
+    SigningKey key = SigningKey.generate(new SecureRandom());
+    ledger.enrol(organizer, key.publicKey(), name, role);
+    return key;
   }
 
   Entry appendRaw(String kind, String body) throws LedgerException {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 public final class PracticeEvent {
   public static final String OFFICIAL = "Ada Holt";
   public static final String OTHER_OFFICIAL = "Bo Lind";
+  public static final String JUDGE = "Cy Marsh";
   public static final String PASSPHRASE = "practice only";
 
   /** OC: mean of 3, at most 309 ft/s. HC: highest of 2, at most 282 ft/s. LB: one reading. */
@@ -76,7 +77,24 @@ public final class PracticeEvent {
     return draft(rules, roster).make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
   }
 
+  /** Makes the event with two officials, and a judge beside them. */
+  public static EventFolder makeWithAJudge(Path path) throws Exception {
+    return draft(
+            RULES,
+            ROSTER,
+            List.of(
+                person(OFFICIAL),
+                person(OTHER_OFFICIAL),
+                NewEvent.Person.judge(JUDGE, PASSPHRASE.toCharArray())))
+        .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+  }
+
   static NewEvent draft(String rules, String roster) throws IOException {
+    return draft(rules, roster, List.of(person(OFFICIAL), person(OTHER_OFFICIAL)));
+  }
+
+  private static NewEvent draft(String rules, String roster, List<NewEvent.Person> officials)
+      throws IOException {
     return new NewEvent(
         new NewEvent.Source("rules.toml", rules.getBytes(UTF_8)),
         new NewEvent.Source("roster.csv", roster.getBytes(UTF_8)),
@@ -85,7 +103,7 @@ public final class PracticeEvent {
         StationSettings.Kind.SIMULATOR,
         "",
         person("Olga Root"),
-        List.of(person(OFFICIAL), person(OTHER_OFFICIAL)));
+        officials);
   }
 
   static NewEvent.Person person(String name) {

@@ -1,0 +1,239 @@
+package lanewarden.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import lanewarden.journal.ProtestFact.Answer;
+import lanewarden.journal.ProtestFact.Cause;
+import lanewarden.ledger.Entry;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SigningKey;
+import lanewarden.quantity.Speed;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Protests, rulings and corrections as they are folded. */
+class DocketTest {
+  @TempDir Path folder;
+  private Book book;
+  private Standing standing;
+  private SigningKey judge;
+  private SigningKey other;
+
+  @BeforeEach
+  void makeALedger() throws Exception {
+    book = new Book(folder);
+    judge = book.enrol("Judge Elm", Role.JUDGE);
+    other = book.enrol("Wim Ezra", Role.OFFICIAL);
+    standing = new Standing();
+    for (Entry entry : book.entries()) {
+      standing.apply(entry);
+    }
+    say(Facts.ruleBook());
+  }
+
+  @AfterEach
+  void closeIt() throws Exception {
+    book.close();
+  }
+
+  private long say(Fact fact) throws Exception {
+    return take(book.append(fact));
+  }
+
+  private long sayAs(SigningKey key, Fact fact) throws Exception {
+    return take(book.appendAs(key, fact));
+  }
+
+  private long take(List<Entry> entries) throws Exception {
+    for (Entry entry : entries) {
+      standing.apply(entry);
+    }
+    return entries.get(entries.size() - 1).sequence();
+  }
+
+  /** A closed check: highest of two, at most 300 ft/s. */
+  private long check(Fact.CheckOpened opening, Outcome outcome) throws Exception {
+    long number = say(opening);
+    String speed = outcome == Outcome.OVER ? "301 ft/s" : "299 ft/s";
+    say(Facts.reading(number, 1, speed));
+    say(Facts.verdict(number, outcome, List.of()));
+    say(new Fact.CheckClosed(number, null));
+    return number;
+  }
+
+  private long file(long check) throws Exception {
+    return say(new ProtestFact.ProtestFiled(check, Cause.PROTEST, "the Greens", "it flew fast"));
+  }
+
+  private static ProtestFact.ProtestRuled ruling(long protest, Answer answer, long stands) {
+    return new ProtestFact.ProtestRuled(protest, answer, stands, "none", "measured");
+  }
+
+  /**
+   * Whatever is filed, shot again and ruled in whatever order: no check that was there changes, all
+   * stay listed, and one account holds exactly the checks that were no rechecks.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void aRulingNeverEdits(long seed) throws Exception {
+    Random random = new Random(seed);
+    List<Long> ordinary = new ArrayList<>();
+    List<Long> protests = new ArrayList<>();
+    List<Long> rechecks = new ArrayList<>();
+    for (int step = 0; step < 40; step++) {
+      List<Check> before = standing.checks();
+      Outcome outcome = random.nextBoolean() ? Outcome.OVER : Outcome.WITHIN;
+      switch (random.nextInt(4)) {
+        case 0 -> ordinary.add(check(Facts.opened("101", ordinary.size() + 1), outcome));
+        case 1 -> {
+          if (!ordinary.isEmpty()) {
+            protests.add(file(any(ordinary, random)));
+          }
+        }
+        case 2 -> {
+          if (!protests.isEmpty()) {
+            rechecks.add(check(Facts.recheck("101", any(protests, random)), outcome));
+          }
+        }
+        default -> {
+          if (!protests.isEmpty()) {
+            List<Long> all = new ArrayList<>(ordinary);
+            all.addAll(rechecks);
+            sayAs(
+                random.nextInt(4) == 0 ? other : judge,
+                ruling(
+                    any(protests, random),
+                    Answer.values()[random.nextInt(2)],
+                    any(all, random)));
+          }
+        }
+      }
+      assertEquals(before, standing.checks().subList(0, before.size()));
+      List<Check> account = standing.past("101").all();
+      assertEquals(ordinary.size(), account.size());
+      for (int i = 0; i < account.size(); i++) {
+        assertEquals(standsFor(ordinary.get(i)), account.get(i).number());
+      }
+    }
+    assertTrue(
+        standing.docket().protests().stream().anyMatch(p -> !p.rulings().isEmpty()),
+        "something was ruled");
+  }
+
+  private static long any(List<Long> numbers, Random random) {
+    return numbers.get(random.nextInt(numbers.size()));
+  }
+
+  /** Told from the entries alone: the last ruling of the judge that has a right to it. */
+  private long standsFor(long check) {
+    long stands = check;
+    long latest = 0;
+    for (Protest protest : standing.docket().protests()) {
+      if (protest.fact().check() != check) {
+        continue;
+      }
+      for (Protest.Given given : protest.rulings()) {
+        boolean own = given.fact().stands() == check;
+        boolean recheck = protest.rechecks().contains(given.fact().stands());
+        boolean shotBefore = given.fact().stands() < given.sequence();
+        boolean valid =
+            given.signer().equals(judge.thumbprint())
+                && shotBefore
+                && (own || (recheck && given.fact().ruling() == Answer.UPHELD));
+        if (valid) {
+          if (given.sequence() > latest) {
+            latest = given.sequence();
+            stands = given.fact().stands();
+          }
+          break;
+        }
+      }
+    }
+    return stands;
+  }
+
+  @Test
+  void onlyAnEnrolmentByTheOrganizerMakesAJudge() throws Exception {
+    long protest = file(check(Facts.opened("101", 1), Outcome.OVER));
+    long check = standing.checks().get(0).number();
+    ProtestFact.ProtestRuled ruling = ruling(protest, Answer.DISMISSED, check);
+    assertEquals(Optional.of(Objection.NO_JUDGE), standing.objection(ruling, other.thumbprint()));
+    assertEquals(Optional.empty(), standing.objection(ruling, judge.thumbprint()));
+  }
+
+  @Test
+  void aCorrectedBibMovesTheCheckToItsAccountAndBackCounts() throws Exception {
+    long check = check(Facts.opened("101", 1), Outcome.WITHIN);
+    assertEquals(1, standing.competitorsWith(Outcome.WITHIN));
+    long made = say(ProtestFact.CorrectionMade.ofBib(check, "102", "Piet Ory", "misread"));
+    assertEquals(1, standing.checksOf("101").size());
+    sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(), standing.checksOf("101"));
+    assertEquals("Piet Ory", standing.checksOf("102").get(0).opened().name());
+    assertEquals(1, standing.competitorsDecided());
+    assertEquals(1, standing.competitorsWith(Outcome.WITHIN));
+    Correction correction = standing.docket().correction(made).orElseThrow();
+    assertEquals("101 Nell Ashby", correction.before());
+  }
+
+  @Test
+  void aCorrectedReadingTakesTheVerdictBackAndKeepsItsBytes() throws Exception {
+    long check = say(Facts.opened("101", 1));
+    long reading =
+        say(
+            new Fact.ReadingTaken(
+                check, 1, Speed.parse("310 ft/s"), "MzEw", "typed", "keyboard", Book.NOON, null));
+    say(Facts.verdict(check, Outcome.OVER, List.of(reading)));
+    say(new Fact.CheckClosed(check, null));
+    long made =
+        say(
+            ProtestFact.CorrectionMade.ofReading(
+                check, reading, Speed.parse("301 ft/s"), "a slip"));
+    sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    Check now = standing.checks().get(0);
+    assertEquals("301 ft/s", now.shots().get(0).reading().speed().toString());
+    assertEquals("MzEw", now.shots().get(0).reading().raw());
+    assertEquals(Optional.empty(), now.outcome());
+    assertTrue(now.usesRecheck(), "301 is over 300 as well");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '\u0001',
+      value = {
+        "protest-filed | {\"check\":999,\"occasion\":\"protest\",\"by\":\"x\",\"ground\":\"x\"}"
+            + " | there is no check 999",
+        "protest-filed | {\"check\":6,\"occasion\":\"tea\",\"by\":\"x\",\"ground\":\"x\"}"
+            + " | the member occasion is missing or not what it must be",
+        "protest-ruled | {\"protest\":6,\"ruling\":\"upheld\",\"stands\":6,\"consequence\":\"x\",\"reason\":\"x\"}"
+            + " | there is no protest 6",
+        "protest-ruled | {\"protest\":6,\"ruling\":\"both\",\"stands\":6,\"consequence\":\"x\",\"reason\":\"x\"}"
+            + " | the member ruling is missing or not what it must be",
+        "correction-made | {\"check\":6,\"what\":\"bib\",\"division\":\"OC\",\"reason\":\"x\"}"
+            + " | a correction of the bib has other members",
+        "correction-made | {\"check\":6,\"what\":\"reading\",\"reading\":7,\"speed\":\"300 ft/s\",\"reason\":\"x\"}"
+            + " | check 6 has no reading 7",
+        "correction-made | {\"check\":6,\"what\":\"name\",\"name\":\"A\",\"reason\":\"x\"}"
+            + " | the member what is missing or not what it must be",
+        "correction-confirmed | {\"correction\":6} | there is no correction 6"
+      })
+  void refusesWhatSpeaksOfNothing(String kind, String body, String why) throws Exception {
+    assertEquals(6, say(Facts.opened("101", 1)));
+    Entry entry = book.appendRaw(kind, body);
+    FactRefused refused = assertThrows(FactRefused.class, () -> standing.apply(entry));
+    assertEquals("entry 7 of kind " + kind + " cannot be read: " + why, refused.getMessage());
+  }
+}
