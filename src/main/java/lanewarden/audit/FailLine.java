@@ -62,7 +62,9 @@ record FailLine(
         checks.stream().map(FailLine::attempt).toList(),
         counts.equals(last)
             ? end(last, failed)
-            : OutcomeMark.of(counts).word() + " by the ruling on protest " + counts.opened().protest(),
+            : OutcomeMark.of(counts).word()
+                + " by the ruling on protest "
+                + counts.opened().protest(),
         OutcomeMark.of(counts).shape());
   }
 

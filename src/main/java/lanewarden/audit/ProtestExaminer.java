@@ -71,7 +71,11 @@ final class ProtestExaminer {
   }
 
   private void against(Check recheck, String words, long protest) {
-    add(Kind.RECHECK, Wording.check(recheck) + ", a recheck, " + words + ".", recheck.number(), protest);
+    add(
+        Kind.RECHECK,
+        Wording.check(recheck) + ", a recheck, " + words + ".",
+        recheck.number(),
+        protest);
   }
 
   /** Looks at everything that was protested and corrected, when the last entry is folded. */

@@ -8,6 +8,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Correction;
 import lanewarden.journal.Protest;
 import lanewarden.journal.Standing;
+import lanewarden.journal.TakenShot;
 
 /**
  * Protests with the check in dispute and its rechecks side by side, and corrections, as tables of
@@ -71,12 +72,10 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
             .toList();
     List<Corrected> corrections =
         standing.docket().corrections().stream().map(one -> corrected(one, names)).toList();
-    return new ProtestSheet(
-        !protests.isEmpty() || !corrections.isEmpty(), protests, corrections);
+    return new ProtestSheet(!protests.isEmpty() || !corrections.isEmpty(), protests, corrections);
   }
 
-  private static Disputed disputed(
-      Protest protest, Standing standing, Map<String, String> names) {
+  private static Disputed disputed(Protest protest, Standing standing, Map<String, String> names) {
     List<Side> sides = new ArrayList<>();
     long stands = protest.ruling().map(given -> given.fact().stands()).orElse(0L);
     long original = protest.fact().check();
@@ -113,8 +112,7 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
         official(protest.signer(), names));
   }
 
-  private static Side side(
-      String title, Check check, boolean counts, Map<String, String> names) {
+  private static Side side(String title, Check check, boolean counts, Map<String, String> names) {
     return new Side(
         title,
         check.opened().bib() + " " + check.opened().name() + ", " + check.opened().division(),
@@ -125,14 +123,13 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
         check.setUp().arrowMass() == null ? "not weighed" : check.setUp().arrowMass().toString(),
         OutcomeMark.of(check),
         CheckRow.reason(check),
-        official(
-            check.verdict().map(Check.GivenVerdict::signer).orElse(check.signer()), names),
+        official(check.verdict().map(Check.GivenVerdict::signer).orElse(check.signer()), names),
         counts);
   }
 
-  private static String reading(Check.TakenShot shot) {
+  private static String reading(TakenShot shot) {
     return shot.reading().speed()
-        + (shot.stands() ? "" : " (void)")
+        + (shot.counts() ? "" : shot.stands() ? " (impossible)" : " (void)")
         + (shot.reading().source().equals(ReadingMark.TYPED) ? " (typed)" : "");
   }
 

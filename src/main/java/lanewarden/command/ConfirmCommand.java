@@ -13,10 +13,7 @@ import picocli.CommandLine.Parameters;
           + " event open: at an open line, type confirm CORRECTION."
     })
 final class ConfirmCommand extends DeskCommand {
-  @Parameters(
-      index = "1",
-      paramLabel = "CORRECTION",
-      description = "The number of the correction.")
+  @Parameters(index = "1", paramLabel = "CORRECTION", description = "The number of the correction.")
   private long correction;
 
   ConfirmCommand(Workplace workplace) {

@@ -98,8 +98,7 @@ record DocketWords(Protests protests) {
     return Long.parseLong(digits);
   }
 
-  private static Matcher match(Pattern pattern, String typed, LineWord word)
-      throws CommandRefused {
+  private static Matcher match(Pattern pattern, String typed, LineWord word) throws CommandRefused {
     Matcher matcher = pattern.matcher(typed);
     if (!matcher.matches()) {
       throw CommandRefused.misstep(

@@ -46,7 +46,9 @@ enum LineWord {
   /** A hold is lifted. */
   LIFT("REASON", "lift a hold that was put on by hand; else only a good verification does"),
   /** Somebody disputes a check. */
-  PROTEST("CHECK [as OCCASION] by WHO because WHY", "take down a protest, or as spot check, re-test, referral"),
+  PROTEST(
+      "CHECK [as OCCASION] by WHO because WHY",
+      "take down a protest, or as spot check, re-test, referral"),
   /** A check in dispute is shot again. */
   RECHECK("PROTEST", "call the archer of a protest: the recheck stands beside the check"),
   /** A judge rules. */

@@ -146,18 +146,13 @@ final class Narration {
     Fact.CheckOpened opened = view.check().opened();
     Notice called =
         Notice.of(
-            "check",
-            opened.bib()
-                + " "
-                + opened.name()
-                + ", "
-                + view.division().name()
-                + which(opened))
-        .with("check", view.check().number())
-        .with("bib", opened.bib())
-        .with("name", opened.name())
-        .with("division", opened.division())
-        .with("attempt", opened.attempt());
+                "check",
+                opened.bib() + " " + opened.name() + ", " + view.division().name() + which(opened))
+            .with("check", view.check().number())
+            .with("bib", opened.bib())
+            .with("name", opened.name())
+            .with("division", opened.division())
+            .with("attempt", opened.attempt());
     Long protest = opened.protest();
     return protest == null ? called : called.with("protest", protest);
   }

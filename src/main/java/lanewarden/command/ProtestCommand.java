@@ -36,7 +36,6 @@ final class ProtestCommand extends DeskCommand {
 
   @Override
   Notice sign(Protests protests) throws StationException, CommandRefused {
-    return DocketNarration.of(
-        protests.file(check, DocketWords.cause(occasion), by, ground));
+    return DocketNarration.of(protests.file(check, DocketWords.cause(occasion), by, ground));
   }
 }

@@ -8,6 +8,7 @@ import lanewarden.rules.SetUp;
 /** The parts of a check that change, while one of them is exchanged. */
 final class CheckDraft {
   private final Check from;
+  Fact.CheckOpened opened;
   SetUp setUp;
   Set<String> ticked;
   List<TakenShot> shots;
@@ -19,6 +20,7 @@ final class CheckDraft {
 
   CheckDraft(Check from) {
     this.from = from;
+    this.opened = from.opened();
     this.setUp = from.setUp();
     this.ticked = from.ticked();
     this.shots = from.shots();
@@ -32,7 +34,7 @@ final class CheckDraft {
   Check done() {
     return new Check(
         from.number(),
-        from.opened(),
+        opened,
         from.at(),
         from.signer(),
         from.ruleBook(),

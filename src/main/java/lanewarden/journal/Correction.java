@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import lanewarden.quantity.Speed;
 import lanewarden.rules.Rule;
 
 /**
@@ -67,9 +68,9 @@ public record Correction(
 
   private static String after(ProtestFact.CorrectionMade fact) {
     return switch (fact.what()) {
-      case BIB -> fact.bib() + " " + fact.name();
-      case DIVISION -> Objects.requireNonNull(fact.division());
-      case READING -> Objects.requireNonNull(fact.speed()).toString();
+      case BIB -> bib(fact) + " " + name(fact);
+      case DIVISION -> division(fact);
+      case READING -> speed(fact).toString();
     };
   }
 
@@ -84,8 +85,8 @@ public record Correction(
 
   private static Optional<Fact.ReadingTaken> reading(ProtestFact.CorrectionMade fact, Check check) {
     return check.shots().stream()
-        .filter(shot -> Objects.equals(shot.sequence(), fact.reading()))
-        .map(Check.TakenShot::reading)
+        .filter(shot -> isMeant(fact, shot))
+        .map(TakenShot::reading)
         .findFirst();
   }
 
@@ -126,10 +127,11 @@ public record Correction(
     if (fact.what() == ProtestFact.Part.BIB) {
       return right;
     }
+    CheckDraft anew = new CheckDraft(right);
+    anew.verdict = Optional.empty();
     // Over by what stood there wrongly is no fail; over by what was voided before stays one
-    boolean stays = check.wasOver() && rules.apply(check).filter(r -> isOver(check, r)).isEmpty();
-    Check anew = judgedAnew(right, stays);
-    Check noted = rules.apply(anew).map(anew::notedBy).orElse(anew);
+    anew.wasOver = check.wasOver() && rules.apply(check).filter(r -> isOver(check, r)).isEmpty();
+    Check noted = rules.apply(right).map(anew.done()::notedBy).orElseGet(anew::done);
     return noted.isClosed() ? rules.apply(noted).map(noted::leftBy).orElse(noted) : noted;
   }
 
@@ -138,53 +140,42 @@ public record Correction(
   }
 
   private static Check written(ProtestFact.CorrectionMade fact, Check check) {
-    return switch (fact.what()) {
-      case BIB ->
-          with(
-              check,
-              opening(
-                  check,
-                  Objects.requireNonNull(fact.bib()),
-                  Objects.requireNonNull(fact.name()),
-                  check.opened().division()),
-              check.shots());
-      case DIVISION ->
-          with(
-              check,
-              opening(
-                  check,
-                  check.opened().bib(),
-                  check.opened().name(),
-                  Objects.requireNonNull(fact.division())),
-              check.shots());
-      case READING ->
-          with(check, check.opened(), check.shots().stream().map(shot -> corrected(fact, shot)).toList());
-    };
-  }
-
-  private static Check.TakenShot corrected(
-      ProtestFact.CorrectionMade fact, Check.TakenShot shot) {
-    if (!Objects.equals(shot.sequence(), fact.reading())) {
-      return shot;
-    }
-    Fact.ReadingTaken was = shot.reading();
-    Fact.ReadingTaken right =
-        new Fact.ReadingTaken(
-            was.check(),
-            was.shot(),
-            Objects.requireNonNull(fact.speed()),
-            was.raw(),
-            was.source(),
-            was.instrument(),
-            was.at(),
-            was.line(),
-            was.uncertainty(),
-            was.second());
-    return new Check.TakenShot(shot.sequence(), right, shot.voided(), shot.kept(), shot.flags());
-  }
-
-  private static Fact.CheckOpened opening(Check check, String bib, String name, String division) {
+    CheckDraft right = new CheckDraft(check);
     Fact.CheckOpened was = check.opened();
+    switch (fact.what()) {
+      case BIB -> right.opened = opening(was, bib(fact), name(fact), was.division());
+      case DIVISION -> right.opened = opening(was, was.bib(), was.name(), division(fact));
+      case READING ->
+          right.shots =
+              check.shots().stream()
+                  .map(shot -> isMeant(fact, shot) ? shot.correct(speed(fact)) : shot)
+                  .toList();
+    }
+    return right.done();
+  }
+
+  private static boolean isMeant(ProtestFact.CorrectionMade fact, TakenShot shot) {
+    return Objects.equals(shot.sequence(), fact.reading());
+  }
+
+  private static String bib(ProtestFact.CorrectionMade fact) {
+    return Objects.requireNonNull(fact.bib());
+  }
+
+  private static String name(ProtestFact.CorrectionMade fact) {
+    return Objects.requireNonNull(fact.name());
+  }
+
+  private static String division(ProtestFact.CorrectionMade fact) {
+    return Objects.requireNonNull(fact.division());
+  }
+
+  private static Speed speed(ProtestFact.CorrectionMade fact) {
+    return Objects.requireNonNull(fact.speed());
+  }
+
+  private static Fact.CheckOpened opening(
+      Fact.CheckOpened was, String bib, String name, String division) {
     return new Fact.CheckOpened(
         bib,
         name,
@@ -197,41 +188,5 @@ public record Correction(
         was.braceHeight(),
         was.grounds(),
         was.protest());
-  }
-
-  private static Check with(Check check, Fact.CheckOpened opened, List<Check.TakenShot> shots) {
-    return new Check(
-        check.number(),
-        opened,
-        check.at(),
-        check.signer(),
-        check.ruleBook(),
-        check.phase(),
-        check.setUp(),
-        check.ticked(),
-        shots,
-        check.refused(),
-        check.wasOver(),
-        check.verdict(),
-        check.closed(),
-        check.inQuestion());
-  }
-
-  private static Check judgedAnew(Check check, boolean wasOver) {
-    return new Check(
-        check.number(),
-        check.opened(),
-        check.at(),
-        check.signer(),
-        check.ruleBook(),
-        check.phase(),
-        check.setUp(),
-        check.ticked(),
-        check.shots(),
-        check.refused(),
-        wasOver,
-        Optional.empty(),
-        check.closed(),
-        check.inQuestion());
   }
 }

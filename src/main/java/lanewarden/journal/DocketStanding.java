@@ -185,8 +185,7 @@ final class DocketStanding {
       return Optional.of(Objection.SAME_PERSON);
     }
     return correction.isOpen()
-        ? Correction.against(
-            correction.fact(), checks.apply(correction.fact().check()), rules)
+        ? Correction.against(correction.fact(), checks.apply(correction.fact().check()), rules)
         : Optional.of(Objection.CONFIRMED_ALREADY);
   }
 

@@ -2,6 +2,7 @@ package lanewarden.journal;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.quantity.Speed;
 import lanewarden.rules.Doubt;
 import org.jspecify.annotations.Nullable;
 
@@ -63,6 +64,23 @@ public record TakenShot(
     List<Fact.ReadingFlagged> more = new ArrayList<>(flags);
     more.add(fact);
     return new TakenShot(sequence, reading, voided, kept, more, doubt);
+  }
+
+  /** The same shot as it should have been typed. */
+  TakenShot correct(Speed speed) {
+    Fact.ReadingTaken right =
+        new Fact.ReadingTaken(
+            reading.check(),
+            reading.shot(),
+            speed,
+            reading.raw(),
+            reading.source(),
+            reading.instrument(),
+            reading.at(),
+            reading.line(),
+            reading.uncertainty(),
+            reading.second());
+    return new TakenShot(sequence, right, voided, kept, flags, doubt);
   }
 
   TakenShot doubted(Doubt.@Nullable Kind now) {

@@ -73,8 +73,7 @@ final class Archer {
   static Archer of(Check check, Optional<Capture> capture) {
     Fact.CheckOpened opened = check.opened();
     Random invented = new Random(Objects.hash(opened.bib(), which(check), check.shots().size()));
-    String label =
-        which(check).equals(1) ? opened.bib() : opened.bib() + "/" + which(check);
+    String label = which(check).equals(1) ? opened.bib() : opened.bib() + "/" + which(check);
     Optional<Capture> section =
         capture.filter(c -> c.labels().contains(label)).map(c -> c.section(label));
     return new Archer(

@@ -10,9 +10,7 @@ final class Objected {
   static Trouble trouble(Objection objection) {
     return new Trouble(
         "Nothing was signed.",
-        "Were it signed, it would have no effect: "
-            + objection.words()
-            + ".",
+        "Were it signed, it would have no effect: " + objection.words() + ".",
         remedy(objection),
         code(objection),
         Trouble.Kind.USAGE);

@@ -12,6 +12,7 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.Objection;
 import lanewarden.journal.Protest;
 import lanewarden.journal.ProtestFact;
+import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
 import lanewarden.roster.Competitor;
 import lanewarden.rules.Division;
@@ -158,17 +159,22 @@ public final class Protests {
             throw StationException.misstep(
                 "NO-SUCH-SHOT",
                 "Nothing was corrected.",
-                "Check " + check + " has " + found.shots().size() + " shots, and no shot " + shot
+                "Check "
+                    + check
+                    + " has "
+                    + found.shots().size()
+                    + " shots, and no shot "
+                    + shot
                     + ".",
                 "Name one that it has.");
           }
-          Check.TakenShot mistyped = found.shots().get(shot - 1);
+          TakenShot mistyped = found.shots().get(shot - 1);
           return ProtestFact.CorrectionMade.ofReading(
               check, mistyped.sequence(), read(speed, mistyped), Reason.of(reason));
         });
   }
 
-  private Speed read(String typed, Check.TakenShot mistyped) throws StationException {
+  private Speed read(String typed, TakenShot mistyped) throws StationException {
     Signal signal = typedEntry.read(typed, mistyped.reading().speed().unit());
     if (signal instanceof Signal.Heard heard) {
       return heard.reading().speed();

@@ -51,6 +51,7 @@ class ImpossibleReadingsTest {
                 null,
                 DRAW,
                 BRACE,
+                null,
                 null));
   }
 
@@ -92,7 +93,11 @@ class ImpossibleReadingsTest {
   private CheckRow row() {
     Check now = ledger.now();
     return CheckRow.of(
-        now, FigureWorth.of(now, Optional.of(ledger.rule()), new Openings()), Map.of(), Set.of());
+        now,
+        FigureWorth.of(now, Optional.of(ledger.rule()), new Openings()),
+        Map.of(),
+        Set.of(),
+        List.of());
   }
 
   private DivisionSheet sheet() throws Exception {

@@ -194,8 +194,7 @@ class ProtestFindingsTest {
             + " (bib 401, Edwin Thackerby), division: OC in the place of LB, because “entered as"
             + " open compound”. Two persons signed it.",
         only(Kind.CORRECTED));
-    assertEquals(
-        2, summary().findings().stream().filter(f -> f.kind() == Kind.TAKEN_BACK).count());
+    assertEquals(2, summary().findings().stream().filter(f -> f.kind() == Kind.TAKEN_BACK).count());
   }
 
   @Test
@@ -256,8 +255,7 @@ class ProtestFindingsTest {
     assertTrue(report.says("Referral " + protest), report.text());
     assertTrue(report.says("Check " + over + " 401 Edwin Thackerby, LB"), report.text());
     assertTrue(report.says("58.2 m/s; 58.3 m/s; 58.4 m/s"), report.text());
-    assertTrue(
-        report.says("Recheck " + beside + " 401 Edwin Thackerby, LB counts"), report.text());
+    assertTrue(report.says("Recheck " + beside + " 401 Edwin Thackerby, LB counts"), report.text());
     assertTrue(report.says("Ruling: upheld by Judge Elm"), report.text());
     assertTrue(report.says("Consequence: may shoot on"), report.text());
     assertTrue(report.says("58.9 m/s → 57.9 m/s: digits exchanged"), report.text());

@@ -114,9 +114,7 @@ class DocketTest {
             sayAs(
                 random.nextInt(4) == 0 ? other : judge,
                 ruling(
-                    any(protests, random),
-                    Answer.values()[random.nextInt(2)],
-                    any(all, random)));
+                    any(protests, random), Answer.values()[random.nextInt(2)], any(all, random)));
           }
         }
       }

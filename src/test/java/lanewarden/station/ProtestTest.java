@@ -1,7 +1,7 @@
 package lanewarden.station;
 
-import static lanewarden.station.PracticeLine.codeOf;
 import static java.nio.charset.StandardCharsets.US_ASCII;
+import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
