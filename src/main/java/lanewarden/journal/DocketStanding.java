@@ -92,9 +92,9 @@ final class DocketStanding {
    */
   Optional<Check> fold(long sequence, Instant at, String signer, ProtestFact fact) {
     if (fact instanceof ProtestFact.ProtestFiled filed) {
-      checks.apply(filed.check());
+      Check disputed = checks.apply(filed.check());
       protests.put(sequence, new Protest(sequence, at, signer, filed, List.of(), List.of()));
-      return Optional.empty();
+      return Optional.of(disputed);
     } else if (fact instanceof ProtestFact.ProtestRuled ruled) {
       return rule(new Protest.Given(sequence, at, signer, ruled, objection(ruled, signer)));
     } else if (fact instanceof ProtestFact.CorrectionMade made) {
