@@ -80,7 +80,7 @@ class CorrectionTest extends LineTest {
   void aFailThatWasVoidedAwayStaysOneWhateverDivisionItIs() throws Exception {
     line.station.call("2");
     line.shoot("290 ft/s");
-    line.station.declareLastVoid("glare");
+    line.station.officiating().declareLastVoid("glare");
     long check = line.check().number();
     line.station.endCheck("out of arrows");
     confirm(line.station.protests().correctDivision(check, "OC", "entered as open compound"));

@@ -181,7 +181,7 @@ class ProtestTest {
     line.station.call("2");
     line.shoot("281 ft/s");
     onDuty(PracticeEvent.JUDGE);
-    line.station.declareLastVoid("glare");
+    line.station.officiating().declareLastVoid("glare");
     onDuty(PracticeEvent.OFFICIAL);
     line.shoot("281 ft/s", "281.5 ft/s");
     long check = line.check().number();
@@ -244,7 +244,7 @@ class ProtestTest {
   void aRecheckStatesItsOwnBowAndIsStillThereAfterARestart() throws Exception {
     long protest = file(check("281 ft/s", "281.5 ft/s"), Cause.PROTEST);
     line.station.recheck(protest);
-    line.station.state(new SetUpText("352.5", "60", ""));
+    line.station.officiating().state(new SetUpText("352.5", "60", ""));
     line.shoot("281 ft/s");
     line.close();
     line = PracticeLine.open(line.folder);
