@@ -44,7 +44,7 @@ record DocketWords(Protests protests) {
     Matcher words = match(RULED, typed, LineWord.RULE);
     protests.rule(
         number(words.group(1)),
-        ProtestFact.Answer.ofWord(words.group(2).toLowerCase(Locale.ROOT)),
+        answer(words.group(2)),
         number(words.group(3)),
         words.group(4),
         words.group(5));
@@ -92,6 +92,20 @@ record DocketWords(Protests protests) {
                         .map(ProtestFact.Cause::word)
                         .collect(Collectors.joining(", "))
                     + "."));
+  }
+
+  /** The answer of this word. */
+  static ProtestFact.Answer answer(String word) throws CommandRefused {
+    String plain = word.strip().toLowerCase(Locale.ROOT);
+    Optional<ProtestFact.Answer> meant =
+        Stream.of(ProtestFact.Answer.values()).filter(a -> a.word().equals(plain)).findFirst();
+    return meant.orElseThrow(
+        () ->
+            CommandRefused.misstep(
+                "RULING-UNKNOWN",
+                "Nothing was signed.",
+                "\"" + word.strip() + "\" is no ruling.",
+                "Say upheld or dismissed."));
   }
 
   private static long number(String digits) {

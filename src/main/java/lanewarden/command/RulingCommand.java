@@ -1,9 +1,7 @@
 package lanewarden.command;
 
-import lanewarden.journal.ProtestFact;
 import lanewarden.station.Protests;
 import lanewarden.station.StationException;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,20 +17,12 @@ final class RulingCommand extends DeskCommand {
   @Parameters(index = "1", paramLabel = "PROTEST", description = "The number of the protest.")
   private long protest;
 
-  /** The answer: one of the two. */
-  static final class Answer {
-    @Option(names = "--upheld", required = true, description = "The protest is right.")
-    private boolean upheld;
-
-    @Option(
-        names = "--dismissed",
-        required = true,
-        description = "It is not: the check in dispute stands.")
-    private boolean dismissed;
-  }
-
-  @ArgGroup(multiplicity = "1")
-  private Answer answer = new Answer();
+  @Option(
+      names = "--ruling",
+      paramLabel = "upheld|dismissed",
+      required = true,
+      description = "Whether the protest is right; dismissed, the check in dispute stands.")
+  private String ruling = "";
 
   @Option(
       names = "--stands",
@@ -56,11 +46,11 @@ final class RulingCommand extends DeskCommand {
   }
 
   @Override
-  Notice sign(Protests protests) throws StationException {
+  Notice sign(Protests protests) throws StationException, CommandRefused {
     return DocketNarration.of(
         protests.rule(
             protest,
-            answer.upheld ? ProtestFact.Answer.UPHELD : ProtestFact.Answer.DISMISSED,
+            DocketWords.answer(ruling),
             stands,
             consequence,
             reason));

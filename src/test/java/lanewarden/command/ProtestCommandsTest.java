@@ -147,10 +147,12 @@ class ProtestCommandsTest {
     assertEquals(check, told.get("check").asText());
     String protest = told.get("protest").asText();
     String[] ruling = {
-      protest, "--dismissed", "--stands", check, "--consequence", "none", "--reason", "no case"
+      protest, "--ruling", "dismissed", "--stands", check, "--consequence", "none", "--reason", "no case"
     };
     assertEquals(2, by(PracticeEvent.OFFICIAL, "ruling", ruling).code());
     Typed ruled = by(PracticeEvent.JUDGE, "ruling", ruling);
+    ruling[2] = "perhaps";
+    assertTrue(by(PracticeEvent.JUDGE, "ruling", ruling).talk().contains("RULING-UNKNOWN"));
     assertEquals(0, ruled.code(), ruled.toString());
     assertSays(ruled, "dismissed, check " + check + " counts: no case; consequence: none");
     assertEquals("dismissed", docket().get(0).get("ruling").asText());
