@@ -48,11 +48,6 @@ final class RulingCommand extends DeskCommand {
   @Override
   Notice sign(Protests protests) throws StationException, CommandRefused {
     return DocketNarration.of(
-        protests.rule(
-            protest,
-            DocketWords.answer(ruling),
-            stands,
-            consequence,
-            reason));
+        protests.rule(protest, DocketWords.answer(ruling), stands, consequence, reason));
   }
 }

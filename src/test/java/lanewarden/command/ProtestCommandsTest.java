@@ -147,7 +147,15 @@ class ProtestCommandsTest {
     assertEquals(check, told.get("check").asText());
     String protest = told.get("protest").asText();
     String[] ruling = {
-      protest, "--ruling", "dismissed", "--stands", check, "--consequence", "none", "--reason", "no case"
+      protest,
+      "--ruling",
+      "dismissed",
+      "--stands",
+      check,
+      "--consequence",
+      "none",
+      "--reason",
+      "no case"
     };
     assertEquals(2, by(PracticeEvent.OFFICIAL, "ruling", ruling).code());
     Typed ruled = by(PracticeEvent.JUDGE, "ruling", ruling);

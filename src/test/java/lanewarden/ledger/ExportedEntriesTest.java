@@ -198,7 +198,9 @@ class ExportedEntriesTest {
     }
     Entry enrolment =
         TamperedLedger.after(
-            head, sample.organizer, KeyNotice.enrolment(late.publicKey(), "Official Late"));
+            head,
+            sample.organizer,
+            KeyNotice.enrolment(late.publicKey(), "Official Late", Role.OFFICIAL));
     changed.add(new String(EntryLine.of(enrolment), StandardCharsets.UTF_8));
     assertEquals(List.of("SIGNED_BEFORE_ENROLMENT 7", "BAD_SIGNATURE 7"), faultsAs(changed));
   }
