@@ -1,12 +1,10 @@
 package lanewarden.audit;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.Verification;
@@ -33,39 +31,57 @@ public final class AuditReport {
   }
 
   /**
+   * What came of a report.
+   *
+   * @param summary what it says, in figures
+   * @param withoutTimeStamp why it has no time-stamp although one was asked for; empty where it has
+   *     one, or none was asked for
+   */
+  public record Written(AuditSummary summary, Optional<String> withoutTimeStamp) {}
+
+  /**
+   * Writes the whole report, unsealed.
+   *
+   * @return what the report says, in figures
+   * @throws LedgerException as {@link #write(Path, Path, ReportEdition, Consumer)} does
+   * @throws IOException as it does
+   */
+  public AuditSummary write(Path ledgerFile, Path pdf, Consumer<? super Progress> progress)
+      throws LedgerException, IOException {
+    return write(ledgerFile, pdf, ReportEdition.plain(), progress).summary();
+  }
+
+  /**
    * Reads, verifies and recomputes the ledger, and writes the report.
    *
    * <p>A ledger that is not sound is reported too, with every fault in front. The file appears
-   * whole or not at all; a PDF that is there already is replaced only by a whole one.
+   * whole or not at all; a PDF that is there already is replaced only by a whole one. Where the
+   * authority gives no time-stamp, the report is written without one and says so.
    *
    * @param ledgerFile only read
    * @param pdf its folder must be there
+   * @param edition what stands in it, and who seals it
    * @param progress told on this thread, first at once and last when the file is in its place
-   * @return what the report says, in figures
    * @throws LedgerException if the file cannot be read as a ledger at all
    * @throws IOException if the report cannot be written, saying why and what to do
    */
-  public AuditSummary write(Path ledgerFile, Path pdf, Consumer<? super Progress> progress)
+  public Written write(
+      Path ledgerFile, Path pdf, ReportEdition edition, Consumer<? super Progress> progress)
       throws LedgerException, IOException {
     Announcer announcer = new Announcer(progress);
     announcer.say("Reading the ledger", 0);
     Destination destination = Destination.of(pdf, ledgerFile);
-    LedgerFold fold = new LedgerFold(announcer, 0);
+    LedgerFold fold = new LedgerFold(announcer, 0, edition.named());
     Verification verification = Verification.of(ledgerFile, List.of(), fold);
     announcer.say("Looking at every check", READ);
     Evidence evidence = fold.finish(verification);
-    Instant made = clock.instant();
     announcer.say("Writing the report", READ);
     AuditSummary summary = Figures.of(evidence);
-    String html = new Composition(evidence, summary, made).html();
-    Press press = new Press(announcer, COMPOSED, PRINTED);
-    destination.deliver(
-        out -> {
-          try (OutputStream buffered = new BufferedOutputStream(out)) {
-            press.print(html, made, buffered);
-          }
-        });
+    Issue issue =
+        new Issue(
+            evidence, summary, edition, clock.instant(), new Press(announcer, COMPOSED, PRINTED));
+    Optional<TimeStampRefused> refused = issue.into(destination);
     announcer.say("The report is written", Announcer.WHOLE);
-    return summary;
+    return new Written(summary, refused.map(r -> String.valueOf(r.getMessage())));
   }
 }

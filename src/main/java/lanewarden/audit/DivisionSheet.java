@@ -19,7 +19,8 @@ import lanewarden.rules.Division;
  * @param readings how many count
  * @param mean of the readings that count, in the unit of the limit; a dash where there is none
  * @param deviation their sample standard deviation; a dash where there are fewer than two
- * @param svg the picture; empty where there is no check
+ * @param svg the picture, a column a check; empty where there is no check
+ * @param distribution how the readings that count are spread; empty where there is none
  */
 record DivisionSheet(
     String code,
@@ -36,7 +37,8 @@ record DivisionSheet(
     int readings,
     String mean,
     String deviation,
-    String svg) {
+    String svg,
+    String distribution) {
 
   private static final int DECIMALS = 2;
   private static final String NONE = "–";
@@ -70,10 +72,36 @@ record DivisionSheet(
         checks.isEmpty()
             ? ""
             : new ReadingsPicture(division, checks, face)
-                .svg(ink.escape(alternative(division, checks, counted))));
+                .svg(ink.escape(alternative(division, checks, counted))),
+        counted.isEmpty()
+            ? ""
+            : new DistributionPicture(division, checks, face)
+                .svg(ink.escape("Distribution: " + alternative(division, checks, counted))));
   }
 
-  private static String limit(Division division) {
+  /** The same without the picture that shows the readings of every bib. */
+  DivisionSheet published() {
+    return new DivisionSheet(
+        code,
+        name,
+        book,
+        limit,
+        checks,
+        competitors,
+        within,
+        over,
+        undecided,
+        notAdmitted,
+        withoutVerdict,
+        readings,
+        mean,
+        deviation,
+        "",
+        distribution);
+  }
+
+  /** The limit in words, with what is allowed. */
+  static String limit(Division division) {
     List<String> limits = new ArrayList<>();
     division
         .rule()
@@ -110,6 +138,6 @@ record DivisionSheet(
         + Wording.count(counted.size(), "reading")
         + " that count, "
         + above
-        + " of them over it. Every value stands in the table of checks.";
+        + " of them over it.";
   }
 }

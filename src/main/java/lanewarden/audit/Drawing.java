@@ -14,6 +14,9 @@ import java.io.IOException;
 final class Drawing {
   private static final long HUNDRED = 100;
 
+  /** As wide as the text of an A4 page, in millimetres. */
+  private static final int PAPER_WIDTH = 180;
+
   private final StringBuilder body = new StringBuilder();
   private final Typeface face;
   private final int width;
@@ -121,7 +124,11 @@ final class Drawing {
    * @param escapedAlt what it shows, for whoever cannot see it; already escaped
    */
   String svg(String escapedAlt) {
-    return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"picture\" viewBox=\"0 0 "
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" style=\"width: "
+        + PAPER_WIDTH
+        + "mm; height: "
+        + number((double) PAPER_WIDTH * height / width)
+        + "mm\" viewBox=\"0 0 "
         + width
         + ' '
         + height

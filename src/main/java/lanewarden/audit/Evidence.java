@@ -1,12 +1,15 @@
 package lanewarden.audit;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lanewarden.journal.Check;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Verification;
+import lanewarden.rules.Division;
 
 /**
  * Everything a report rests on: what verification found, and what the entries amount to.
@@ -15,6 +18,8 @@ import lanewarden.ledger.Verification;
  * @param signed how many entries each key signed, by thumbprint
  * @param faulty the numbers of the entries that are not sound
  * @param openings how the line was opened
+ * @param seals the keys that seal reports
+ * @param entries every entry that could be read, a line each; nothing where they are not to be kept
  * @param first time of the first entry that could be read
  * @param last time of the last one
  */
@@ -25,6 +30,8 @@ record Evidence(
     Map<String, Integer> signed,
     Set<Long> faulty,
     Openings openings,
+    Seals seals,
+    Optional<Packed> entries,
     Optional<Instant> first,
     Optional<Instant> last) {
 
@@ -32,5 +39,30 @@ record Evidence(
     findings = List.copyOf(findings);
     signed = Map.copyOf(signed);
     faulty = Set.copyOf(faulty);
+  }
+
+  /** Who signs with which key, by thumbprint. */
+  Map<String, String> names() {
+    Map<String, String> byKey = new LinkedHashMap<>();
+    verification.organizer().ifPresent(key -> byKey.put(key, "the organizer"));
+    verification.officials().forEach(o -> byKey.put(o.thumbprint(), o.name()));
+    return byKey;
+  }
+
+  /** The division that a check was shot in, by the rule book that governs it. */
+  Optional<Division> division(Check check) {
+    return standing
+        .ruleBook(check.ruleBook())
+        .flatMap(book -> book.division(check.opened().division()));
+  }
+
+  /** A check as a row of the report. */
+  CheckRow row(Check check) {
+    return CheckRow.of(
+        check,
+        FigureWorth.of(check, division(check).map(Division::rule), openings),
+        names(),
+        faulty,
+        ProtestSheet.notes(standing, check));
   }
 }

@@ -56,6 +56,8 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     ORDER(true, "Things out of order"),
     /** A sign-in under another name than the key was enrolled for. */
     NAME(true, "Signed with the key of another name"),
+    /** A seal of reports that is not the organizer's word. */
+    SEAL(true, "Seals of reports that another key than the organizer's stated"),
     /** A hold of the line with the checks that it touches. */
     IN_QUESTION(false, "Holds of the line and the checks in question"),
     /** A verification out of its limits, or broken off. */

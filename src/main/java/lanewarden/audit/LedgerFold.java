@@ -36,6 +36,8 @@ final class LedgerFold implements Consumer<Examined> {
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(standing, findings);
   private final Openings openings = new Openings();
+  private final Seals seals = new Seals();
+  private final Optional<Packed> entries;
   private final Map<String, Integer> signed = new HashMap<>();
   private final Set<Long> faulty = new HashSet<>();
   private final Announcer announcer;
@@ -44,7 +46,17 @@ final class LedgerFold implements Consumer<Examined> {
   private @Nullable Instant last;
   private long read;
 
+  /** A fold that keeps none of the entries themselves. */
   LedgerFold(Announcer announcer, int from) {
+    this(announcer, from, false);
+  }
+
+  /**
+   * @param from where in the whole this work begins
+   * @param keepsEntries whether the entries themselves are wanted
+   */
+  LedgerFold(Announcer announcer, int from, boolean keepsEntries) {
+    this.entries = keepsEntries ? Optional.of(new Packed()) : Optional.empty();
     this.announcer = announcer;
     this.from = from;
   }
@@ -55,6 +67,11 @@ final class LedgerFold implements Consumer<Examined> {
     if (!examined.sound()) {
       faulty.add(entry.sequence());
     }
+    entries.ifPresent(
+        kept -> {
+          kept.add(entry.jws());
+          kept.add('\n');
+        });
     signed.merge(entry.signer(), 1, Integer::sum);
     first = first == null ? entry.at() : first;
     last = entry.at();
@@ -78,6 +95,8 @@ final class LedgerFold implements Consumer<Examined> {
           draws.examine(entry.sequence(), draw);
         } else if (fact.get() instanceof Fact.StationOpened opened) {
           openings.add(entry.sequence(), opened);
+        } else if (fact.get() instanceof Fact.ReportSealAdopted adopted) {
+          seals.examine(entry, adopted, findings);
         }
       } else {
         station.examineOther(entry);
@@ -100,6 +119,7 @@ final class LedgerFold implements Consumer<Examined> {
     new ProtestExaminer(standing, findings).finish();
     new UndecidedExaminer(standing, findings).finish();
     station.finish(verification.officials(), verification.organizer());
+    seals.finish(verification.organizer(), findings);
     verification.faults().forEach(f -> faulty.add(f.sequence()));
     findings.sort(Comparator.comparing(Finding::kind));
     return new Evidence(
@@ -109,6 +129,8 @@ final class LedgerFold implements Consumer<Examined> {
         signed,
         faulty,
         openings,
+        seals,
+        entries,
         Optional.ofNullable(first),
         Optional.ofNullable(last));
   }

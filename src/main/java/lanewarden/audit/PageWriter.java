@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
@@ -16,7 +15,6 @@ import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.Verification;
 import lanewarden.rules.Division;
-import lanewarden.rules.Rule;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
@@ -28,6 +26,8 @@ final class PageWriter {
   private final Evidence evidence;
   private final AuditSummary summary;
   private final Instant made;
+  private final SealWords seal;
+  private final List<Enclosure> enclosures;
   private final Typeface face;
   private final Ink ink;
   private final Verification verification;
@@ -36,7 +36,20 @@ final class PageWriter {
   private final List<Check> checks;
   private final Map<String, String> names;
 
-  PageWriter(Evidence evidence, AuditSummary summary, Instant made, Typeface face, Ink ink) {
+  /**
+   * @param seal what the report says of its own seal
+   * @param enclosures the files that will travel inside
+   */
+  PageWriter(
+      Evidence evidence,
+      AuditSummary summary,
+      Instant made,
+      SealWords seal,
+      List<Enclosure> enclosures,
+      Typeface face,
+      Ink ink) {
+    this.seal = seal;
+    this.enclosures = enclosures;
     this.evidence = evidence;
     this.summary = summary;
     this.made = made;
@@ -46,14 +59,7 @@ final class PageWriter {
     this.books = evidence.standing().ruleBooks();
     this.runs = RuleRun.of(books);
     this.checks = evidence.standing().checks();
-    this.names = names();
-  }
-
-  private Map<String, String> names() {
-    Map<String, String> byKey = new LinkedHashMap<>();
-    verification.organizer().ifPresent(key -> byKey.put(key, "the organizer"));
-    verification.officials().forEach(o -> byKey.put(o.thumbprint(), o.name()));
-    return byKey;
+    this.names = evidence.names();
   }
 
   ReportPage page() throws IOException {
@@ -68,6 +74,9 @@ final class PageWriter {
         verification.organizer().orElse("not known: the ledger's first entry is faulty"),
         Wording.number(summary.entries()),
         summary.sound(),
+        true,
+        seal,
+        enclosures.stream().map(e -> new ReportPage.Enclosed(e.name(), e.description())).toList(),
         verdictOnTheLedger(),
         faults(),
         figures(),
@@ -79,10 +88,12 @@ final class PageWriter {
         officials(),
         evidence.openings().pages(),
         VerificationSheet.of(evidence.standing(), names),
+        ControlSheet.of(evidence.standing(), face, ink).stream().toList(),
         divisions(),
         FailLine.of(evidence.standing()),
         ProtestSheet.of(evidence.standing(), names),
-        checks.stream().map(this::row).toList());
+        checks.stream().map(evidence::row).toList(),
+        checks.stream().map(this::result).toList());
   }
 
   private String period() {
@@ -220,18 +231,14 @@ final class PageWriter {
     return sheets;
   }
 
-  private CheckRow row(Check check) {
-    Optional<Rule> rule =
-        evidence
-            .standing()
-            .ruleBook(check.ruleBook())
-            .flatMap(book -> book.division(check.opened().division()))
-            .map(Division::rule);
-    return CheckRow.of(
-        check,
-        FigureWorth.of(check, rule, evidence.openings()),
-        names,
-        evidence.faulty(),
-        ProtestSheet.notes(evidence.standing(), check));
+  private ReportPage.Result result(Check check) {
+    return new ReportPage.Result(
+        String.valueOf(check.number()),
+        check.opened().bib(),
+        check.opened().division(),
+        String.valueOf(check.opened().attempt()),
+        OutcomeMark.of(check),
+        CheckRow.follows(check),
+        ProtestSheet.disputes(evidence.standing(), check));
   }
 }

@@ -7,21 +7,34 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
+import java.util.Calendar;
 import java.util.EnumSet;
 import java.util.GregorianCalendar;
+import java.util.List;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.schema.XMPBasicSchema;
+import org.apache.xmpbox.xml.DomXmpParser;
+import org.apache.xmpbox.xml.XmpParsingException;
+import org.apache.xmpbox.xml.XmpSerializer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Sets a page of HTML as a PDF: tagged, with bookmarks, its typefaces embedded.
+ * Sets a page of HTML as a PDF made to last: PDF/A-3 of level A (ISO 19005-3) and PDF/UA-1 (ISO
+ * 14289-1), tagged, with bookmarks, its typefaces and its colours embedded.
  *
  * <p>Owned by one thread.
  */
@@ -54,17 +67,21 @@ final class Press {
   /**
    * Sets the page and writes it.
    *
+   * @param enclosures files that travel inside it
    * @param made the time to put into the document
    * @throws IOException if it cannot be written
    * @throws RuntimeException if the page itself is wrong, which is a fault of this program
    */
-  void print(String html, Instant made, OutputStream out) throws IOException {
+  void print(String html, Instant made, List<Enclosure> enclosures, OutputStream out)
+      throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     font(builder, Cut.TEXT, "text", PLAIN_WEIGHT);
     font(builder, Cut.BOLD, "text", BOLD_WEIGHT);
     font(builder, Cut.FIXED, "fixed", PLAIN_WEIGHT);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.usePdfUaAccessibility(true);
+    builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
+    builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
     builder.useUnicodeLineBreaker(new WordBreaks());
     builder.withProducer("Lanewarden");
     builder.withDiagnosticConsumer(this::note);
@@ -77,11 +94,33 @@ final class Press {
       renderer.layout();
       try (PDDocument document = renderer.createPDFKeepOpen()) {
         refuseTrouble();
-        ZonedDateTime time = made.atZone(ZoneOffset.UTC);
-        document.getDocumentInformation().setCreationDate(GregorianCalendar.from(time));
-        document.getDocumentInformation().setModificationDate(GregorianCalendar.from(time));
+        Enclosure.into(document, enclosures, made);
+        date(document, made);
         document.save(out);
       }
+    }
+  }
+
+  /** The same time in both of the places that a PDF has for it, as PDF/A demands. */
+  private static void date(PDDocument document, Instant made) throws IOException {
+    Calendar time = GregorianCalendar.from(made.atZone(ZoneOffset.UTC));
+    document.getDocumentInformation().setCreationDate(time);
+    document.getDocumentInformation().setModificationDate(time);
+    PDMetadata metadata = document.getDocumentCatalog().getMetadata();
+    try {
+      XMPMetadata xmp;
+      try (InputStream in = metadata.exportXMPMetadata()) {
+        xmp = new DomXmpParser().parse(in);
+      }
+      XMPBasicSchema basic = xmp.getXMPBasicSchema();
+      basic.setCreateDate(time);
+      basic.setModifyDate(time);
+      basic.setMetadataDate(time);
+      ByteArrayOutputStream text = new ByteArrayOutputStream();
+      new XmpSerializer().serialize(xmp, text, true);
+      metadata.importXMPMetadata(text.toByteArray());
+    } catch (XmpParsingException | TransformerException e) {
+      throw new IllegalStateException("The report's own metadata could not be read back.", e);
     }
   }
 

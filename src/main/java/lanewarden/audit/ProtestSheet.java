@@ -155,8 +155,8 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
             .orElse(NONE + " nobody: no effect"));
   }
 
-  /** What the row of a check must say of protests and corrections. */
-  static List<String> notes(Standing standing, Check check) {
+  /** What of protests touches a check: without a name or a word that somebody typed. */
+  static List<String> disputes(Standing standing, Check check) {
     List<String> notes = new ArrayList<>();
     if (check.opened().protest() != null) {
       notes.add("Recheck under protest " + check.opened().protest());
@@ -173,6 +173,12 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
         notes.add("Disputed by protest " + protest.number() + ": " + ruled);
       }
     }
+    return notes;
+  }
+
+  /** What the row of a check must say of protests and corrections. */
+  static List<String> notes(Standing standing, Check check) {
+    List<String> notes = disputes(standing, check);
     for (Correction correction : standing.docket().correctionsOf(check.number())) {
       notes.add(
           (correction.isOpen() ? "Correction not confirmed, " : "Corrected, ")

@@ -7,6 +7,11 @@ import java.util.List;
  *
  * @param head the ledger's head in its short form
  * @param sound whether verification found no fault
+ * @param named whether names, typed words and single readings stand in it
+ * @param seal what the report says of its own seal
+ * @param enclosures the files that travel inside it
+ * @param control the instrument's control charts; none where there are too few shots
+ * @param results every check by bib and outcome alone
  */
 record ReportPage(
     String event,
@@ -19,6 +24,9 @@ record ReportPage(
     String organizer,
     String entries,
     boolean sound,
+    boolean named,
+    SealWords seal,
+    List<Enclosed> enclosures,
     String verification,
     List<Fault> faults,
     List<Figure> figures,
@@ -30,10 +38,25 @@ record ReportPage(
     List<Official> officials,
     List<Instrument> instruments,
     VerificationSheet verifications,
+    List<ControlSheet> control,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     ProtestSheet protests,
-    List<CheckRow> checks) {
+    List<CheckRow> checks,
+    List<Result> results) {
+
+  /** A file that travels inside. */
+  record Enclosed(String name, String description) {}
+
+  /** A check by bib and outcome alone. */
+  record Result(
+      String entry,
+      String bib,
+      String division,
+      String attempt,
+      OutcomeMark outcome,
+      String follows,
+      List<String> disputes) {}
 
   /** A fault of the ledger. */
   record Fault(String entry, String words) {}

@@ -1,9 +1,10 @@
 /**
- * The audit report and the export, made from a ledger file alone: needs no station.
+ * The audit report, the slips and the export, made from a ledger file alone: needs no station.
  *
- * <p>Front doors: {@link lanewarden.audit.AuditReport}, {@link lanewarden.audit.Export}. Words it
- * owns: audit, finding, report, export, edition, worth of a figure. May import: quantity,
- * metrology, bow, rules, ledger, journal.
+ * <p>Front doors: {@link lanewarden.audit.AuditReport}, {@link lanewarden.audit.Slips}, {@link
+ * lanewarden.audit.SlipSearch} and {@link lanewarden.audit.Export}. Words it owns: audit, finding,
+ * report, export, edition, seal, slip, worth of a figure. May import: quantity, metrology, bow,
+ * rules, ledger, journal.
  */
 @NullMarked
 package lanewarden.audit;

@@ -50,9 +50,11 @@ public final class Program {
     add(program, "studio", new StudioCommand(terminal, studio));
     add(program, "listen", new ListenCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));
+    add(program, "seal-key", new SealKeyCommand(workplace));
     add(program, "report", new ReportCommand(workplace));
     add(program, "export", new ExportCommand(workplace));
     add(program, "import", new ImportCommand(workplace));
+    add(program, "slip", new SlipCommand(workplace));
     add(program, "demo", new DemoCommand(workplace));
     program.setOut(terminal.results());
     program.setErr(terminal.talk());

@@ -5,11 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import lanewarden.audit.AuditReport;
 import lanewarden.audit.AuditSummary;
 import lanewarden.audit.Export;
+import lanewarden.audit.ReportEdition;
+import lanewarden.audit.Seal;
 import lanewarden.journal.Outcome;
 import lanewarden.station.EventFolder;
+import lanewarden.station.Trouble;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -17,8 +22,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     description = {
       "Write the audit report of a ledger as a PDF. Needs only the ledger file.",
-      "Exit code 3 if the ledger is not sound or contradicts its own rules; the report is written"
-          + " all the same and says so."
+      "It is set to last (PDF/A-3, PDF/UA-1), and the ledger and its rule books travel inside it.",
+      "Exit code 3 if the ledger is not sound or contradicts its own rules, 4 if no time-stamp was"
+          + " to be had; the report is written all the same and says so."
     })
 final class ReportCommand implements Callable<Integer> {
   private final Workplace workplace;
@@ -29,7 +35,9 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Where to write it (default: audit-report.pdf in the event's folder).")
+      description =
+          "Where to write it (default: audit-report.pdf in the event's folder,"
+              + " public-report.pdf for everybody's).")
   private Optional<Path> out = Optional.empty();
 
   @Option(
@@ -38,6 +46,15 @@ final class ReportCommand implements Callable<Integer> {
       description =
           "Also make this folder with the entries and the page that verifies them, as export does.")
   private Optional<Path> verifier = Optional.empty();
+
+  @Option(
+      names = "--public",
+      description =
+          "Write the edition for everybody: bibs and outcomes, without names, typed words, single"
+              + " readings and the ledger.")
+  private boolean forEverybody;
+
+  @Mixin private SealOptions sealing = new SealOptions();
 
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
@@ -49,17 +66,25 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path file = EventFolder.ledgerAt(ledger);
-    Path pdf = out.orElseGet(() -> beside(file)).toAbsolutePath();
-    AuditSummary summary = new ReportWriting(workplace).write(file, pdf);
+    EventFolder event = folderOf(file);
+    Path pdf =
+        out.orElseGet(() -> forEverybody ? event.publicReport() : event.report()).toAbsolutePath();
+    ReportEdition edition =
+        new ReportEdition(
+            !forEverybody, sealing.seal(event, workplace), sealing.authority(event, workplace));
+    AuditReport.Written written = new ReportWriting(workplace).write(file, pdf, edition);
+    AuditSummary summary = written.summary();
     Terminal terminal = workplace.terminal();
     if (verifier.isPresent()) {
       new Export().whole(file, verifier.get(), new Steps(terminal));
     }
     if (json) {
-      terminal.result(JsonLine.of(members(summary, pdf)));
+      terminal.result(JsonLine.of(members(summary, pdf, edition)));
     } else {
       terminal.result(Notice.of("report", pdf.toString()).line());
       terminal.result(Notice.of("checks", checks(summary)).line());
+      terminal.result(
+          Notice.of("seal", edition.seal().map(Seal::fingerprint).orElse("none")).line());
       summary
           .contradictions()
           .forEach(c -> terminal.result(Notice.of("finding", c.words()).line()));
@@ -71,7 +96,11 @@ final class ReportCommand implements Callable<Integer> {
                       : "NO: " + summary.faults().size() + " faults, listed in the report")
               .line());
     }
-    return isFine(summary) ? ExitCode.FINE : ExitCode.PROOF;
+    written.withoutTimeStamp().ifPresent(why -> terminal.say(noTimeStamp(why)));
+    if (!isFine(summary)) {
+      return ExitCode.PROOF;
+    }
+    return written.withoutTimeStamp().isEmpty() ? ExitCode.FINE : ExitCode.ENVIRONMENT;
   }
 
   /** Whether the ledger holds and every verdict in it follows. */
@@ -79,9 +108,20 @@ final class ReportCommand implements Callable<Integer> {
     return summary.sound() && summary.contradictions().isEmpty();
   }
 
-  private static Path beside(Path file) {
-    Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of(""));
-    return new EventFolder(folder).report();
+  private static String noTimeStamp(String why) {
+    return new Trouble(
+            "The report was written and sealed, but without a time-stamp.",
+            "The answer was: " + why + ".",
+            "Look at the network and the address, then make the report again; or use it as it is:"
+                + " it says that it has none.",
+            "TIME-STAMP-MISSING",
+            Trouble.Kind.ENVIRONMENT)
+        .toString();
+  }
+
+  private static EventFolder folderOf(Path file) {
+    return new EventFolder(
+        Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("")));
   }
 
   private static String checks(AuditSummary summary) {
@@ -99,9 +139,11 @@ final class ReportCommand implements Callable<Integer> {
         .toString();
   }
 
-  private static Map<String, Object> members(AuditSummary summary, Path pdf) {
+  private static Map<String, Object> members(
+      AuditSummary summary, Path pdf, ReportEdition edition) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("report", pdf.toString());
+    edition.seal().ifPresent(seal -> members.put("seal", seal.fingerprint()));
     members.put("sound", summary.sound());
     members.put("contradictions", summary.contradictions().size());
     members.put("entries", summary.entries());

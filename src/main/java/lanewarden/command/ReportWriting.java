@@ -3,6 +3,7 @@ package lanewarden.command;
 import java.nio.file.Path;
 import lanewarden.audit.AuditReport;
 import lanewarden.audit.AuditSummary;
+import lanewarden.audit.ReportEdition;
 
 /** Writes a report and says how far it is. */
 final class ReportWriting {
@@ -13,7 +14,11 @@ final class ReportWriting {
   }
 
   AuditSummary write(Path ledger, Path pdf) throws Exception {
+    return write(ledger, pdf, ReportEdition.plain()).summary();
+  }
+
+  AuditReport.Written write(Path ledger, Path pdf, ReportEdition edition) throws Exception {
     return new AuditReport(workplace.here().clock())
-        .write(ledger, pdf, new Steps(workplace.terminal()));
+        .write(ledger, pdf, edition, new Steps(workplace.terminal()));
   }
 }

@@ -104,6 +104,13 @@ public sealed interface Fact {
     }
   }
 
+  /**
+   * The key that seals reports from here on; the organizer signs that it is the event's.
+   *
+   * @param certificate of the key, self-signed: X.509 (RFC 5280), DER, base64 (RFC 4648, 4)
+   */
+  record ReportSealAdopted(String certificate) implements Fact {}
+
   /** An official took over; this and what follows is signed with that official's key. */
   record OfficialSignedIn(String name) implements Fact {}
 

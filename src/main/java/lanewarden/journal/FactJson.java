@@ -44,6 +44,7 @@ public final class FactJson {
     Map<String, Class<? extends Fact>> kinds = new LinkedHashMap<>();
     kinds.put("rule-book-adopted", Fact.RuleBookAdopted.class);
     kinds.put("roster-adopted", Fact.RosterAdopted.class);
+    kinds.put("report-seal-adopted", Fact.ReportSealAdopted.class);
     kinds.put("phase-began", Fact.PhaseBegan.class);
     kinds.put("draw-made", Fact.DrawMade.class);
     kinds.put("station-opened", Fact.StationOpened.class);

@@ -40,11 +40,29 @@ public final class KeyFile {
   public static void seal(
       Path file, SigningKey key, String owner, char[] passphrase, SecureRandom random)
       throws LedgerException {
+    seal(file, key.thumbprint(), PrivateJwk.of(key), owner, passphrase, random);
+  }
+
+  /** The same for a key that seals documents; its certificate rests with it. */
+  public static void seal(
+      Path file, SealKey key, String owner, char[] passphrase, SecureRandom random)
+      throws LedgerException {
+    seal(file, key.thumbprint(), PrivateJwk.of(key), owner, passphrase, random);
+  }
+
+  private static void seal(
+      Path file,
+      String thumbprint,
+      byte[] privateJwk,
+      String owner,
+      char[] passphrase,
+      SecureRandom random)
+      throws LedgerException {
     try {
       if (Files.exists(file)) {
         throw exists(file, null);
       }
-      writeBeside(file, SealedKey.seal(key, owner, passphrase, random));
+      writeBeside(file, SealedKey.seal(thumbprint, privateJwk, owner, passphrase, random));
     } catch (FileAlreadyExistsException there) {
       throw exists(file, there);
     } catch (IOException failed) {
@@ -67,10 +85,33 @@ public final class KeyFile {
    *     KEY-IO} when it cannot be read
    */
   public static SigningKey open(Path file, char[] passphrase) throws LedgerException {
+    SigningKey key = PrivateJwk.signingKey(privateJwk(file, passphrase), file);
+    checkLabel(file, key.thumbprint());
+    return key;
+  }
+
+  /**
+   * Opens the file of a key that seals documents, and wipes the passphrase.
+   *
+   * @throws LedgerException as {@link #open} does
+   */
+  public static SealKey openSeal(Path file, char[] passphrase) throws LedgerException {
+    SealKey key = PrivateJwk.sealKey(privateJwk(file, passphrase), file);
+    checkLabel(file, key.thumbprint());
+    return key;
+  }
+
+  private static byte[] privateJwk(Path file, char[] passphrase) throws LedgerException {
     try {
       return SealedKey.open(read(file), passphrase, file);
     } finally {
       Arrays.fill(passphrase, '\0');
+    }
+  }
+
+  private static void checkLabel(Path file, String thumbprint) throws LedgerException {
+    if (!label(file).thumbprint().equals(thumbprint)) {
+      throw SealedKey.damaged(file, "the key inside is not the one on its label", null);
     }
   }
 

@@ -1,6 +1,5 @@
 package lanewarden.ledger;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -37,7 +36,12 @@ final class SealedKey {
 
   private SealedKey() {}
 
-  static byte[] seal(SigningKey key, String owner, char[] passphrase, SecureRandom random) {
+  /**
+   * @param thumbprint of the key inside, for the label
+   * @param privateJwk is wiped
+   */
+  static byte[] seal(
+      String thumbprint, byte[] privateJwk, String owner, char[] passphrase, SecureRandom random) {
     if (owner.isBlank() || passphrase.length == 0) {
       throw new IllegalArgumentException("A key file needs an owner and a passphrase.");
     }
@@ -49,26 +53,25 @@ final class SealedKey {
     jwe.setEncryptionMethodHeaderParameter(CONTENT_ALGORITHM);
     jwe.setHeader(HeaderParameterNames.PBES2_ITERATION_COUNT, (Object) (long) ROUNDS);
     jwe.setContentTypeHeaderValue("jwk+json");
-    jwe.setKeyIdHeaderValue(key.thumbprint());
+    jwe.setKeyIdHeaderValue(thumbprint);
     jwe.setHeader(OWNER, owner);
-    jwe.setPlaintext(privateJwk(key));
+    jwe.setPlaintext(privateJwk);
     try {
       return (jwe.getCompactSerialization() + "\n").getBytes(StandardCharsets.US_ASCII);
     } catch (JoseException impossible) {
       throw new IllegalStateException("This Java cannot encrypt a key file.", impossible);
+    } finally {
+      Arrays.fill(privateJwk, (byte) 0);
     }
   }
 
-  static SigningKey open(String text, char[] passphrase, Path file) throws LedgerException {
+  /** The private JWK inside, which the caller wipes. */
+  static byte[] open(String text, char[] passphrase, Path file) throws LedgerException {
     KeyLabel label = label(text, file);
     JsonWebEncryption jwe = prepared(passphrase);
     try {
       jwe.setCompactSerialization(text);
-      SigningKey key = ofJwk(jwe.getPlaintextBytes(), file);
-      if (!key.thumbprint().equals(label.thumbprint())) {
-        throw damaged(file, "the key inside is not the one on its label", null);
-      }
-      return key;
+      return jwe.getPlaintextBytes();
     } catch (IntegrityException doesNotUnwrap) {
       throw new LedgerException(
           "KEY-PASSPHRASE",
@@ -129,34 +132,5 @@ final class SealedKey {
     Arrays.fill(utf8.array(), (byte) 0);
     Arrays.fill(passphrase, '\0');
     return jwe;
-  }
-
-  private static byte[] privateJwk(SigningKey key) {
-    String json =
-        "{\"crv\":\"Ed25519\",\"d\":\""
-            + Base64Url.encode(key.seed())
-            + "\",\"kty\":\"OKP\",\"x\":\""
-            + key.publicKey().x()
-            + "\"}";
-    return json.getBytes(StandardCharsets.US_ASCII);
-  }
-
-  private static SigningKey ofJwk(byte[] json, Path file) throws LedgerException {
-    try {
-      JsonNode jwk = new ObjectMapper().readTree(json);
-      byte[] seed =
-          Base64Url.decode(jwk.path("d").asText())
-              .filter(bytes -> bytes.length == Sha256.LENGTH)
-              .orElseThrow(() -> damaged(file, "it holds no Ed25519 key", null));
-      SigningKey key = SigningKey.ofSeed(seed);
-      Arrays.fill(seed, (byte) 0);
-      return key;
-    } catch (JsonProcessingException notJson) {
-      throw damaged(file, "it holds no key", notJson);
-    } catch (IOException impossible) {
-      throw new IllegalStateException("Reading from memory failed.", impossible);
-    } finally {
-      Arrays.fill(json, (byte) 0);
-    }
   }
 }

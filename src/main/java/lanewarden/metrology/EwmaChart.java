@@ -13,6 +13,9 @@ import java.util.List;
  * @param k limits in standard deviations of the average, more than 0; 3 by custom
  */
 public record EwmaChart(double start, double deviation, double lambda, double k) {
+  private static final double CUSTOMARY_WEIGHT = 0.3;
+  private static final double CUSTOMARY_WIDTH = 3;
+
   /**
    * @throws IllegalArgumentException if a figure makes no sense
    */
@@ -23,6 +26,13 @@ public record EwmaChart(double start, double deviation, double lambda, double k)
       throw new IllegalArgumentException(
           "the weight must be more than 0 and at most 1, and the start a number");
     }
+  }
+
+  /**
+   * The chart of the same values as a chart of singles: weight 0.3, limits at 3, by the Handbook.
+   */
+  public static EwmaChart beside(IndividualsChart singles) {
+    return new EwmaChart(singles.centre(), singles.deviation(), CUSTOMARY_WEIGHT, CUSTOMARY_WIDTH);
   }
 
   /** How far the limits lie from the start after very many values. */

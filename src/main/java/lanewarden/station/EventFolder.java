@@ -32,8 +32,13 @@ public record EventFolder(Path path) {
   static final String LEDGER = "ledger.sqlite";
   static final String REHEARSAL = "rehearsal.capture";
   static final String REPORT = "audit-report.pdf";
+  static final String PUBLIC_REPORT = "public-report.pdf";
   static final String KEYS = "keys";
   static final String ORGANIZER_KEY = "organizer.key";
+
+  /** Not with the ending of the officials' keys: nobody signs in with it. */
+  static final String REPORT_SEAL = "report.seal";
+
   private static final String KEY_ENDING = ".key";
 
   /** The ledger file. */
@@ -49,6 +54,16 @@ public record EventFolder(Path path) {
   /** Where the audit report is written if nobody says otherwise. */
   public Path report() {
     return path.resolve(REPORT);
+  }
+
+  /** Where the edition for everybody is written if nobody says otherwise. */
+  public Path publicReport() {
+    return path.resolve(PUBLIC_REPORT);
+  }
+
+  /** Where the key rests that seals reports; an event made by an older version has none. */
+  public Path reportSeal() {
+    return path.resolve(KEYS).resolve(REPORT_SEAL);
   }
 
   /** The ledger at a path: the file itself, or the one in the event folder there. */

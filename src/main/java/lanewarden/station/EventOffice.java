@@ -1,17 +1,21 @@
 package lanewarden.station;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
+import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 
 /**
  * What is signed into an event's ledger while no station runs: the draw, another rule book,
- * protests and corrections.
+ * protests and corrections, and the key that seals reports.
  *
  * @param folder the event's
  * @param here where time comes from
@@ -88,6 +92,53 @@ public record EventOffice(EventFolder folder, Surroundings here) {
       facts.add(new Fact.OfficialSignedOut(book.nameOf(key)));
       book.append(key, facts);
       return book.standing().docket();
+    }
+  }
+
+  /**
+   * Makes the key that seals the event's reports, as the making of an event does; the organizer
+   * signs whose it is. For an event of an older version, or in place of a key that was lost: then
+   * move the old file away first.
+   *
+   * @param keyFile where the organizer's key rests, or empty for its place in the folder
+   * @param passphrase of the organizer's key, which seals the new one too; is wiped
+   * @return where the new key rests
+   * @throws StationException {@code KEY-EXISTS} if there is one, and if a station runs
+   */
+  public Path makeReportSeal(Optional<Path> keyFile, char[] passphrase) throws StationException {
+    char[] again = passphrase.clone();
+    try {
+      SigningKey organizer = folder.organizerKey(keyFile, passphrase);
+      try (Book book = open()) {
+        Fact adopted =
+            ReportSeal.make(
+                folder,
+                folder.settings().station(),
+                "the organizer",
+                again,
+                here.clock(),
+                here.random());
+        sign(book, organizer, adopted);
+      }
+      return folder.reportSeal();
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    } finally {
+      Arrays.fill(again, '\0');
+    }
+  }
+
+  /** A key that no entry states would only mislead: it goes again if nothing was signed. */
+  private void sign(Book book, SigningKey organizer, Fact adopted) throws StationException {
+    try {
+      book.append(organizer, List.of(adopted));
+    } catch (StationException e) {
+      try {
+        Files.deleteIfExists(folder.reportSeal());
+      } catch (IOException also) {
+        e.addSuppressed(also);
+      }
+      throw e;
     }
   }
 

@@ -29,10 +29,6 @@ public record InstrumentChart(
     BigDecimal mostBias,
     long brokenOff) {
 
-  // Weight of the newest value and width of the limits, as in NIST/SEMATECH e-Handbook 6.3.2.4
-  private static final double LAMBDA = 0.3;
-  private static final double SIGMAS = 3;
-
   /** Copies the lists. */
   public InstrumentChart {
     singles = List.copyOf(singles);
@@ -59,7 +55,7 @@ public record InstrumentChart(
     List<Speed> references = references(last);
     Speed reference = references.get(references.size() - 1);
     IndividualsChart chart = IndividualsChart.of(values);
-    EwmaChart ewma = new EwmaChart(chart.centre(), chart.deviation(), LAMBDA, SIGMAS);
+    EwmaChart ewma = EwmaChart.beside(chart);
     return Optional.of(
         new InstrumentChart(
             BigDecimal.valueOf(chart.centre()),

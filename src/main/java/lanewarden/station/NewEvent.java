@@ -208,7 +208,15 @@ public record NewEvent(
                   new Fact.RuleBookAdopted(EventFolder.RULE_BOOK, book.sha256(), book.text())),
               FactJson.draft(
                   new Fact.RosterAdopted(
-                      EventFolder.ROSTER, competitors.sha256(), competitors.text()))));
+                      EventFolder.ROSTER, competitors.sha256(), competitors.text())),
+              FactJson.draft(
+                  ReportSeal.make(
+                      draft,
+                      station,
+                      organizer.name(),
+                      organizer.passphrase().clone(),
+                      clock,
+                      random))));
     }
     KeyFile.seal(
         keys.resolve(EventFolder.ORGANIZER_KEY),

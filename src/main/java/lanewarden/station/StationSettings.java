@@ -19,6 +19,7 @@ import lanewarden.written.WrittenRefused;
  * @param place where the instrument stands, if that is said
  * @param second an instrument behind the first, if there is one
  * @param verification when and how the instrument is verified, if it is
+ * @param timeStamp address of an authority that vouches for the time of sealed reports, if one does
  */
 public record StationSettings(
     String station,
@@ -28,7 +29,8 @@ public record StationSettings(
     Optional<ReadingUncertainty> accuracy,
     Optional<Place> place,
     Optional<SecondInstrument> second,
-    Optional<VerificationPlan> verification) {
+    Optional<VerificationPlan> verification,
+    Optional<String> timeStamp) {
 
   /** One instrument of which nothing more is known, and that nobody verifies. */
   public StationSettings(String station, String profile, Kind kind, String port) {
@@ -37,6 +39,7 @@ public record StationSettings(
         profile,
         kind,
         port,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -85,6 +88,7 @@ public record StationSettings(
         root.has(VerificationPlan.TABLE)
             ? root.section(VerificationPlan.TABLE).flatMap(VerificationPlan::read)
             : Optional.empty();
+    Optional<String> timeStamp = WrittenTimeStamp.read(root);
     root.closed();
     page.refuseIfFaulty();
     return new StationSettings(
@@ -95,7 +99,8 @@ public record StationSettings(
         accuracy,
         place,
         second,
-        verification);
+        verification,
+        timeStamp);
   }
 
   /** The name of a profile beside the settings. */
@@ -144,7 +149,8 @@ public record StationSettings(
         + place.map(WrittenPlace::toToml).orElse("")
         + accuracy.map(AccuracyText::of).orElse("")
         + second.map(SecondInstrument::toToml).orElse("")
-        + verification.map(VerificationPlan::toToml).orElse("");
+        + verification.map(VerificationPlan::toToml).orElse("")
+        + timeStamp.map(WrittenTimeStamp::toToml).orElse("");
   }
 
   static String quoted(String text) {

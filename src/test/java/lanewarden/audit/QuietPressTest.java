@@ -51,7 +51,9 @@ class QuietPressTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     assertThrows(
         RuntimeException.class,
-        () -> press.print("<html><body><p>never closed</body></html>", PrintedReport.MADE, out));
+        () ->
+            press.print(
+                "<html><body><p>never closed</body></html>", PrintedReport.MADE, List.of(), out));
     assertEquals(0, out.size(), "nothing half is written");
   }
 }

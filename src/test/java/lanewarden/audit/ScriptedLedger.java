@@ -119,6 +119,11 @@ final class ScriptedLedger implements AutoCloseable {
     return sign(official, facts);
   }
 
+  /** Signs a fact with the organizer's key and folds it. */
+  long signAsOrganizer(Fact fact) throws Exception {
+    return sign(organizer, List.of(fact)).get(0);
+  }
+
   private List<Long> sign(SigningKey key, List<Fact> facts) throws Exception {
     List<Long> numbers = new ArrayList<>();
     for (Entry entry : ledger.append(key, facts.stream().map(FactJson::draft).toList())) {

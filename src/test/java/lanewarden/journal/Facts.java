@@ -82,6 +82,7 @@ final class Facts {
         ruleBook(),
         new Fact.RosterAdopted("roster.csv", "00ff", "bib,name,division\n1,\"Ünal, Ö\",OC\n"),
         new Fact.RuleBookAdopted("rule-book.toml", "00ff", RULES, "the limit was misprinted"),
+        new Fact.ReportSealAdopted("MIIBnTCCAUOgAwIBAgIQ"),
         new Fact.DrawMade(
             "OC", "4 1 5 2, thrown at the gate", "50 %", List.of("1", "2"), List.of("2")),
         new Fact.StationOpened("Gate timer", "format = 1\n", "Lanewarden 0.1.0"),

@@ -65,6 +65,8 @@ class StationSettingsTest {
     assertEquals(Duration.ofSeconds(1), second.within());
     assertEquals(Optional.empty(), plain.verification());
     assertTrue(read(inSeries()).verification().orElseThrow().beforeOpening());
+    assertEquals(Optional.empty(), plain.timeStamp());
+    assertEquals("https://stamps.example/tsa", read(inSeries()).timeStamp().orElseThrow());
   }
 
   @Test
@@ -103,6 +105,8 @@ class StationSettingsTest {
       delimiter = '|',
       quoteCharacter = '\u0001',
       value = {
+        "[time_stamp];url = \"stamps.example\"|write it with http:// or https:// in front",
+        "[time_stamp]|url",
         "[accuracy]|at least one thing known of the instrument's errors",
         "[accuracy];display_step = \"0.1 ft/s\";aligment = \"2°\"|did you mean alignment?",
         "[accuracy];display_step = \"0 ft/s\"|a speed above zero",

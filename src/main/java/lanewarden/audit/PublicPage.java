@@ -1,0 +1,77 @@
+package lanewarden.audit;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * What of a report may be shown to everybody: bibs and outcomes, without a name, without a word
+ * that somebody typed, and without single readings.
+ */
+final class PublicPage {
+  private static final String LEFT_OUT = "left out in this edition";
+
+  private PublicPage() {}
+
+  /** The page without what is personal. */
+  static ReportPage of(ReportPage page) {
+    return new ReportPage(
+        page.event(),
+        page.edition(),
+        page.station(),
+        page.period(),
+        page.made(),
+        page.head(),
+        page.headHash(),
+        page.organizer(),
+        page.entries(),
+        page.sound(),
+        false,
+        page.seal(),
+        page.enclosures(),
+        page.verification(),
+        page.faults().stream().map(f -> new ReportPage.Fault(f.entry(), LEFT_OUT)).toList(),
+        page.figures(),
+        page.contradictions().stream().map(PublicPage::findings).toList(),
+        page.lookAt().stream().map(PublicPage::findings).toList(),
+        page.everywhere(),
+        page.books(),
+        page.draws().stream().map(PublicPage::draw).toList(),
+        page.officials().stream().map(PublicPage::official).toList(),
+        page.instruments(),
+        new VerificationSheet(false, List.of(), List.of()),
+        page.control(),
+        page.divisions().stream().map(DivisionSheet::published).toList(),
+        List.of(),
+        new ProtestSheet(false, List.of(), List.of()),
+        List.of(),
+        page.results());
+  }
+
+  /** A finding's words name competitors and quote officials; its kind and its entries do not. */
+  private static ReportPage.Findings findings(ReportPage.Findings findings) {
+    String entries =
+        findings.lines().stream()
+            .map(ReportPage.Findings.Line::entries)
+            .collect(Collectors.joining("; "));
+    return new ReportPage.Findings(
+        findings.heading(),
+        findings.count(),
+        List.of(new ReportPage.Findings.Line(entries, LEFT_OUT)));
+  }
+
+  /** The digits are needed to draw again; what was typed around them is not. */
+  private static ReportPage.Draw draw(ReportPage.Draw draw) {
+    return new ReportPage.Draw(
+        draw.entry(),
+        draw.division(),
+        draw.share(),
+        draw.pool(),
+        draw.seed().replaceAll("[^0-9 ]", ""),
+        draw.drawn());
+  }
+
+  private static ReportPage.Official official(ReportPage.Official official) {
+    return new ReportPage.Official(
+        LEFT_OUT, official.thumbprint(), official.enrolled(), official.signed());
+  }
+}

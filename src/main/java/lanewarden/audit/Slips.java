@@ -1,0 +1,146 @@
+package lanewarden.audit;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.ledger.Head;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Verification;
+import lanewarden.rules.RuleBook;
+
+/**
+ * Slips: one check on a small sheet, for the archer or the bow.
+ *
+ * <p>A slip says what the ledger says and nothing else; its code leads back to the ledger. May be
+ * used again and by any thread; a single call stays on its caller's thread.
+ */
+public final class Slips {
+  private static final int CODE_MILLIMETRES = 34;
+
+  private final Clock clock;
+
+  /**
+   * @param clock for the time a slip was made
+   */
+  public Slips(Clock clock) {
+    this.clock = clock;
+  }
+
+  /**
+   * A slip that was written.
+   *
+   * @param check the number of its check
+   * @param outcome as printed, in a word
+   * @param text what its code says
+   */
+  public record Written(long check, String outcome, String text) {}
+
+  /**
+   * Writes the slip of a check.
+   *
+   * @param ledgerFile only read
+   * @param which a bib, whose last check is meant, or the number of a check; a bib goes first
+   * @param pdf its folder must be there; the file appears whole or not at all
+   * @throws LedgerException if the file cannot be read as a ledger at all
+   * @throws SlipRefused if the ledger is not sound or has no such check
+   * @throws IOException if the slip cannot be written
+   */
+  public Written write(Path ledgerFile, String which, Path pdf)
+      throws LedgerException, SlipRefused, IOException {
+    Destination destination = Destination.of(pdf, ledgerFile);
+    Announcer nobody = new Announcer(step -> {});
+    LedgerFold fold = new LedgerFold(nobody, 0);
+    Verification verification = Verification.of(ledgerFile, List.of(), fold);
+    Evidence evidence = fold.finish(verification);
+    if (!verification.sound()) {
+      throw SlipRefused.unsound(verification.faults().size());
+    }
+    Check check = find(evidence, which).orElseThrow(() -> SlipRefused.noCheck(which));
+    // A sound ledger with a check has a station and a head.
+    Head head = verification.head().orElseThrow();
+    SlipText text =
+        new SlipText(verification.station().orElseThrow(), check.number(), head.printed());
+    Instant made = clock.instant();
+    String html = html(evidence, check, text, made);
+    destination.deliver(
+        out -> {
+          try (OutputStream buffered = new BufferedOutputStream(out)) {
+            new Press(nobody, 0, Announcer.WHOLE).print(html, made, List.of(), buffered);
+          }
+        });
+    return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
+  }
+
+  /** The names of the system's printers, the usual one first. */
+  public List<String> printers() {
+    return SlipPrinter.ofSystem().names();
+  }
+
+  /**
+   * Prints a slip without a dialog.
+   *
+   * @param printer its name, or empty for the system's usual one
+   * @return the name of the printer that took it
+   * @throws SlipRefused if there is no such printer, or it refuses
+   * @throws IOException if the file cannot be read
+   */
+  public String print(Path pdf, Optional<String> printer) throws SlipRefused, IOException {
+    return SlipPrinter.ofSystem().print(pdf, printer);
+  }
+
+  private static Optional<Check> find(Evidence evidence, String which) {
+    List<Check> ofBib = evidence.standing().checksOf(which.strip());
+    return ofBib.isEmpty()
+        ? evidence.standing().checks().stream()
+            .filter(c -> String.valueOf(c.number()).equals(which.strip()))
+            .findFirst()
+        : Optional.of(ofBib.get(ofBib.size() - 1));
+  }
+
+  private static String html(Evidence evidence, Check check, SlipText text, Instant made)
+      throws IOException {
+    try (Typeface plain = Typeface.open(Cut.TEXT);
+        Typeface bold = Typeface.open(Cut.BOLD);
+        Typeface fixed = Typeface.open(Cut.FIXED)) {
+      Ink ink = new Ink(List.of(plain, bold, fixed));
+      return new Template("slip", ink).fill(page(evidence, check, text, made, ink));
+    }
+  }
+
+  private static SlipPage page(
+      Evidence evidence, Check check, SlipText text, Instant made, Ink ink) {
+    CheckRow row = evidence.row(check);
+    return new SlipPage(
+        evidence
+            .standing()
+            .ruleBook(check.ruleBook())
+            .map(RuleBook::event)
+            .orElse("Event without a rule book"),
+        text.station(),
+        row.bib(),
+        evidence.division(check).map(d -> d.code() + " " + d.name()).orElse(row.division()),
+        row.attempt(),
+        row.number(),
+        row.outcome(),
+        row.reason(),
+        row.follows(),
+        check.inQuestion(),
+        evidence.division(check).map(DivisionSheet::limit).orElse("no rule"),
+        row.readings(),
+        row.arrow(),
+        row.bow(),
+        row.official(),
+        Wording.time(check.verdict().map(Check.GivenVerdict::at).orElse(check.at())),
+        Wording.time(made),
+        text.head().toString(),
+        SquareCode.svg(
+            text.toString(), CODE_MILLIMETRES, ink.escape("Square code that says " + text)),
+        text.toString());
+  }
+}

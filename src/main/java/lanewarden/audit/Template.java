@@ -1,0 +1,49 @@
+package lanewarden.audit;
+
+import com.samskivert.mustache.Mustache;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+
+/**
+ * A page of HTML with gaps, packed with the program.
+ *
+ * @param name of the file, without its ending
+ * @param ink how text is written into the gaps
+ */
+record Template(String name, Ink ink) {
+
+  /** The page with these members in its gaps; every text in it is escaped. */
+  String fill(Object members) throws IOException {
+    try {
+      return Mustache.compiler()
+          .emptyStringIsFalse(true)
+          .zeroIsFalse(true)
+          .withEscaper(ink::escape)
+          .withLoader(Template::part)
+          .compile(part(name))
+          .execute(members);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static Reader part(String name) {
+    String file = name.contains(".") ? name : name + ".html";
+    try (InputStream in =
+            Objects.requireNonNull(Template.class.getResourceAsStream(file), file + " is missing");
+        Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
+      StringWriter all = new StringWriter();
+      reader.transferTo(all);
+      return new StringReader(all.toString());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

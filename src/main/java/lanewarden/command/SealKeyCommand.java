@@ -1,0 +1,70 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.audit.Seal;
+import lanewarden.station.EventFolder;
+import lanewarden.station.EventOffice;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Makes the key that seals an event's reports. */
+@Command(
+    description = {
+      "Make the key that seals an event's reports; the organizer signs whose it is.",
+      "A new event has one already. This is for an event that an older version made, or where the"
+          + " key was lost. No station may have the event open."
+    })
+final class SealKeyCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--organizer-key",
+      paramLabel = "FILE",
+      description = "Where the organizer's key is (default: keys/organizer.key in the folder).")
+  private Optional<Path> key = Optional.empty();
+
+  @Option(
+      names = "--passphrase-file",
+      paramLabel = "FILE",
+      description =
+          "Read the organizer's passphrase from the first line of a file or of a descriptor, such"
+              + " as /dev/fd/3, instead of asking for it unseen.")
+  private Optional<Path> passphraseFile = Optional.empty();
+
+  @Option(names = "--json", description = "Answer with one JSON object.")
+  private boolean json;
+
+  SealKeyCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Terminal terminal = workplace.terminal();
+    char[] passphrase = new Passphrases(terminal).of("the organizer", passphraseFile);
+    char[] again = passphrase.clone();
+    Path made =
+        new EventOffice(new EventFolder(folder), workplace.here()).makeReportSeal(key, passphrase);
+    String fingerprint = Seal.open(made, again).fingerprint();
+    if (json) {
+      Map<String, Object> members = new LinkedHashMap<>();
+      members.put("key", made.toString());
+      members.put("certificate", fingerprint);
+      terminal.result(JsonLine.of(members));
+    } else {
+      terminal.result(Notice.of("key", made.toString()).line());
+      terminal.result(Notice.of("certificate", fingerprint).line());
+    }
+    terminal.say(
+        "The SHA-256 of its certificate is stated in the ledger and printed on every report.");
+    return ExitCode.FINE;
+  }
+}
