@@ -60,7 +60,7 @@ final class ReportBenchmark {
       for (int i = 0; i < competitors; i++) {
         String[] speeds = new String[SHOTS];
         for (int shot = 0; shot < SHOTS; shot++) {
-          speeds[shot] = String.format(Locale.ROOT, "%.1f ft/s", 280 + (i * 7 + shot * 3) % 30);
+          speeds[shot] = String.format(Locale.ROOT, "%.1f ft/s", 280.0 + (i * 7 + shot * 3) % 30);
         }
         ledger.check("" + (1000 + i), "Competitor Number " + i, "OC", speeds);
         ledger.close(null);
