@@ -96,7 +96,10 @@ final class Chain {
     if (signature == Signature.BAD) {
       faults.add(RowExaminer.badSignature(sequence));
     }
-    if (sequence != 1 && !roll.maySign(entry.signer())) {
+    Optional<Suspension> suspension = roll.suspension(entry.signer());
+    if (suspension.isPresent()) {
+      add(sequence, Kind.SIGNED_WHILE_SUSPENDED, whileSuspended(sequence, suspension.get()));
+    } else if (sequence != 1 && !roll.maySign(entry.signer())) {
       strangers.add(entry, sequence, signature);
     } else if (signature != Signature.BAD
         && entry.station().equals(station)
@@ -105,6 +108,11 @@ final class Chain {
       roll.take(entry).ifPresent(faults::add);
       greet(entry);
     }
+  }
+
+  private static String whileSuspended(long sequence, Suspension suspension) {
+    return "Entry %d is signed by %s, whom entry %d had suspended."
+        .formatted(sequence, suspension.official().name(), suspension.sequence());
   }
 
   private void checkStation(long sequence, Entry entry) {

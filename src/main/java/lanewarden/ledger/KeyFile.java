@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.CopyOption;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -66,12 +68,35 @@ public final class KeyFile {
     } catch (FileAlreadyExistsException there) {
       throw exists(file, there);
     } catch (IOException failed) {
-      throw new LedgerException(
-          "KEY-IO",
-          "The key file " + file + " could not be written.",
-          "The system says: " + failed + ".",
-          "Check that the folder exists, is not full and may be written to; then try again.",
-          failed);
+      throw unwritten(file, failed);
+    } finally {
+      Arrays.fill(passphrase, '\0');
+    }
+  }
+
+  /**
+   * Seals a key that was opened under another passphrase, in place of its file, and wipes the
+   * passphrase. Whenever this is cut short, one whole file is there: the old or the new.
+   *
+   * @param key as it was opened from this file
+   * @throws LedgerException {@code KEY-DAMAGED} when the file holds another key; {@code KEY-IO}
+   *     when it cannot be written: then the old file is as it was
+   * @throws IllegalArgumentException when the passphrase is empty
+   */
+  public static void reseal(Path file, SigningKey key, char[] passphrase, SecureRandom random)
+      throws LedgerException {
+    try {
+      KeyLabel label = label(file);
+      if (!label.thumbprint().equals(key.thumbprint())) {
+        throw SealedKey.damaged(file, "it holds another key than was opened", null);
+      }
+      writeBeside(
+          file,
+          SealedKey.seal(key, label.owner(), passphrase, random),
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException failed) {
+      throw unwritten(file, failed);
     } finally {
       Arrays.fill(passphrase, '\0');
     }
@@ -149,7 +174,7 @@ public final class KeyFile {
   }
 
   /** A half-written key must never carry the key's name, so it gets the name when it is whole. */
-  private static void writeBeside(Path file, byte[] content) throws IOException {
+  private static void writeBeside(Path file, byte[] content, CopyOption... how) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     if (folder == null) {
       throw new IOException(file + " names no file");
@@ -163,7 +188,7 @@ public final class KeyFile {
         }
         channel.force(true);
       }
-      Files.move(draft, file);
+      Files.move(draft, file, how);
     } finally {
       Files.deleteIfExists(draft);
     }
@@ -176,6 +201,15 @@ public final class KeyFile {
     return new FileAttribute<?>[] {
       PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
     };
+  }
+
+  private static LedgerException unwritten(Path file, IOException failed) {
+    return new LedgerException(
+        "KEY-IO",
+        "The key file " + file + " could not be written.",
+        "The system says: " + failed + ".",
+        "Check that the folder exists, is not full and may be written to; then try again.",
+        failed);
   }
 
   private static LedgerException exists(Path file, @Nullable Throwable cause) {

@@ -7,21 +7,22 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * The two entries a ledger makes of its own: the opening, which names the organizer's key, and the
- * enrolment, which names an official's.
+ * The entries a ledger makes of its own: the opening, which names the organizer's key, and the
+ * enrolment and the suspension, which name an official's.
  *
- * <p>Bodies: {@code {"organizer":JWK}} and {@code {"official":JWK,"name":"…","role":"judge"}}, the
- * role only of a judge.
+ * <p>Bodies: {@code {"organizer":JWK}}, {@code {"official":JWK,"name":"…","role":"judge"}}, the
+ * role only of a judge, and {@code {"official":JWK,"reason":"…"}}.
  */
 final class KeyNotice {
   static final String OPENED = "ledger-opened";
   static final String ENROLLED = "official-enrolled";
+  static final String SUSPENDED = "official-suspended";
 
   private KeyNotice() {}
 
   /** Whether a kind is the ledger's own, and no draft's. */
   static boolean isReserved(String kind) {
-    return kind.equals(OPENED) || kind.equals(ENROLLED);
+    return kind.equals(OPENED) || kind.equals(ENROLLED) || kind.equals(SUSPENDED);
   }
 
   static Draft opening(VerifyingKey organizer) {
@@ -29,10 +30,20 @@ final class KeyNotice {
   }
 
   static Draft enrolment(VerifyingKey official, String name, Role role) {
+    String as = role == Role.OFFICIAL ? "" : ",\"role\":\"" + role.word() + "\"";
+    return draft(
+        ENROLLED,
+        "{\"official\":" + official.jwk() + ",\"name\":" + quoted(name) + as + "}");
+  }
+
+  static Draft suspension(VerifyingKey official, String reason) {
+    return draft(
+        SUSPENDED, "{\"official\":" + official.jwk() + ",\"reason\":" + quoted(reason) + "}");
+  }
+
+  private static String quoted(String text) {
     try {
-      String quoted = new ObjectMapper().writeValueAsString(name);
-      String as = role == Role.OFFICIAL ? "" : ",\"role\":\"" + role.word() + "\"";
-      return draft(ENROLLED, "{\"official\":" + official.jwk() + ",\"name\":" + quoted + as + "}");
+      return new ObjectMapper().writeValueAsString(text);
     } catch (IOException impossible) {
       throw new IllegalStateException("A text could not be written as JSON.", impossible);
     }
@@ -42,11 +53,11 @@ final class KeyNotice {
     return new Draft(kind, body.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** The key that an opening or an enrolment names, if the entry is one. */
+  /** The key that an opening, an enrolment or a suspension names, if the entry is one. */
   static Optional<VerifyingKey> key(Payload payload) {
     return switch (payload.kind()) {
       case OPENED -> key(payload, "organizer");
-      case ENROLLED -> key(payload, "official");
+      case ENROLLED, SUSPENDED -> key(payload, "official");
       default -> Optional.empty();
     };
   }
@@ -60,9 +71,18 @@ final class KeyNotice {
 
   /** The official's name in an enrolment. */
   static Optional<String> name(Payload payload) {
-    JsonNode name = json(payload).path("name");
-    return name.isTextual() && !name.textValue().isBlank()
-        ? Optional.of(name.textValue())
+    return text(payload, "name");
+  }
+
+  /** Why, in a suspension. */
+  static Optional<String> reason(Payload payload) {
+    return text(payload, "reason");
+  }
+
+  private static Optional<String> text(Payload payload, String member) {
+    JsonNode text = json(payload).path(member);
+    return text.isTextual() && !text.textValue().isBlank()
+        ? Optional.of(text.textValue())
         : Optional.empty();
   }
 

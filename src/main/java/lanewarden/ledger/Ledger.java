@@ -88,9 +88,10 @@ public final class Ledger implements AutoCloseable {
    * Appends signed entries in one transaction, all or none.
    *
    * @return the entries as stored, durable on disk
-   * @throws LedgerException {@code LEDGER-NOT-ENROLLED} when nobody enrolled the signer; {@code
-   *     LEDGER-DISK-FULL}, {@code LEDGER-READ-ONLY}, {@code LEDGER-BUSY}, {@code LEDGER-IO} when
-   *     the entries were not confirmed; {@code LEDGER-HEAD-MOVED} when another program wrote
+   * @throws LedgerException {@code LEDGER-NOT-ENROLLED} when nobody enrolled the signer, {@code
+   *     LEDGER-SUSPENDED} when the organizer suspended the signer; {@code LEDGER-DISK-FULL}, {@code
+   *     LEDGER-READ-ONLY}, {@code LEDGER-BUSY}, {@code LEDGER-IO} when the entries were not
+   *     confirmed; {@code LEDGER-HEAD-MOVED} when another program wrote
    * @throws IllegalArgumentException when there is no draft, or one has a kind that is the ledger's
    *     own
    */
@@ -104,12 +105,12 @@ public final class Ledger implements AutoCloseable {
         throw new IllegalArgumentException("Only the ledger itself writes " + draft.kind() + ".");
       }
     }
+    Optional<Suspension> suspension = roll.suspension(signer.thumbprint());
+    if (suspension.isPresent()) {
+      throw KeyRefusal.suspended("Nothing was written.", suspension.get());
+    }
     if (!roll.maySign(signer.thumbprint())) {
-      throw new LedgerException(
-          "LEDGER-NOT-ENROLLED",
-          "Nothing was written.",
-          "The key " + signer.thumbprint() + " is not enrolled in this ledger.",
-          "Have the organizer enrol this official, or sign in as one who is.");
+      throw KeyRefusal.notEnrolled("Nothing was written.", signer.thumbprint());
     }
     return write(signer, drafts);
   }
@@ -133,21 +134,59 @@ public final class Ledger implements AutoCloseable {
     if (name.isBlank()) {
       throw new IllegalArgumentException("An official has a name.");
     }
-    if (!roll.isOrganizer(organizer.thumbprint())) {
-      throw new LedgerException(
-          "LEDGER-NOT-ORGANIZER",
-          name + " was not enrolled.",
-          "Only the organizer's key enrols officials.",
-          "Sign in with the organizer's key.");
-    }
+    KeyRefusal.unlessOrganizer(roll, organizer, name + " was not enrolled.");
     if (roll.maySign(official.thumbprint())) {
-      throw new LedgerException(
-          "LEDGER-ENROLLED",
-          name + " was not enrolled.",
-          "This key is enrolled already.",
-          "Use it as it is, or make a new key.");
+      throw KeyRefusal.enrolled(name);
     }
     return write(organizer, List.of(KeyNotice.enrolment(official, name, role))).get(0);
+  }
+
+  /**
+   * Suspends an official: from the next entry on, nothing may be signed with this key, until it is
+   * enrolled again. What it signed before stands.
+   *
+   * @param reason in the organizer's words, not blank
+   * @throws LedgerException {@code LEDGER-NOT-ORGANIZER} when the signer is not the organizer,
+   *     {@code LEDGER-SUSPENDED} or {@code LEDGER-NOT-ENROLLED} when the key may not sign anyhow;
+   *     else as {@link #append}
+   */
+  public synchronized Entry suspend(SigningKey organizer, VerifyingKey official, String reason)
+      throws LedgerException {
+    return write(organizer, List.of(suspension(organizer, official, reason))).get(0);
+  }
+
+  /**
+   * Suspends an official's key and enrols another of the same name, in one transaction.
+   *
+   * @return the suspension and the enrolment
+   * @throws LedgerException as {@link #suspend} and {@link #enrol} do
+   */
+  public synchronized List<Entry> replace(
+      SigningKey organizer, VerifyingKey old, VerifyingKey fresh, String reason)
+      throws LedgerException {
+    Draft suspension = suspension(organizer, old, reason);
+    String name = roll.official(old.thumbprint()).orElseThrow().name();
+    if (roll.maySign(fresh.thumbprint())) {
+      throw KeyRefusal.enrolled(name);
+    }
+    return write(organizer, List.of(suspension, KeyNotice.enrolment(fresh, name)));
+  }
+
+  private Draft suspension(SigningKey organizer, VerifyingKey official, String reason)
+      throws LedgerException {
+    if (reason.isBlank()) {
+      throw new IllegalArgumentException("A suspension has a reason.");
+    }
+    String what = "Nobody was suspended.";
+    KeyRefusal.unlessOrganizer(roll, organizer, what);
+    Optional<Suspension> before = roll.suspension(official.thumbprint());
+    if (before.isPresent()) {
+      throw KeyRefusal.suspended(what, before.get());
+    }
+    if (roll.official(official.thumbprint()).isEmpty()) {
+      throw KeyRefusal.notEnrolled(what, official.thumbprint());
+    }
+    return KeyNotice.suspension(official, reason);
   }
 
   private List<Entry> write(SigningKey signer, List<Draft> drafts) throws LedgerException {
@@ -246,9 +285,19 @@ public final class Ledger implements AutoCloseable {
     return roll.organizer().orElseThrow().thumbprint();
   }
 
-  /** The enrolled officials, in the order of their enrolment. */
+  /** Every enrolment of an official, in its order; some may be suspended by now. */
   public synchronized List<Enrolled> officials() {
     return roll.officials();
+  }
+
+  /** The official who may sign with this key now. */
+  public synchronized Optional<Enrolled> official(String thumbprint) {
+    return roll.official(thumbprint);
+  }
+
+  /** The suspension that keeps this key from signing now. */
+  public synchronized Optional<Suspension> suspension(String thumbprint) {
+    return roll.suspension(thumbprint);
   }
 
   /** Closes the file and lets the next writer in. Every entry was durable before. */

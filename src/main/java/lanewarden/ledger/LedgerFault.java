@@ -27,10 +27,14 @@ public record LedgerFault(long sequence, Kind kind, String words) {
     UNKNOWN_SIGNER,
     /** Signed with a key that was enrolled only later. */
     SIGNED_BEFORE_ENROLMENT,
+    /** Signed with a key that the organizer had suspended. */
+    SIGNED_WHILE_SUSPENDED,
     /** The first entry does not open a ledger, or names another key than the one that signed it. */
     BAD_OPENING,
     /** An enrolment that the organizer did not sign, or that does not name a key. */
     BAD_ENROLMENT,
+    /** A suspension that the organizer did not sign, or of nobody who may sign. */
+    BAD_SUSPENSION,
     /** The hash of the entry before does not fit. */
     BROKEN_LINK,
     /** Entries are missing. */

@@ -1,30 +1,46 @@
 package lanewarden.ledger;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who may sign: the organizer, from the opening on, and each official from the enrolment on.
+ * Who may sign: the organizer, from the opening on, and each official from the enrolment on, until
+ * suspended.
  *
  * <p>Folded from entries in their order. Owned by one thread at a time.
  */
 final class Roll {
   private @Nullable VerifyingKey organizer;
-  private final Map<String, Enrolled> officials = new LinkedHashMap<>();
+  private final List<Enrolled> enrolments = new ArrayList<>();
+  private final List<Suspension> suspensions = new ArrayList<>();
+  private final Map<String, Enrolled> standing = new HashMap<>();
+  private final Map<String, Suspension> suspended = new HashMap<>();
 
   Optional<VerifyingKey> organizer() {
     return Optional.ofNullable(organizer);
   }
 
+  /** Everybody who was enrolled, suspended or not. */
   List<Enrolled> officials() {
-    return List.copyOf(officials.values());
+    return List.copyOf(enrolments);
   }
 
+  List<Suspension> suspensions() {
+    return List.copyOf(suspensions);
+  }
+
+  /** The official who may sign with this key now. */
   Optional<Enrolled> official(String thumbprint) {
-    return Optional.ofNullable(officials.get(thumbprint));
+    return Optional.ofNullable(standing.get(thumbprint));
+  }
+
+  /** The suspension that keeps this key from signing now. */
+  Optional<Suspension> suspension(String thumbprint) {
+    return Optional.ofNullable(suspended.get(thumbprint));
   }
 
   boolean isOrganizer(String thumbprint) {
@@ -32,7 +48,7 @@ final class Roll {
   }
 
   boolean maySign(String thumbprint) {
-    return isOrganizer(thumbprint) || officials.containsKey(thumbprint);
+    return isOrganizer(thumbprint) || standing.containsKey(thumbprint);
   }
 
   /** Takes what an entry says about keys; the entry's signature must have been found good. */
@@ -40,6 +56,7 @@ final class Roll {
     return switch (entry.kind()) {
       case KeyNotice.OPENED -> open(entry);
       case KeyNotice.ENROLLED -> enrol(entry);
+      case KeyNotice.SUSPENDED -> suspend(entry);
       default ->
           entry.sequence() == 1
               ? fault(entry, LedgerFault.Kind.BAD_OPENING, "does not open a ledger")
@@ -73,8 +90,31 @@ final class Roll {
     if (maySign(named.get().thumbprint())) {
       return badEnrolment(entry, "enrols a key that may sign already");
     }
-    officials.put(named.get().thumbprint(), named.get());
+    enrolments.add(named.get());
+    standing.put(named.get().thumbprint(), named.get());
+    suspended.remove(named.get().thumbprint());
     return Optional.empty();
+  }
+
+  private Optional<LedgerFault> suspend(Entry entry) {
+    Optional<Enrolled> named =
+        KeyNotice.key(entry.payload()).flatMap(key -> official(key.thumbprint()));
+    Optional<String> reason = KeyNotice.reason(entry.payload());
+    if (!isOrganizer(entry.signer())) {
+      return badSuspension(entry, "suspends an official, but the organizer did not sign it");
+    }
+    if (named.isEmpty() || reason.isEmpty()) {
+      return badSuspension(entry, "suspends nobody who may sign, or gives no reason");
+    }
+    Suspension suspension = new Suspension(named.get(), reason.get(), entry.sequence());
+    suspensions.add(suspension);
+    standing.remove(named.get().thumbprint());
+    suspended.put(named.get().thumbprint(), suspension);
+    return Optional.empty();
+  }
+
+  private static Optional<LedgerFault> badSuspension(Entry entry, String words) {
+    return fault(entry, LedgerFault.Kind.BAD_SUSPENSION, words);
   }
 
   private static Optional<LedgerFault> badEnrolment(Entry entry, String words) {

@@ -71,9 +71,14 @@ public final class Verification {
     return chain.roll().organizer().map(VerifyingKey::thumbprint);
   }
 
-  /** The officials with a sound enrolment, in its order. */
+  /** Every sound enrolment of an official, in its order; some may be suspended by now. */
   public List<Enrolled> officials() {
     return chain.roll().officials();
+  }
+
+  /** The officials whose key was suspended, each time in its order; some may sign again by now. */
+  public List<Suspension> suspensions() {
+    return chain.roll().suspensions();
   }
 
   /** Everything that is wrong, in the order of the rows. */

@@ -119,6 +119,48 @@ class IndependentReaderTest {
     assertEquals("entry 7: its signer is not enrolled", script(stored));
   }
 
+  @Test
+  void isRefusedByTheScriptWhenASuspendedOfficialSignedButNotOnceEnrolledAgain() throws Exception {
+    assumeOpenSsl();
+    Head head = Verification.of(sample.file).head().orElseThrow();
+    Head suspended = follow(head, sample.organizer, suspension());
+    Head after = follow(suspended, sample.official, SampleLedger.reading(1));
+    assertEquals("entry 8: its signer is not enrolled", script(stored));
+    stored.remove(7);
+    Head again =
+        follow(
+            suspended, sample.organizer, KeyNotice.enrolment(sample.official.publicKey(), "Ash"));
+    Head last = follow(again, sample.official, SampleLedger.reading(1));
+    assertEquals(
+        "sound: organizer " + sample.organizer.thumbprint() + " head " + last.shortForm(),
+        script(stored));
+    assertEquals(9, last.sequence());
+    assertEquals(8, after.sequence());
+  }
+
+  @Test
+  void isRefusedByTheScriptWhenAnotherThanTheOrganizerSuspendsOrNobodyIsSuspended()
+      throws Exception {
+    assumeOpenSsl();
+    Head head = Verification.of(sample.file).head().orElseThrow();
+    follow(head, sample.official, suspension());
+    assertEquals("entry 7: suspends, but is not the organizer's", script(stored));
+    stored.remove(6);
+    Head once = follow(head, sample.organizer, suspension());
+    follow(once, sample.organizer, suspension());
+    assertEquals("entry 8: suspends nobody who may sign", script(stored));
+  }
+
+  private Draft suspension() {
+    return KeyNotice.suspension(sample.official.publicKey(), "left the event");
+  }
+
+  private Head follow(Head head, SigningKey signer, Draft draft) {
+    Entry entry = TamperedLedger.after(head, signer, draft);
+    stored.add(new String(entry.jws(), StandardCharsets.US_ASCII));
+    return new Head(entry.sequence(), entry.hash());
+  }
+
   private String script(List<String> entries) throws Exception {
     String page = Files.readString(FORMAT_PAGE);
     int start = page.indexOf("```sh\n") + "```sh\n".length();

@@ -78,6 +78,44 @@ class KeyFileTest {
   }
 
   @Test
+  void opensWithTheNewPassphraseOnlyOnceItIsSealedAgain() throws Exception {
+    char[] fresh = "another one".toCharArray();
+    KeyFile.reseal(file, KeyFile.open(file, PASSPHRASE.toCharArray()), fresh, new SecureRandom());
+    assertEquals("\0".repeat(11), new String(fresh));
+    assertEquals(key.thumbprint(), KeyFile.open(file, "another one".toCharArray()).thumbprint());
+    assertEquals(new KeyLabel("Official Ash", key.thumbprint()), KeyFile.label(file));
+    assertEquals(
+        "KEY-PASSPHRASE",
+        assertThrows(LedgerException.class, () -> KeyFile.open(file, PASSPHRASE.toCharArray()))
+            .code());
+    leavesNothingBesideTheKey();
+  }
+
+  @Test
+  void staysAsItWasWhenTheNewOneCannotBeWrittenOrIsForAnotherKey() throws Exception {
+    byte[] before = Files.readAllBytes(file);
+    SigningKey stranger = SigningKey.generate(new SecureRandom());
+    assertEquals(
+        "KEY-DAMAGED",
+        assertThrows(
+                LedgerException.class,
+                () -> KeyFile.reseal(file, stranger, "x".toCharArray(), new SecureRandom()))
+            .code());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> KeyFile.reseal(file, key, new char[0], new SecureRandom()));
+    assertArrayEquals(before, Files.readAllBytes(file));
+    leavesNothingBesideTheKey();
+  }
+
+  /** Whatever is killed between writing the draft and moving it leaves the old key whole. */
+  @Test
+  void opensAsBeforeBesideAHalfWrittenDraft() throws Exception {
+    Files.writeString(folder.resolve(".key123.part"), "eyJ");
+    assertEquals(key.thumbprint(), KeyFile.open(file, PASSPHRASE.toCharArray()).thumbprint());
+  }
+
+  @Test
   void showsItsOwnerWithoutThePassphrase() throws LedgerException {
     assertEquals(new KeyLabel("Official Ash", key.thumbprint()), KeyFile.label(file));
   }
