@@ -20,6 +20,7 @@ import lanewarden.rules.Division;
  * @param openings how the line was opened
  * @param seals the keys that seal reports
  * @param entries every entry that could be read, a line each; nothing where they are not to be kept
+ * @param clock how far its clock can be trusted
  * @param first time of the first entry that could be read
  * @param last time of the last one
  */
@@ -32,6 +33,7 @@ record Evidence(
     Openings openings,
     Seals seals,
     Optional<Packed> entries,
+    ClockSheet clock,
     Optional<Instant> first,
     Optional<Instant> last) {
 

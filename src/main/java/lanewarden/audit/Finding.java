@@ -118,6 +118,12 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     EDITION(false, "Rule books that differ under one edition"),
     /** The station's clock was set back. */
     CLOCK(false, "Times that go back"),
+    /** The station's clock jumped against the clock that cannot be set. */
+    CLOCK_STEP(false, "Steps of the station’s clock"),
+    /** An official whose key the organizer suspended. */
+    SUSPENDED(false, "Officials suspended"),
+    /** An official whom the station signed out by itself. */
+    SIGNED_OUT(false, "Officials signed out by the station"),
     /** An entry of a kind that this program does not know. */
     STRANGE(false, "Entries of an unknown kind");
 

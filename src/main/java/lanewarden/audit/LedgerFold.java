@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FactRefused;
+import lanewarden.journal.FrameFact;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.Examined;
@@ -35,6 +36,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final DrawExaminer draws = new DrawExaminer(standing, findings);
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(standing, findings);
+  private final ClockExaminer clock = new ClockExaminer(findings);
   private final Openings openings = new Openings();
   private final Seals seals = new Seals();
   private final Optional<Packed> entries;
@@ -75,7 +77,7 @@ final class LedgerFold implements Consumer<Examined> {
     signed.merge(entry.signer(), 1, Integer::sum);
     first = first == null ? entry.at() : first;
     last = entry.at();
-    station.examineFrame(entry);
+    clock.examine(entry);
     fold(entry);
     read++;
     if (read % STRIDE == 0) {
@@ -95,8 +97,10 @@ final class LedgerFold implements Consumer<Examined> {
           draws.examine(entry.sequence(), draw);
         } else if (fact.get() instanceof Fact.StationOpened opened) {
           openings.add(entry.sequence(), opened);
-        } else if (fact.get() instanceof Fact.ReportSealAdopted adopted) {
+        } else if (fact.get() instanceof FrameFact.ReportSealAdopted adopted) {
           seals.examine(entry, adopted, findings);
+        } else if (fact.get() instanceof FrameFact.ClockStepped step) {
+          clock.examine(entry.sequence(), step);
         }
       } else {
         station.examineOther(entry);
@@ -118,7 +122,7 @@ final class LedgerFold implements Consumer<Examined> {
     instrument.finish();
     new ProtestExaminer(standing, findings).finish();
     new UndecidedExaminer(standing, findings).finish();
-    station.finish(verification.officials(), verification.organizer());
+    station.finish(verification.officials(), verification.organizer(), verification.suspensions());
     seals.finish(verification.organizer(), findings);
     verification.faults().forEach(f -> faulty.add(f.sequence()));
     findings.sort(Comparator.comparing(Finding::kind));
@@ -131,6 +135,7 @@ final class LedgerFold implements Consumer<Examined> {
         openings,
         seals,
         entries,
+        clock.sheet(),
         Optional.ofNullable(first),
         Optional.ofNullable(last));
   }

@@ -89,6 +89,7 @@ final class PageWriter {
         evidence.openings().pages(),
         VerificationSheet.of(evidence.standing(), names),
         ControlSheet.of(evidence.standing(), face, ink).stream().toList(),
+        evidence.clock(),
         divisions(),
         FailLine.of(evidence.standing()),
         ProtestSheet.of(evidence.standing(), names),

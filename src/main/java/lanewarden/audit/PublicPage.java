@@ -40,6 +40,7 @@ final class PublicPage {
         page.instruments(),
         new VerificationSheet(false, List.of(), List.of()),
         page.control(),
+        page.clock(),
         page.divisions().stream().map(DivisionSheet::published).toList(),
         List.of(),
         new ProtestSheet(false, List.of(), List.of()),

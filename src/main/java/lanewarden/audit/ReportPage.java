@@ -39,6 +39,7 @@ record ReportPage(
     List<Instrument> instruments,
     VerificationSheet verifications,
     List<ControlSheet> control,
+    ClockSheet clock,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     ProtestSheet protests,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.ledger.Entry;
 
 /**
@@ -23,7 +24,7 @@ final class Seals {
   private record Stated(String signer, byte[] certificate) {}
 
   /** Keeps what an entry states of a seal. */
-  void examine(Entry entry, Fact.ReportSealAdopted adopted, List<Finding> findings) {
+  void examine(Entry entry, FrameFact.ReportSealAdopted adopted, List<Finding> findings) {
     try {
       byte[] certificate = Base64.getDecoder().decode(adopted.certificate());
       byEntry.put(entry.sequence(), new Stated(entry.signer(), certificate));

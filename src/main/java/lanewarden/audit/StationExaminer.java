@@ -1,6 +1,5 @@
 package lanewarden.audit;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
@@ -11,21 +10,23 @@ import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Entry;
+import lanewarden.ledger.Suspension;
 import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Looks at what happened around the checks: the link, the papers, the sign-ins, the clock.
+ * Looks at what happened around the checks: the link, the papers, the sign-ins.
  *
  * <p>Owned by one thread.
  */
 final class StationExaminer {
   /** Kinds that the ledger writes itself. */
-  private static final Set<String> OF_THE_LEDGER = Set.of("ledger-opened", "official-enrolled");
+  private static final Set<String> OF_THE_LEDGER =
+      Set.of("ledger-opened", "official-enrolled", "official-suspended");
 
   private static final String LOST = "lost";
 
@@ -35,7 +36,6 @@ final class StationExaminer {
   private final Map<Long, SignIn> signIns = new LinkedHashMap<>();
   private final Map<Long, String> ruleBookSigners = new LinkedHashMap<>();
   private final Map<String, Edition> editions = new HashMap<>();
-  private @Nullable Instant latest;
   private Phase phase = Phase.BEFORE;
   private boolean rosterSeen;
 
@@ -47,25 +47,6 @@ final class StationExaminer {
   StationExaminer(Standing standing, List<Finding> findings) {
     this.standing = standing;
     this.findings = findings;
-  }
-
-  /** Looks at the frame of an entry, whatever it says. */
-  void examineFrame(Entry entry) {
-    if (latest != null && entry.at().isBefore(latest)) {
-      add(
-          Kind.CLOCK,
-          "Entry "
-              + entry.sequence()
-              + " is of "
-              + Wording.time(entry.at())
-              + ", earlier than an entry before it ("
-              + Wording.time(latest)
-              + "). The order of the entries is the order in which they were signed.",
-          entry.sequence());
-    }
-    if (latest == null || entry.at().isAfter(latest)) {
-      latest = entry.at();
-    }
   }
 
   /** Looks at an entry that holds no fact of the journal. */
@@ -91,6 +72,8 @@ final class StationExaminer {
       measured(number, shot.source());
     } else if (fact instanceof Fact.OfficialSignedIn in) {
       signIns.put(number, new SignIn(entry.signer(), in.name()));
+    } else if (fact instanceof FrameFact.OfficialSignedOut out && out.reason() != null) {
+      add(Kind.SIGNED_OUT, Wording.quoted(out.name()) + " was signed out: " + out.reason(), number);
     } else if (fact instanceof Fact.PhaseBegan began) {
       began(number, began);
     } else if (fact instanceof Fact.RuleBookAdopted adopted) {
@@ -197,7 +180,17 @@ final class StationExaminer {
    *
    * @param organizer thumbprint of the organizer's key, if it is known
    */
-  void finish(List<Enrolled> officials, Optional<String> organizer) {
+  void finish(List<Enrolled> officials, Optional<String> organizer, List<Suspension> suspensions) {
+    for (Suspension suspension : suspensions) {
+      add(
+          Kind.SUSPENDED,
+          "From here on nothing may be signed with the key of "
+              + Wording.quoted(suspension.official().name())
+              + ". The reason: "
+              + Wording.quoted(suspension.reason())
+              + ".",
+          suspension.sequence());
+    }
     ruleBookSigners.forEach(
         (number, signer) -> {
           if (!organizer.equals(Optional.of(signer))) {

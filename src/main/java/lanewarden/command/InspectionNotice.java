@@ -16,6 +16,9 @@ final class InspectionNotice {
     found.head().ifPresent(head -> tell(terminal, "head", head));
     found.organizer().ifPresent(thumbprint -> tell(terminal, "organizer", thumbprint));
     found.officials().forEach(o -> tell(terminal, "official", o.thumbprint() + "  " + o.name()));
+    if (found.compared() > 0) {
+      tell(terminal, "heads", found.compared() + " compared with this ledger");
+    }
     found.faults().forEach(fault -> tell(terminal, "fault", fault.words()));
     int faults = found.faults().size();
     tell(
@@ -42,6 +45,7 @@ final class InspectionNotice {
         found.officials().stream()
             .map(o -> Map.of("name", o.name(), "thumbprint", o.thumbprint()))
             .toList());
+    members.put("headsCompared", found.compared());
     members.put("faults", faults(found));
     return members;
   }

@@ -65,11 +65,11 @@ final class LineSession {
       return true;
     }
     Optional<LineWord> word = LineWord.first(line);
-    boolean mayBeSecret = passphraseMayFollow && !word.equals(Optional.of(LineWord.ADOPT));
+    boolean mayBeSecret = passphraseMayFollow && word.filter(LineWord::asksPassphrase).isEmpty();
     passphraseMayFollow = false;
     if (mayBeSecret) {
       terminal.say(
-          "The line after the adopt that was refused was passed over: it may be the passphrase.");
+          "The line after the word that was refused was passed over: it may be the passphrase.");
       return true;
     }
     try {
@@ -100,6 +100,8 @@ final class LineSession {
       case PHASE -> because(rest, station.proceedings()::begin);
       case DRAW -> draw(rest);
       case ADOPT -> adopt(rest, typed);
+      case IN -> signIn(rest, typed);
+      case SUSPEND -> suspend(rest, typed);
       case HELP -> terminal.say(LineWord.list());
       case OUT -> {
         return false;
@@ -131,6 +133,31 @@ final class LineSession {
     char[] passphrase = new Passphrases(terminal).in(typed, "the organizer");
     passphraseMayFollow = false;
     station.proceedings().adoptRuleBook(passphrase, reason);
+  }
+
+  private void signIn(String name, LineSource typed)
+      throws StationException, CommandRefused, IOException {
+    passphraseMayFollow = !terminal.hasKeyboard();
+    station.requireOfficial(name);
+    char[] passphrase = new Passphrases(terminal).in(typed, name);
+    passphraseMayFollow = false;
+    station.signIn(name, passphrase);
+  }
+
+  private void suspend(String rest, LineSource typed)
+      throws StationException, CommandRefused, IOException {
+    passphraseMayFollow = !terminal.hasKeyboard();
+    Matcher because = BECAUSE.matcher(rest);
+    if (!because.matches()) {
+      throw CommandRefused.misstep(
+          "REASON-MISSING",
+          "Nobody was suspended.",
+          "It takes a name and a reason.",
+          "Type: suspend NAME because WHY");
+    }
+    char[] passphrase = new Passphrases(terminal).in(typed, "the organizer");
+    passphraseMayFollow = false;
+    station.proceedings().suspend(because.group(1), passphrase, because.group(2));
   }
 
   private boolean called(String typed) throws StationException {

@@ -65,6 +65,10 @@ enum LineWord {
   DRAW("DIVISION SEED", "draw a division's random share from digits thrown before witnesses"),
   /** Puts the changed rule book in force. */
   ADOPT("REASON", "put the changed rule book in force; a script's next line is the passphrase"),
+  /** An official comes on duty. */
+  IN("NAME", "sign in, in place of who is on duty; a script's next line is the passphrase"),
+  /** Suspends an official. */
+  SUSPEND("NAME because WHY", "suspend an official; a script's next line is the passphrase"),
   /** Lists the words. */
   HELP("", "list these words");
 
@@ -82,6 +86,11 @@ enum LineWord {
   static Optional<LineWord> first(String typed) {
     String word = typed.split("\\s+", 2)[0].toUpperCase(Locale.ROOT);
     return Arrays.stream(values()).filter(w -> w.name().equals(word)).findFirst();
+  }
+
+  /** Whether a script's next line is a passphrase. */
+  boolean asksPassphrase() {
+    return this == ADOPT || this == SUSPEND || this == IN;
   }
 
   /** What follows the word in a typed line. */

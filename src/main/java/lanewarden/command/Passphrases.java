@@ -63,7 +63,7 @@ final class Passphrases {
       Arrays.fill(once, '\0');
       throw CommandRefused.misstep(
           "PASSPHRASES-DIFFER",
-          "No event was made.",
+          "No key was made.",
           "The two passphrases of " + person + " differ.",
           "Start again, and type the same twice.");
     }
@@ -102,7 +102,7 @@ final class Passphrases {
     }
     throw CommandRefused.misstep(
         "PASSPHRASE-MISSING",
-        "No event was made.",
+        "No key was made.",
         file + " has no line for " + person + ".",
         "Give each person one line: the name, a colon, the passphrase.");
   }

@@ -40,6 +40,8 @@ public final class Program {
     add(program, "accuracy", new AccuracyCommand(workplace));
     add(program, "plan", new PlanCommand(workplace));
     add(program, "adopt", new AdoptCommand(workplace));
+    add(program, "official", new OfficialCommand(workplace));
+    add(program, "passphrase", new PassphraseCommand(workplace));
     add(program, "draw", new DrawCommand(workplace));
     add(program, "protest", new ProtestCommand(workplace));
     add(program, "ruling", new RulingCommand(workplace));
@@ -49,6 +51,7 @@ public final class Program {
     add(program, "kiosk", new KioskCommand(workplace));
     add(program, "studio", new StudioCommand(terminal, studio));
     add(program, "listen", new ListenCommand(workplace));
+    add(program, "witness", new WitnessCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));
     add(program, "seal-key", new SealKeyCommand(workplace));
     add(program, "report", new ReportCommand(workplace));

@@ -34,6 +34,14 @@ final class VerifyCommand implements Callable<Integer> {
       description = "A head as printed on a slip or report, such as 1234-ab12cd34ef56; repeatable.")
   private List<String> heads = List.of();
 
+  @Option(
+      names = "--witness",
+      paramLabel = "LEDGER",
+      description =
+          "Another station's ledger or folder: the heads of this ledger that were signed into it"
+              + " (command witness) are compared too; repeatable.")
+  private List<Path> witnesses = List.of();
+
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
@@ -43,7 +51,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    LedgerInspection found = LedgerInspection.of(ledger, heads);
+    LedgerInspection found = LedgerInspection.of(ledger, heads, witnesses);
     Terminal terminal = workplace.terminal();
     String file = found.ledger().toString();
     if (json) {

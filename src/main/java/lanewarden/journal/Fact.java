@@ -24,6 +24,9 @@ public sealed interface Fact {
   /** What disputes a check or corrects it. */
   sealed interface Disputed extends Fact permits ProtestFact {}
 
+  /** What happens around the checks. */
+  sealed interface Around extends Fact permits FrameFact {}
+
   /**
    * The rule book in force from here on.
    *
@@ -104,18 +107,8 @@ public sealed interface Fact {
     }
   }
 
-  /**
-   * The key that seals reports from here on; the organizer signs that it is the event's.
-   *
-   * @param certificate of the key, self-signed: X.509 (RFC 5280), DER, base64 (RFC 4648, 4)
-   */
-  record ReportSealAdopted(String certificate) implements Fact {}
-
   /** An official took over; this and what follows is signed with that official's key. */
   record OfficialSignedIn(String name) implements Fact {}
-
-  /** The official left. */
-  record OfficialSignedOut(String name) implements Fact {}
 
   /**
    * A competitor stands at the line.

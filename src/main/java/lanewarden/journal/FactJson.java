@@ -44,12 +44,14 @@ public final class FactJson {
     Map<String, Class<? extends Fact>> kinds = new LinkedHashMap<>();
     kinds.put("rule-book-adopted", Fact.RuleBookAdopted.class);
     kinds.put("roster-adopted", Fact.RosterAdopted.class);
-    kinds.put("report-seal-adopted", Fact.ReportSealAdopted.class);
+    kinds.put("report-seal-adopted", FrameFact.ReportSealAdopted.class);
     kinds.put("phase-began", Fact.PhaseBegan.class);
     kinds.put("draw-made", Fact.DrawMade.class);
     kinds.put("station-opened", Fact.StationOpened.class);
     kinds.put("official-signed-in", Fact.OfficialSignedIn.class);
-    kinds.put("official-signed-out", Fact.OfficialSignedOut.class);
+    kinds.put("official-signed-out", FrameFact.OfficialSignedOut.class);
+    kinds.put("clock-stepped", FrameFact.ClockStepped.class);
+    kinds.put("head-witnessed", FrameFact.HeadWitnessed.class);
     kinds.put("check-opened", Fact.CheckOpened.class);
     kinds.put("set-up-stated", Fact.SetUpStated.class);
     kinds.put("condition-ticked", Fact.ConditionTicked.class);

@@ -81,7 +81,7 @@ public final class Standing {
       official = null;
     } else if (fact instanceof Fact.OfficialSignedIn in) {
       official = in.name();
-    } else if (fact instanceof Fact.OfficialSignedOut) {
+    } else if (fact instanceof FrameFact.OfficialSignedOut) {
       official = null;
     } else if (fact instanceof Fact.LinkChanged changed) {
       link = changed;

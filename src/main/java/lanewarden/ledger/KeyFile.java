@@ -85,14 +85,26 @@ public final class KeyFile {
    */
   public static void reseal(Path file, SigningKey key, char[] passphrase, SecureRandom random)
       throws LedgerException {
+    reseal(file, key.thumbprint(), PrivateJwk.of(key), passphrase, random);
+  }
+
+  /** The same for a key that seals documents. */
+  public static void reseal(Path file, SealKey key, char[] passphrase, SecureRandom random)
+      throws LedgerException {
+    reseal(file, key.thumbprint(), PrivateJwk.of(key), passphrase, random);
+  }
+
+  private static void reseal(
+      Path file, String thumbprint, byte[] privateJwk, char[] passphrase, SecureRandom random)
+      throws LedgerException {
     try {
       KeyLabel label = label(file);
-      if (!label.thumbprint().equals(key.thumbprint())) {
+      if (!label.thumbprint().equals(thumbprint)) {
         throw SealedKey.damaged(file, "it holds another key than was opened", null);
       }
       writeBeside(
           file,
-          SealedKey.seal(key, label.owner(), passphrase, random),
+          SealedKey.seal(thumbprint, privateJwk, label.owner(), passphrase, random),
           StandardCopyOption.REPLACE_EXISTING,
           StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException failed) {

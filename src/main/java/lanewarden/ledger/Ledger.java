@@ -156,7 +156,7 @@ public final class Ledger implements AutoCloseable {
   }
 
   /**
-   * Suspends an official's key and enrols another of the same name, in one transaction.
+   * Suspends an official's key and enrols another of the same name and role, in one transaction.
    *
    * @return the suspension and the enrolment
    * @throws LedgerException as {@link #suspend} and {@link #enrol} do
@@ -165,11 +165,12 @@ public final class Ledger implements AutoCloseable {
       SigningKey organizer, VerifyingKey old, VerifyingKey fresh, String reason)
       throws LedgerException {
     Draft suspension = suspension(organizer, old, reason);
-    String name = roll.official(old.thumbprint()).orElseThrow().name();
+    Enrolled official = roll.official(old.thumbprint()).orElseThrow();
     if (roll.maySign(fresh.thumbprint())) {
-      throw KeyRefusal.enrolled(name);
+      throw KeyRefusal.enrolled(official.name());
     }
-    return write(organizer, List.of(suspension, KeyNotice.enrolment(fresh, name)));
+    Draft enrolment = KeyNotice.enrolment(fresh, official.name(), official.role());
+    return write(organizer, List.of(suspension, enrolment));
   }
 
   private Draft suspension(SigningKey organizer, VerifyingKey official, String reason)

@@ -6,18 +6,22 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FactJson;
 import lanewarden.journal.FactRefused;
+import lanewarden.journal.FrameFact;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;
+import lanewarden.ledger.Draft;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
+import lanewarden.ledger.Suspension;
 import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
@@ -28,12 +32,14 @@ import org.jspecify.annotations.Nullable;
 /** The ledger of a station with what it amounts to: the only way facts are written and read. */
 final class Book implements AutoCloseable {
   private final Ledger ledger;
+  private final ClockWatch clocks;
   private final Standing standing;
   private Roster roster;
   private @Nullable Trouble doubt;
   private @Nullable Trouble remark;
 
-  private Book(Ledger ledger, Standing standing, Roster roster) {
+  private Book(Ledger ledger, Standing standing, Roster roster, ClockWatch clocks) {
+    this.clocks = clocks;
     this.ledger = ledger;
     this.standing = standing;
     this.roster = roster;
@@ -50,7 +56,7 @@ final class Book implements AutoCloseable {
     try {
       Ledger ledger = Ledger.open(folder.ledger(), clock, nanos);
       try {
-        return fold(ledger);
+        return fold(ledger, new ClockWatch(clock, nanos));
       } catch (LedgerException
           | FactRefused
           | WrittenRefused
@@ -64,13 +70,13 @@ final class Book implements AutoCloseable {
     }
   }
 
-  private static Book fold(Ledger ledger)
+  private static Book fold(Ledger ledger, ClockWatch clocks)
       throws LedgerException, FactRefused, WrittenRefused, StationException {
     Standing standing = new Standing();
     for (Entry entry : ledger.entries()) {
       standing.apply(entry);
     }
-    return new Book(ledger, standing, adopted(standing));
+    return new Book(ledger, standing, adopted(standing), clocks);
   }
 
   private static void closeBeside(Ledger ledger, Exception first) {
@@ -100,16 +106,33 @@ final class Book implements AutoCloseable {
   /**
    * Signs, writes and folds; on return all of it is in the ledger.
    *
+   * <p>A step of the computer's clock since the last time is signed in front of it.
+   *
    * <p>Where the disk wrote without confirming, what was written counts: it is folded, and {@link
    * #doubt} says so. Writing it again would double it.
    *
    * @throws StationException if nothing was written
    */
   void append(SigningKey signer, List<Fact> facts) throws StationException {
+    Optional<FrameFact.ClockStepped> step = clocks.look();
+    List<Draft> drafts = Stream.concat(step.stream(), facts.stream()).map(FactJson::draft).toList();
+    write(ledger -> ledger.append(signer, drafts));
+    clocks.written();
+    if (step.isPresent() && doubt == null) {
+      doubt = ClockWatch.trouble(step.get());
+    }
+  }
+
+  /** What is written into the ledger. */
+  @FunctionalInterface
+  interface Writing {
+    List<Entry> into(Ledger ledger) throws LedgerException;
+  }
+
+  /** Writes and folds, as {@link #append} does. */
+  void write(Writing writing) throws StationException {
     try {
-      for (Entry entry : ledger.append(signer, facts.stream().map(FactJson::draft).toList())) {
-        fold(entry);
-      }
+      writing.into(ledger).forEach(this::fold);
     } catch (LedgerException e) {
       if (e.standing().isEmpty()) {
         throw StationException.of(e);
@@ -130,7 +153,10 @@ final class Book implements AutoCloseable {
     }
   }
 
-  /** What was written without the disk's confirmation, until an official went on all the same. */
+  /**
+   * What was written without the disk's confirmation, or after a step of the clock, until an
+   * official went on all the same.
+   */
   Optional<Trouble> doubt() {
     return Optional.ofNullable(doubt);
   }
@@ -252,18 +278,31 @@ final class Book implements AutoCloseable {
     return Optional.ofNullable(remark);
   }
 
+  /** Suspends an official with the organizer's key. */
+  Suspension suspend(SigningKey organizer, String name, String reason) throws StationException {
+    String why = Reason.of(reason);
+    Enrolled official = people().required(name, "Nobody was suspended.");
+    write(ledger -> List.of(ledger.suspend(organizer, official.key(), why)));
+    return ledger.suspension(official.thumbprint()).orElseThrow();
+  }
+
   LineView.Progress progress() {
     int within = standing.competitorsWith(Outcome.WITHIN);
     return new LineView.Progress(
         within, standing.competitorsDecided() - within, roster.competitors().size());
   }
 
-  /** The enrolled name of the key's owner. */
+  /** Who may sign, and who might once. */
+  People people() {
+    return new People(ledger);
+  }
+
+  /** The enrolled name of the key's owner, who may sign. */
   String nameOf(SigningKey key) throws StationException {
-    return ledger.officials().stream()
-        .filter(o -> o.thumbprint().equals(key.thumbprint()))
+    people().requireNotSuspended(key);
+    return ledger
+        .official(key.thumbprint())
         .map(Enrolled::name)
-        .findFirst()
         .orElseThrow(
             () ->
                 StationException.misstep(

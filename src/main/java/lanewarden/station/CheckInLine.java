@@ -2,6 +2,10 @@ package lanewarden.station;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.Instrument;
@@ -18,11 +22,15 @@ public final class CheckInLine implements AutoCloseable {
   private final Station station;
   private final Optional<Rehearsal> rehearsal;
   private final LongSupplier nanos;
+  private final ScheduledExecutorService watch;
 
   private CheckInLine(Station station, Optional<Rehearsal> rehearsal, LongSupplier nanos) {
     this.station = station;
     this.rehearsal = rehearsal;
     this.nanos = nanos;
+    this.watch = Executors.newSingleThreadScheduledExecutor(CheckInLine::thread);
+    ScheduledFuture<?> unused =
+        watch.scheduleWithFixedDelay(station::lookForTheOfficial, 1, 1, TimeUnit.SECONDS);
   }
 
   /**
@@ -40,6 +48,12 @@ public final class CheckInLine implements AutoCloseable {
     }
     return new CheckInLine(
         open(folder, Ports.open(folder, port, here), here), Optional.empty(), here.nanos());
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "official-watch");
+    thread.setDaemon(true);
+    return thread;
   }
 
   private static Station open(EventFolder folder, Instrument instrument, Surroundings here)
@@ -114,6 +128,7 @@ public final class CheckInLine implements AutoCloseable {
   /** Leaves the instrument and the ledger; what is signed stays as it is. */
   @Override
   public void close() throws StationException {
+    watch.shutdownNow();
     rehearsal.ifPresent(Rehearsal::close);
     station.close();
   }

@@ -1,25 +1,55 @@
 package lanewarden.station;
 
+import java.time.Duration;
+import java.util.Optional;
+import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.SigningKey;
 import org.jspecify.annotations.Nullable;
 
 /** Who signs at the station, if anybody does; under the station's lock. */
 final class Duty {
   private final Intake intake;
+  private final Stillness still;
+  private final Optional<Duration> longest;
   private @Nullable SigningKey key;
 
-  Duty(Intake intake) {
+  /**
+   * @param longest how long an official may do nothing and stay signed in, if there is a limit
+   */
+  Duty(Intake intake, Stillness still, Optional<Duration> longest) {
     this.intake = intake;
+    this.still = still;
+    this.longest = longest;
+  }
+
+  /** Whether the official who is signed in has done nothing for longer than is allowed. */
+  boolean isForgotten() {
+    return key != null && longest.isPresent() && still.length().compareTo(longest.get()) >= 0;
+  }
+
+  /** The official is at work. */
+  void stir() {
+    still.end();
   }
 
   /** An official takes over. */
   void begin(SigningKey opened) {
     key = opened;
+    still.end();
   }
 
   /** Nobody signs any more. */
   void end() {
     key = null;
+  }
+
+  /** Nobody signs any more if it was this official; says whether it was. */
+  boolean endIfOf(Enrolled official) {
+    boolean was = key != null && key.thumbprint().equals(official.thumbprint());
+    if (was) {
+      key = null;
+    }
+    return was;
   }
 
   boolean isOn() {
@@ -50,6 +80,7 @@ final class Duty {
     intake.write(signer);
     intake.requireWritten();
     intake.settle(signer);
+    still.end();
     return signer;
   }
 }

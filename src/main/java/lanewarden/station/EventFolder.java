@@ -4,16 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SentenceProfile;
-import lanewarden.ledger.KeyFile;
-import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 import lanewarden.roster.Roster;
 import lanewarden.rules.RuleBook;
@@ -34,12 +30,9 @@ public record EventFolder(Path path) {
   static final String REPORT = "audit-report.pdf";
   static final String PUBLIC_REPORT = "public-report.pdf";
   static final String KEYS = "keys";
-  static final String ORGANIZER_KEY = "organizer.key";
 
   /** Not with the ending of the officials' keys: nobody signs in with it. */
   static final String REPORT_SEAL = "report.seal";
-
-  private static final String KEY_ENDING = ".key";
 
   /** The ledger file. */
   public Path ledger() {
@@ -130,40 +123,39 @@ public record EventFolder(Path path) {
 
   /** The names of the officials who have a key here, in alphabetical order. */
   public List<String> officials() throws StationException {
-    List<String> names = new ArrayList<>();
-    try (Stream<Path> files = Files.list(path.resolve(KEYS))) {
-      for (Path file : files.sorted().toList()) {
-        String name = String.valueOf(file.getFileName());
-        if (name.endsWith(KEY_ENDING) && !name.equals(ORGANIZER_KEY)) {
-          names.add(KeyFile.label(file).owner());
-        }
-      }
-    } catch (IOException | LedgerException e) {
-      throw StationException.of(e);
-    }
-    return names;
+    return keys().officials();
+  }
+
+  /** Where the keys rest. */
+  KeyCabinet keys() {
+    return new KeyCabinet(path.resolve(KEYS));
   }
 
   /**
    * Opens an official's key.
    *
    * @param passphrase is wiped
+   * @param clock for the waits after wrong ones
    * @throws StationException if there is no such official, or the passphrase is wrong
    */
-  SigningKey key(String official, char[] passphrase) throws StationException {
-    Path file = path.resolve(KEYS).resolve(keyName(official));
-    if (!Files.isRegularFile(file)) {
+  SigningKey key(String official, char[] passphrase, Clock clock) throws StationException {
+    try {
+      requireOfficial(official);
+    } catch (StationException refused) {
       Arrays.fill(passphrase, '\0');
+      throw refused;
+    }
+    return new KeyLock(keys().of(official), clock).open(passphrase);
+  }
+
+  /** Refuses the name of an official who has no key here. */
+  void requireOfficial(String official) throws StationException {
+    if (!Files.isRegularFile(keys().of(official))) {
       throw StationException.misstep(
           "NO-SUCH-OFFICIAL",
           "Nobody called \"" + official + "\" has a key here.",
           "The officials of this event are " + String.join(", ", officials()) + ".",
           "Write the name as it stands there, or have the organizer enrol it.");
-    }
-    try {
-      return KeyFile.open(file, passphrase);
-    } catch (LedgerException e) {
-      throw StationException.of(e);
     }
   }
 
@@ -172,10 +164,12 @@ public record EventFolder(Path path) {
    *
    * @param file where it rests, or empty for its place in this folder
    * @param passphrase is wiped
+   * @param clock for the waits after wrong ones
    * @throws StationException if it is not there, or the passphrase is wrong
    */
-  SigningKey organizerKey(Optional<Path> file, char[] passphrase) throws StationException {
-    Path key = file.orElseGet(() -> path.resolve(KEYS).resolve(ORGANIZER_KEY));
+  SigningKey organizerKey(Optional<Path> file, char[] passphrase, Clock clock)
+      throws StationException {
+    Path key = file.orElseGet(() -> keys().organizer());
     if (!Files.isRegularFile(key)) {
       Arrays.fill(passphrase, '\0');
       throw StationException.misstep(
@@ -184,17 +178,7 @@ public record EventFolder(Path path) {
           "The organizer's key is not at " + key + ".",
           "Bring it back to its place for this one act, or say where it is.");
     }
-    try {
-      return KeyFile.open(key, passphrase);
-    } catch (LedgerException e) {
-      throw StationException.of(e);
-    }
-  }
-
-  /** The file name of an official's key: letters and digits of the name, in small letters. */
-  static String keyName(String official) {
-    String plain = official.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return plain + KEY_ENDING;
+    return new KeyLock(key, clock).open(passphrase);
   }
 
   private <T> T read(String name, Reader<T> reader) throws StationException {

@@ -11,6 +11,7 @@ import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.LedgerException;
+import lanewarden.journal.FrameFact;
 import lanewarden.ledger.SigningKey;
 
 /**
@@ -40,7 +41,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    */
   public Adopted adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
       throws StationException {
-    SigningKey organizer = folder.organizerKey(keyFile, passphrase);
+    SigningKey organizer = folder.organizerKey(keyFile, passphrase, here.clock());
     try (Book book = open()) {
       Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
       return new Adopted(book.ruleBook().sha256(), remark);
@@ -58,10 +59,10 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    */
   public Fact.DrawMade draw(String official, char[] passphrase, String division, String seed)
       throws StationException {
-    SigningKey key = folder.key(official, passphrase);
+    SigningKey key = folder.key(official, passphrase, here.clock());
     try (Book book = open()) {
       Fact in = new Fact.OfficialSignedIn(book.nameOf(key));
-      Fact out = new Fact.OfficialSignedOut(book.nameOf(key));
+      Fact out = new FrameFact.OfficialSignedOut(book.nameOf(key));
       Optional<Fact> roster = book.adoption(folder).roster();
       if (roster.isPresent()) {
         book.append(key, List.of(in, roster.get(), out));
@@ -79,7 +80,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    * @throws StationException if the passphrase is wrong; each act throws too if a station runs
    */
   public Protests protests(String official, char[] passphrase) throws StationException {
-    SigningKey key = folder.key(official, passphrase);
+    SigningKey key = folder.key(official, passphrase, here.clock());
     return new Protests(
         deed -> signed(key, deed), new TypedEntry(folder.profile().plausible(), here.clock()));
   }
@@ -89,7 +90,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
       List<Fact> facts = new ArrayList<>();
       facts.add(new Fact.OfficialSignedIn(book.nameOf(key)));
       facts.addAll(deed.facts(book, key.thumbprint()));
-      facts.add(new Fact.OfficialSignedOut(book.nameOf(key)));
+      facts.add(new FrameFact.OfficialSignedOut(book.nameOf(key)));
       book.append(key, facts);
       return book.standing().docket();
     }
@@ -108,7 +109,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
   public Path makeReportSeal(Optional<Path> keyFile, char[] passphrase) throws StationException {
     char[] again = passphrase.clone();
     try {
-      SigningKey organizer = folder.organizerKey(keyFile, passphrase);
+      SigningKey organizer = folder.organizerKey(keyFile, passphrase, here.clock());
       try (Book book = open()) {
         Fact adopted =
             ReportSeal.make(
@@ -139,6 +140,37 @@ public record EventOffice(EventFolder folder, Surroundings here) {
         e.addSuppressed(also);
       }
       throw e;
+    }
+  }
+
+  /**
+   * Signs the head of another station's ledger, so that this ledger bears witness to it.
+   *
+   * @param passphrase of the official's key; is wiped
+   * @param station the other station's name
+   * @param head as printed on a slip or report of it
+   * @return the number of the entry
+   * @throws StationException if the head has another form, is of this very station, or a station
+   *     runs
+   */
+  public long witness(String official, char[] passphrase, String station, String head)
+      throws StationException {
+    String printed = LedgerInspection.head(head).toString();
+    SigningKey key = folder.key(official, passphrase, here.clock());
+    try (Book book = open()) {
+      if (station.isBlank() || station.strip().equals(book.station())) {
+        throw StationException.misstep(
+            "WITNESS-SELF",
+            "Nothing was signed.",
+            "No other station is named; this one is " + book.station() + ".",
+            "Name the station whose slip it is, as it stands there.");
+      }
+      Fact seen = new FrameFact.HeadWitnessed(station.strip(), printed);
+      String name = book.nameOf(key);
+      book.append(
+          key,
+          List.of(new Fact.OfficialSignedIn(name), seen, new FrameFact.OfficialSignedOut(name)));
+      return book.head().sequence() - 1;
     }
   }
 

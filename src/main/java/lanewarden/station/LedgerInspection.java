@@ -23,8 +23,9 @@ import lanewarden.ledger.Verification;
  * @param head sequence and short hash of the last, as printed on reports
  * @param station whose ledger it says it is
  * @param organizer thumbprint of the key that everything rests on: compare it with the printed one
- * @param officials who may sign, with their thumbprints
+ * @param officials who may sign or once might, with their thumbprints
  * @param docket every protest and correction, as far as the entries could be understood
+ * @param compared how many heads it was held against
  * @param faults everything that is wrong
  */
 public record LedgerInspection(
@@ -35,6 +36,7 @@ public record LedgerInspection(
     Optional<String> organizer,
     List<Signatory> officials,
     Docket docket,
+    int compared,
     List<Fault> faults) {
 
   /** Somebody who may sign. */
@@ -64,11 +66,29 @@ public record LedgerInspection(
    */
   public static LedgerInspection of(Path ledgerOrFolder, List<String> heads)
       throws StationException {
+    return of(ledgerOrFolder, heads, List.of());
+  }
+
+  /**
+   * The same, also against the heads that other stations' ledgers witness.
+   *
+   * @param witnesses ledger files, or folders of events
+   * @throws StationException as the plain one does, or if a witness's ledger is not sound
+   */
+  public static LedgerInspection of(Path ledgerOrFolder, List<String> heads, List<Path> witnesses)
+      throws StationException {
     Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
     List<PrintedHead> printed = heads(heads);
+    if (!witnesses.isEmpty()) {
+      // Heads are told apart by the station's name, which only a first reading tells
+      String station = of(ledgerOrFolder, List.of()).station().orElse("");
+      for (Path witness : witnesses) {
+        printed.addAll(heads(WitnessedHeads.in(witness).of(station)));
+      }
+    }
     Meaning meaning = new Meaning();
     try {
-      return of(ledger, Verification.of(ledger, printed, meaning::take), meaning);
+      return of(ledger, Verification.of(ledger, printed, meaning::take), meaning, printed.size());
     } catch (LedgerException e) {
       throw StationException.of(e);
     }
@@ -89,13 +109,16 @@ public record LedgerInspection(
     Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
     try {
       Verification found = ExportedEntries.makeLedger(entries, ledger, heads(heads));
-      return found.sound() ? of(ledger, heads) : of(ledger, found, new Meaning());
+      return found.sound()
+          ? of(ledger, heads)
+          : of(ledger, found, new Meaning(), heads.size());
     } catch (LedgerException e) {
       throw StationException.of(e);
     }
   }
 
-  private static LedgerInspection of(Path ledger, Verification found, Meaning meaning) {
+  private static LedgerInspection of(
+      Path ledger, Verification found, Meaning meaning, int compared) {
     List<Fault> faults =
         new ArrayList<>(
             found.faults().stream()
@@ -112,6 +135,7 @@ public record LedgerInspection(
         found.organizer(),
         found.officials().stream().map(o -> new Signatory(o.name(), o.thumbprint())).toList(),
         meaning.docket(),
+        compared,
         faults);
   }
 
@@ -128,7 +152,7 @@ public record LedgerInspection(
     return heads;
   }
 
-  private static PrintedHead head(String text) throws StationException {
+  static PrintedHead head(String text) throws StationException {
     try {
       return PrintedHead.parse(text);
     } catch (IllegalArgumentException e) {

@@ -2,10 +2,12 @@ package lanewarden.station;
 
 import java.util.Optional;
 import lanewarden.chronograph.LinkState;
+import lanewarden.chronograph.Signal;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.Head;
 import lanewarden.rules.Phase;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The line at one moment, for screens and terminals; immutable.
@@ -42,6 +44,36 @@ public record LineView(
     Head head,
     Optional<Trouble> trouble,
     int unwritten) {
+
+  /** The line as its parts say at this moment. */
+  static LineView of(
+      Book book,
+      Intake intake,
+      Duty duty,
+      Proving proving,
+      String instrument,
+      StationPapers papers,
+      @Nullable Trouble notice) {
+    return new LineView(
+        book.event(),
+        book.station(),
+        duty.isOn() ? book.standing().official() : Optional.empty(),
+        instrument,
+        intake.link().map(link -> Link.of(link.state())).orElse(Link.LOST),
+        intake
+            .link()
+            .map(Signal.LinkChanged::words)
+            .orElse("The instrument has not been heard yet."),
+        book.standing().phase(),
+        book.check().map(check -> check.seenFrom(papers.settings().place())),
+        intake.refused(),
+        book.progress(),
+        proving.view(book.standing()),
+        book.standing().docket(),
+        book.head(),
+        intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
+        intake.size());
+  }
 
   /** How the link stands, in the words of the screens. */
   public enum Link {

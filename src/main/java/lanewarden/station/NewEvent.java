@@ -132,7 +132,7 @@ public record NewEvent(
   }
 
   /** The shortest passphrase taken, in characters. */
-  public static final int SHORTEST_PASSPHRASE = 8;
+  public static final int SHORTEST_PASSPHRASE = KeyCabinet.SHORTEST_PASSPHRASE;
 
   /**
    * Makes the event.
@@ -194,7 +194,7 @@ public record NewEvent(
       for (Person official : officials) {
         SigningKey key = SigningKey.generate(random);
         KeyFile.seal(
-            keys.resolve(EventFolder.keyName(official.name())),
+            keys.resolve(KeyCabinet.nameOf(official.name())),
             key,
             official.name(),
             official.passphrase(),
@@ -219,7 +219,7 @@ public record NewEvent(
                       random))));
     }
     KeyFile.seal(
-        keys.resolve(EventFolder.ORGANIZER_KEY),
+        keys.resolve(KeyCabinet.ORGANIZER_KEY),
         root,
         organizer.name(),
         organizer.passphrase(),
@@ -227,7 +227,7 @@ public record NewEvent(
   }
 
   private void checkPeople() throws StationException {
-    Set<String> files = new HashSet<>(Set.of(EventFolder.ORGANIZER_KEY));
+    Set<String> files = new HashSet<>(Set.of(KeyCabinet.ORGANIZER_KEY));
     if (officials.isEmpty()) {
       throw StationException.misstep(
           "NO-OFFICIAL",
@@ -236,33 +236,15 @@ public record NewEvent(
           "Name at least one official.");
     }
     for (Person official : officials) {
-      if (!files.add(EventFolder.keyName(official.name()))
-          || official.name().codePoints().noneMatch(Character::isLetterOrDigit)) {
-        throw StationException.misstep(
-            "OFFICIAL-NAME",
-            "No event was made.",
-            "The name \""
-                + official.name()
-                + "\" is blank, reserved, or taken by another official.",
-            "Give each official a name of their own, with letters.");
-      }
+      KeyCabinet.requireName(
+          official.name(), !files.add(KeyCabinet.nameOf(official.name())), "No event was made.");
       checkPassphrase(official);
     }
     checkPassphrase(organizer);
   }
 
   private static void checkPassphrase(Person person) throws StationException {
-    if (person.passphrase().length < SHORTEST_PASSPHRASE) {
-      throw StationException.misstep(
-          "PASSPHRASE-SHORT",
-          "No event was made.",
-          "The passphrase of "
-              + person.name()
-              + " has fewer than "
-              + SHORTEST_PASSPHRASE
-              + " characters.",
-          "Take a longer one; several words are easy to remember.");
-    }
+    KeyCabinet.requireLong(person.name(), person.passphrase(), "No event was made.");
   }
 
   private static void checkDivisions(RuleBook book, Roster competitors) throws WrittenRefused {

@@ -1,9 +1,12 @@
 package lanewarden.station;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
+import lanewarden.ledger.Suspension;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What concerns the event and not one competitor: its phases, the draws, the rule book in force.
@@ -14,8 +17,12 @@ public final class Proceedings {
   private final Station station;
   private final EventFolder folder;
   private final Book book;
+  private final Duty duty;
+  private final Clock clock;
 
-  Proceedings(Station station, EventFolder folder, Book book) {
+  Proceedings(Station station, EventFolder folder, Book book, Duty duty, Clock clock) {
+    this.duty = duty;
+    this.clock = clock;
     this.station = station;
     this.folder = folder;
     this.book = book;
@@ -57,8 +64,44 @@ public final class Proceedings {
    *     or a competitor's division is not in it
    */
   public void adoptRuleBook(char[] passphrase, String reason) throws StationException {
-    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase);
-    station.adopt(organizer, reason);
+    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase, clock);
+    station.oversee(
+        (here, notice) -> {
+          Optional<Trouble> remark = here.adoptRuleBook(organizer, folder.ruleBook(), reason);
+          boolean settled = notice != null && notice.code().equals(RuleBookChange.SEEN);
+          return remark.isPresent() || settled ? remark.orElse(null) : notice;
+        });
+  }
+
+  /**
+   * Suspends an official: nothing more may be signed with that key; the organizer signs it. If the
+   * official was on duty, nobody is now; what is heard waits for the next, and a check that runs
+   * stays where it is. Opening the key takes a good part of a second.
+   *
+   * @param passphrase of the organizer's key; is wiped
+   * @param reason in the organizer's words
+   * @throws StationException if the key does not open, or there is no such official
+   */
+  public void suspend(String name, char[] passphrase, String reason) throws StationException {
+    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase, clock);
+    station.oversee(
+        (here, notice) -> {
+          Suspension done = here.suspend(organizer, name, reason);
+          String official = done.official().name();
+          boolean left = duty.endIfOf(done.official());
+          folder.keys().setAside(done);
+          return left ? People.trouble(official + " was signed out.", done) : notice;
+        });
+  }
+
+  /** Something that the organizer decides while the line is open. */
+  @FunctionalInterface
+  interface Decision {
+    /**
+     * @param notice what the official was to know until now
+     * @return what the official is to know from now on
+     */
+    @Nullable Trouble on(Book book, @Nullable Trouble notice) throws StationException;
   }
 
   /** Refuses what {@link #adoptRuleBook} would, whatever the passphrase; so it is asked first. */

@@ -93,6 +93,12 @@ public final class Proving {
         "Type a number with a decimal point and its unit, such as 296.4 ft/s.");
   }
 
+  /** Whether arrows are due: of a verification, or of the check at the line. */
+  static boolean takesShots(Book book) {
+    return book.standing().verification().isPresent()
+        || book.check().filter(CheckView::takesShots).isPresent();
+  }
+
   /** The unit of a typed reading that has none: the verification's, else the division's. */
   SpeedUnit unitToType(Book book) throws StationException {
     if (book.standing().verification().isPresent()) {

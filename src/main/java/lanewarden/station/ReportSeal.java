@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.Base64;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SealKey;
@@ -22,7 +23,7 @@ final class ReportSeal {
    * @return what the organizer is to sign
    * @throws LedgerException if there is one already, or it cannot be written
    */
-  static Fact.ReportSealAdopted make(
+  static FrameFact.ReportSealAdopted make(
       EventFolder folder,
       String station,
       String organizer,
@@ -33,6 +34,6 @@ final class ReportSeal {
     SealKey key =
         SealKey.generate(UNIT, station, clock.instant().truncatedTo(ChronoUnit.SECONDS), random);
     KeyFile.seal(folder.reportSeal(), key, organizer, passphrase, random);
-    return new Fact.ReportSealAdopted(Base64.getEncoder().encodeToString(key.certificateBytes()));
+    return new FrameFact.ReportSealAdopted(Base64.getEncoder().encodeToString(key.certificateBytes()));
   }
 }

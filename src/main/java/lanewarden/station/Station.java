@@ -1,7 +1,6 @@
 package lanewarden.station;
 
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -38,6 +37,7 @@ public final class Station implements AutoCloseable {
   private final TypedEntry typedEntry;
   private final Intake intake;
   private final Duty duty;
+  private final Clock clock;
   private final Proving proving;
   private final Officiating officiating;
   private final Proceedings proceedings;
@@ -51,18 +51,20 @@ public final class Station implements AutoCloseable {
       StationPapers papers,
       Instrument instrument,
       String program,
-      Clock clock) {
+      Clock clock,
+      Stillness still) {
+    this.clock = clock;
     this.folder = folder;
     this.book = book;
     this.papers = papers;
     this.instrument = instrument;
     this.program = program;
     this.intake = new Intake(book, papers);
-    this.duty = new Duty(intake);
+    this.duty = new Duty(intake, still, papers.settings().signOutAfter());
     this.typedEntry = new TypedEntry(papers.profile().plausible(), clock);
     this.wire = new Wire(papers.profile());
     this.officiating = new Officiating(this);
-    this.proceedings = new Proceedings(this, folder, book);
+    this.proceedings = new Proceedings(this, folder, book, duty, clock);
     this.proving = new Proving(this, papers.settings().verification(), typedEntry);
   }
 
@@ -78,7 +80,8 @@ public final class Station implements AutoCloseable {
       throws StationException {
     StationPapers papers = folder.papers();
     Book book = Book.open(folder, clock, nanos);
-    Station station = new Station(folder, book, papers, instrument, program, clock);
+    Station station =
+        new Station(folder, book, papers, instrument, program, clock, new Stillness(clock, nanos));
     try {
       instrument.start(station::overhear);
     } catch (RuntimeException e) {
@@ -96,25 +99,7 @@ public final class Station implements AutoCloseable {
 
   /** The line at this moment. */
   public synchronized LineView view() {
-    return new LineView(
-        book.event(),
-        book.station(),
-        duty.isOn() ? book.standing().official() : Optional.empty(),
-        instrument.name(),
-        intake.link().map(link -> LineView.Link.of(link.state())).orElse(LineView.Link.LOST),
-        intake
-            .link()
-            .map(Signal.LinkChanged::words)
-            .orElse("The instrument has not been heard yet."),
-        book.standing().phase(),
-        book.check().map(check -> check.seenFrom(papers.settings().place())),
-        intake.refused(),
-        book.progress(),
-        proving.view(book.standing()),
-        book.standing().docket(),
-        book.head(),
-        intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
-        intake.size());
+    return LineView.of(book, intake, duty, proving, instrument.name(), papers, notice);
   }
 
   /** Competitors whom the typed bib or name may mean, the likeliest first. */
@@ -127,6 +112,11 @@ public final class Station implements AutoCloseable {
     return folder.officials();
   }
 
+  /** Refuses what {@link #signIn} would, whatever the passphrase; so it is asked first. */
+  public void requireOfficial(String name) throws StationException {
+    folder.requireOfficial(name);
+  }
+
   /**
    * An official takes over. Opening the key takes a good part of a second: call it off the screen's
    * thread.
@@ -135,22 +125,14 @@ public final class Station implements AutoCloseable {
    * @throws StationException if the name or the passphrase is wrong, or nothing can be written
    */
   public void signIn(String name, char[] passphrase) throws StationException {
-    SigningKey opened = folder.key(name, passphrase);
+    SigningKey opened = folder.key(name, passphrase, clock);
     synchronized (this) {
       if (duty.isOn()) {
         signOut();
       }
-      Book.Adoption adoption = book.adoption(folder);
-      notice = adoption.notice().orElse(null);
-      List<Fact> facts = new ArrayList<>();
-      facts.add(new Fact.OfficialSignedIn(book.nameOf(opened)));
-      Fact.StationOpened opening = papers.opening(instrument.name(), program);
-      if (!book.standing().opened().equals(Optional.of(opening))) {
-        facts.add(opening);
-      }
-      proving.planned(book.standing()).ifPresent(facts::add);
-      adoption.roster().ifPresent(facts::add);
-      book.append(opened, facts);
+      Arrival arrival = new Arrival(book, book.adoption(folder));
+      notice = arrival.notice();
+      book.append(opened, arrival.of(opened, papers.opening(instrument.name(), program), proving));
       duty.begin(opened);
       duty.flush();
       tell();
@@ -159,8 +141,7 @@ public final class Station implements AutoCloseable {
 
   /** The official leaves; a check that runs stays where it is. */
   public synchronized void signOut() throws StationException {
-    SigningKey leaving = duty.ready();
-    book.append(leaving, new Leaving(book).signedOut());
+    book.append(duty.ready(), new Leaving(book).signedOut());
     duty.end();
     tell();
   }
@@ -221,7 +202,7 @@ public final class Station implements AutoCloseable {
    * @param text a speed; without a unit it is in the division's, or the reference's
    */
   public synchronized void type(String text) throws StationException {
-    duty.ready();
+    signer();
     hear(typedEntry.read(text, proving.unitToType(book)));
   }
 
@@ -261,9 +242,30 @@ public final class Station implements AutoCloseable {
     sign(book -> new OpenCheck(book.atLine()).ended(reason));
   }
 
+  /**
+   * Signs the official out who did nothing for longer than the settings allow; a check that runs
+   * stays where it is. Whoever owns the time calls it now and then.
+   */
+  public synchronized void lookForTheOfficial() {
+    if (!duty.isForgotten()) {
+      return;
+    }
+    try {
+      notice = new Leaving(book).forgotten(duty, papers.settings());
+    } catch (StationException e) {
+      notice = e.trouble();
+    }
+    tell();
+  }
+
+  private SigningKey signer() throws StationException {
+    lookForTheOfficial();
+    return duty.ready();
+  }
+
   /** Signs what somebody on duty does, and returns it. */
   synchronized List<Fact> sign(Book.Deed deed) throws StationException {
-    SigningKey signer = duty.ready();
+    SigningKey signer = signer();
     List<Fact> facts = deed.facts(book);
     book.append(signer, facts);
     intake.clearAfter(facts);
@@ -271,14 +273,11 @@ public final class Station implements AutoCloseable {
     return facts;
   }
 
-  /** Puts the rule book in force that now lies in the folder, signed by the organizer. */
-  synchronized void adopt(SigningKey organizer, String reason) throws StationException {
+  /** Signs what the organizer decides, whoever is on duty, once all that was heard is written. */
+  synchronized void oversee(Proceedings.Decision decision) throws StationException {
     duty.flush();
     intake.requireWritten();
-    Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
-    if (remark.isPresent() || (notice != null && notice.code().equals(RuleBookChange.SEEN))) {
-      notice = remark.orElse(null);
-    }
+    notice = decision.on(book, notice);
     tell();
   }
 
@@ -288,7 +287,7 @@ public final class Station implements AutoCloseable {
    * @param reason why without a verification of the instrument that is due; blank where none is
    */
   public synchronized void closeLine(String reason) throws StationException {
-    SigningKey signer = duty.ready();
+    SigningKey signer = signer();
     Optional<String> signed = proving.reasonToClose(book, reason);
     book.append(signer, new Leaving(book).closed(signed));
     duty.end();
@@ -322,6 +321,9 @@ public final class Station implements AutoCloseable {
   }
 
   private synchronized void hear(Signal signal) {
+    if (!(signal instanceof Signal.LinkChanged) && Proving.takesShots(book)) {
+      duty.stir();
+    }
     intake.hear(signal, duty.isOn());
     duty.flush();
     tell();

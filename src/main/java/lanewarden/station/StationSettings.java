@@ -1,7 +1,10 @@
 package lanewarden.station;
 
+import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lanewarden.journal.Place;
 import lanewarden.metrology.ReadingUncertainty;
 import lanewarden.written.Section;
@@ -20,6 +23,7 @@ import lanewarden.written.WrittenRefused;
  * @param second an instrument behind the first, if there is one
  * @param verification when and how the instrument is verified, if it is
  * @param timeStamp address of an authority that vouches for the time of sealed reports, if one does
+ * @param signOutAfter how long an official may do nothing and stay signed in, if there is a limit
  */
 public record StationSettings(
     String station,
@@ -30,7 +34,8 @@ public record StationSettings(
     Optional<Place> place,
     Optional<SecondInstrument> second,
     Optional<VerificationPlan> verification,
-    Optional<String> timeStamp) {
+    Optional<String> timeStamp,
+    Optional<Duration> signOutAfter) {
 
   /** One instrument of which nothing more is known, and that nobody verifies. */
   public StationSettings(String station, String profile, Kind kind, String port) {
@@ -39,6 +44,7 @@ public record StationSettings(
         profile,
         kind,
         port,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -65,6 +71,9 @@ public record StationSettings(
     }
   }
 
+  private static final Pattern MINUTES = Pattern.compile("([0-9]{1,3}) ?min");
+  private static final long LONGEST = 600;
+
   private static final Map<String, Kind> KINDS =
       Map.of(Kind.SERIAL.word(), Kind.SERIAL, Kind.SIMULATOR.word(), Kind.SIMULATOR);
 
@@ -81,6 +90,9 @@ public record StationSettings(
     Optional<String> profile = profile(root);
     Optional<Kind> kind = kind(root);
     Optional<String> port = port(root, kind);
+    Optional<Duration> signOutAfter =
+        root.optionalValue(
+            "sign_out_after", "a time from 1 min to 600 min", StationSettings::minutes);
     Optional<Place> place = WrittenPlace.read(root);
     Optional<ReadingUncertainty> accuracy = WrittenAccuracy.read(root, place);
     Optional<SecondInstrument> second = SecondInstrument.read(root, kind, port);
@@ -100,7 +112,8 @@ public record StationSettings(
         place,
         second,
         verification,
-        timeStamp);
+        timeStamp,
+        signOutAfter);
   }
 
   /** The name of a profile beside the settings. */
@@ -130,6 +143,20 @@ public record StationSettings(
     return Optional.empty();
   }
 
+  private static Duration minutes(String text) {
+    Matcher form = MINUTES.matcher(text);
+    long minutes = form.matches() ? Long.parseLong(form.group(1)) : 0;
+    if (minutes < 1 || minutes > LONGEST) {
+      throw new IllegalArgumentException("no such time: " + text);
+    }
+    return Duration.ofMinutes(minutes);
+  }
+
+  /** How long an official may do nothing and stay signed in, as the file says it. */
+  String signOutText() {
+    return signOutAfter.map(time -> time.toMinutes() + " min").orElse("any time");
+  }
+
   /** The file's text: {@link #read} gives equal settings back. */
   public String toToml() {
     return "format = 1\n"
@@ -146,6 +173,7 @@ public record StationSettings(
         + quoted(kind.word())
         + "\n"
         + (kind == Kind.SERIAL ? "port = " + quoted(port) + "\n" : "")
+        + (signOutAfter.isPresent() ? "sign_out_after = " + quoted(signOutText()) + "\n" : "")
         + place.map(WrittenPlace::toToml).orElse("")
         + accuracy.map(AccuracyText::of).orElse("")
         + second.map(SecondInstrument::toToml).orElse("")

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.journal.Outcome;
 import lanewarden.ledger.Verification;
 import org.junit.jupiter.api.AfterEach;
@@ -265,7 +266,7 @@ class FindingsTest {
   @Test
   void aClockThatGoesBackIsShown() throws Exception {
     ledger.setClock(ScriptedLedger.START.minusSeconds(3600));
-    ledger.say(new Fact.OfficialSignedOut(ScriptedLedger.OFFICIAL));
+    ledger.say(new FrameFact.OfficialSignedOut(ScriptedLedger.OFFICIAL));
     assertTrue(words(Kind.CLOCK).contains("earlier than an entry before it"));
   }
 

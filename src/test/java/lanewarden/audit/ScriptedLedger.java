@@ -75,7 +75,7 @@ final class ScriptedLedger implements AutoCloseable {
 
   private ScriptedLedger(Path file) throws Exception {
     this.file = file;
-    this.ledger = Ledger.create(file, "Range East", organizer, clock, () -> 0L);
+    this.ledger = Ledger.create(file, "Range East", organizer, clock, clock::nanos);
   }
 
   /** A ledger with one official, and this rule book adopted. */
@@ -295,14 +295,22 @@ final class ScriptedLedger implements AutoCloseable {
   /** Goes on by two seconds whenever it is asked. */
   private static final class StepClock extends Clock {
     private Instant now;
+    private Duration passed = Duration.ZERO;
 
     StepClock(Instant start) {
       this.now = start;
     }
 
+    /** Nanoseconds that go with the clock, whatever it is set to. */
+    long nanos() {
+      return passed.toNanos();
+    }
+
     @Override
     public Instant instant() {
-      now = now.plus(Duration.ofSeconds(2));
+      Duration tick = Duration.ofSeconds(2);
+      now = now.plus(tick);
+      passed = passed.plus(tick);
       return now;
     }
 

@@ -17,6 +17,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.ledger.SealKey;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -49,7 +50,7 @@ class SealedReportTest {
     Path file = folder.resolve("event.ledger");
     try (ScriptedLedger ledger = ScriptedLedger.with(file, ScriptedLedger.RULES)) {
       Fact adopted =
-          new Fact.ReportSealAdopted(Base64.getEncoder().encodeToString(KEY.certificateBytes()));
+          new FrameFact.ReportSealAdopted(Base64.getEncoder().encodeToString(KEY.certificateBytes()));
       if (stated && byOrganizer) {
         ledger.signAsOrganizer(adopted);
       } else if (stated) {

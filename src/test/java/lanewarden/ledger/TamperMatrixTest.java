@@ -161,7 +161,7 @@ class TamperMatrixTest {
                 ledger.put(
                     12,
                     TamperedLedger.after(
-                        head(11), BIRCH, KeyNotice.enrolment(STRANGER.publicKey(), "Friend"))),
+                        head(11), BIRCH, KeyNotice.enrolment(STRANGER.publicKey(), "Friend", Role.OFFICIAL))),
             "12 BAD_ENROLMENT"),
         new Row(
             "an official suspended by another",

@@ -139,13 +139,13 @@ class OfficeTest extends ClausesTest {
             () ->
                 line.station.proceedings().adoptRuleBook("wrong words".toCharArray(), "because")));
     Path keys = line.folder.path().resolve(EventFolder.KEYS);
-    Files.move(keys.resolve(EventFolder.ORGANIZER_KEY), keys.resolve("elsewhere"));
+    Files.move(keys.resolve(KeyCabinet.ORGANIZER_KEY), keys.resolve("elsewhere"));
     assertEquals(
         "ORGANIZER-KEY-MISSING",
         codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
     Files.move(
-        keys.resolve(EventFolder.keyName(PracticeEvent.OFFICIAL)),
-        keys.resolve(EventFolder.ORGANIZER_KEY));
+        keys.resolve(KeyCabinet.nameOf(PracticeEvent.OFFICIAL)),
+        keys.resolve(KeyCabinet.ORGANIZER_KEY));
     assertEquals(
         "NOT-ORGANIZER",
         codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
@@ -164,8 +164,7 @@ class OfficeTest extends ClausesTest {
   void withoutAStationTheOfficeSignsADrawAndARuleBook() throws Exception {
     line.close();
     Path key = folder.resolve("organizer.key");
-    Files.move(
-        line.folder.path().resolve(EventFolder.KEYS).resolve(EventFolder.ORGANIZER_KEY), key);
+    Files.move(line.folder.path().resolve(EventFolder.KEYS).resolve(KeyCabinet.ORGANIZER_KEY), key);
     write(FROM, TO);
     String hash = office().adoptRuleBook(Optional.of(key), passphrase(), "misprinted").ruleBook();
     Path roster = line.folder.path().resolve(EventFolder.ROSTER);

@@ -15,6 +15,7 @@ public final class PracticeEvent {
   public static final String OFFICIAL = "Ada Holt";
   public static final String OTHER_OFFICIAL = "Bo Lind";
   public static final String JUDGE = "Cy Marsh";
+  public static final String STATION = "Lane A";
   public static final String PASSPHRASE = "practice only";
 
   /** OC: mean of 3, at most 309 ft/s. HC: highest of 2, at most 282 ft/s. LB: one reading. */
@@ -82,6 +83,7 @@ public final class PracticeEvent {
     return draft(
             RULES,
             ROSTER,
+            STATION,
             List.of(
                 person(OFFICIAL),
                 person(OTHER_OFFICIAL),
@@ -89,17 +91,24 @@ public final class PracticeEvent {
         .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
   }
 
-  static NewEvent draft(String rules, String roster) throws IOException {
-    return draft(rules, roster, List.of(person(OFFICIAL), person(OTHER_OFFICIAL)));
+  /** The same for another station. */
+  public static EventFolder makeStation(Path path, String station) throws Exception {
+    return draft(RULES, ROSTER, station, List.of(person(OFFICIAL), person(OTHER_OFFICIAL)))
+        .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
   }
 
-  private static NewEvent draft(String rules, String roster, List<NewEvent.Person> officials)
+  static NewEvent draft(String rules, String roster) throws IOException {
+    return draft(rules, roster, STATION, List.of(person(OFFICIAL), person(OTHER_OFFICIAL)));
+  }
+
+  private static NewEvent draft(
+      String rules, String roster, String station, List<NewEvent.Person> officials)
       throws IOException {
     return new NewEvent(
         new NewEvent.Source("rules.toml", rules.getBytes(UTF_8)),
         new NewEvent.Source("roster.csv", roster.getBytes(UTF_8)),
         new NewEvent.Source("gate-timer.toml", profile()),
-        "Lane A",
+        station,
         StationSettings.Kind.SIMULATOR,
         "",
         person("Olga Root"),

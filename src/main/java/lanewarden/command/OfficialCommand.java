@@ -1,0 +1,145 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.station.EventFolder;
+import lanewarden.station.KeyOffice;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Enrols, suspends and replaces officials of an event that was made. */
+@Command(
+    description = {
+      "List the officials of an event, or enrol, suspend, replace or readmit one; the organizer"
+          + " signs it.",
+      "A suspended official signs nothing more from then on; what was signed before stands. To"
+          + " replace is to suspend a lost key and to enrol another for the same official. No"
+          + " station may have the event open: at an open line, type suspend NAME because REASON."
+    })
+final class OfficialCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
+  private Path folder = Path.of("");
+
+  @ArgGroup(exclusive = true, multiplicity = "0..1")
+  private Act act = new Act();
+
+  /** What is done, to whom. */
+  static final class Act {
+    @Option(names = "--enrol", paramLabel = "NAME", description = "Enrol a new official.")
+    private Optional<String> enrol = Optional.empty();
+
+    @Option(
+        names = "--suspend",
+        paramLabel = "NAME",
+        description = "From now on nothing may be signed with this official's key.")
+    private Optional<String> suspend = Optional.empty();
+
+    @Option(
+        names = "--replace",
+        paramLabel = "NAME",
+        description = "Suspend this official's key and make a new one, as after a loss.")
+    private Optional<String> replace = Optional.empty();
+
+    @Option(
+        names = "--readmit",
+        paramLabel = "NAME",
+        description = "Let a suspended official sign again, with the same key.")
+    private Optional<String> readmit = Optional.empty();
+  }
+
+  @Option(names = "--judge", description = "With --enrol: who may rule on protests.")
+  private boolean judge;
+
+  @Option(
+      names = "--reason",
+      paramLabel = "TEXT",
+      description = "Why, for --suspend and --replace; it is signed.")
+  private String reason = "";
+
+  @Option(
+      names = "--organizer-key",
+      paramLabel = "FILE",
+      description = "Where the organizer's key is (default: keys/organizer.key in the folder).")
+  private Optional<Path> key = Optional.empty();
+
+  @Option(
+      names = "--passphrase-file",
+      paramLabel = "FILE",
+      description =
+          "Read the organizer's passphrase from the first line of a file or of a descriptor, such"
+              + " as /dev/fd/3, instead of asking for it unseen.")
+  private Optional<Path> passphraseFile = Optional.empty();
+
+  @Option(
+      names = "--new-passphrase-file",
+      paramLabel = "FILE",
+      description =
+          "Read the passphrase of the official's new key from a file with a line \"NAME:"
+              + " PASSPHRASE\".")
+  private Optional<Path> newPassphraseFile = Optional.empty();
+
+  @Option(names = "--json", description = "Answer with one JSON object an official.")
+  private boolean json;
+
+  OfficialCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    KeyOffice office = new KeyOffice(new EventFolder(folder), workplace.here());
+    if (act.enrol.isPresent()) {
+      enrol(office, act.enrol.get());
+    } else if (act.replace.isPresent()) {
+      office.replace(organizer(office), act.replace.get(), fresh(act.replace.get()), reason);
+    } else if (act.suspend.isPresent()) {
+      office.suspend(organizer(office), act.suspend.get(), reason);
+    } else if (act.readmit.isPresent()) {
+      office.readmit(organizer(office), act.readmit.get());
+    }
+    office.officials().forEach(this::tell);
+    return ExitCode.FINE;
+  }
+
+  private void enrol(KeyOffice office, String name) throws Exception {
+    if (judge) {
+      office.enrolJudge(organizer(office), name, fresh(name));
+    } else {
+      office.enrol(organizer(office), name, fresh(name));
+    }
+  }
+
+  private KeyOffice.Organizer organizer(KeyOffice office) throws Exception {
+    char[] passphrase = new Passphrases(workplace.terminal()).of("the organizer", passphraseFile);
+    return office.organizer(key, passphrase);
+  }
+
+  private char[] fresh(String name) throws Exception {
+    return new Passphrases(workplace.terminal()).fresh(name, newPassphraseFile);
+  }
+
+  private void tell(KeyOffice.Official official) {
+    String state = official.suspension().orElse("may sign");
+    if (json) {
+      Map<String, Object> members = new LinkedHashMap<>();
+      members.put("official", official.name());
+      members.put("thumbprint", official.thumbprint());
+      members.put("maySign", official.suspension().isEmpty());
+      members.put("state", state);
+      workplace.terminal().result(JsonLine.of(members));
+    } else {
+      workplace
+          .terminal()
+          .result(
+              Notice.of("official", official.thumbprint() + "  " + official.name() + ", " + state)
+                  .line());
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package lanewarden.journal;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/** What happens around the checks: an official who left, the clock, another station's head. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public sealed interface FrameFact extends Fact.Around {
+
+  /**
+   * The official left.
+   *
+   * @param reason why, if the station signed the official out by itself; else null
+   */
+  record OfficialSignedOut(String name, @Nullable String reason) implements FrameFact {
+    /** An official who left of their own will. */
+    public OfficialSignedOut(String name) {
+      this(name, null);
+    }
+  }
+
+  /**
+   * The computer's clock was found to have jumped against the clock that cannot be set.
+   *
+   * @param by seconds; less than zero when it was set back
+   * @param expected what the clock should have shown in place of this entry's time
+   */
+  record ClockStepped(BigDecimal by, Instant expected) implements FrameFact {}
+
+  /**
+   * The head of another station's ledger was seen, as a witness who signs it here.
+   *
+   * @param station whose ledger it is
+   * @param head as printed: sequence, dash and the first 12 hex digits of the hash
+   */
+  record HeadWitnessed(String station, String head) implements FrameFact {}
+
+  /**
+   * The key that seals reports from here on; the organizer signs that it is the event's.
+   *
+   * @param certificate of the key, self-signed: X.509 (RFC 5280), DER, base64 (RFC 4648, 4)
+   */
+  record ReportSealAdopted(String certificate) implements FrameFact {}
+}

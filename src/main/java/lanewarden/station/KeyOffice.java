@@ -1,0 +1,248 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.KeyFile;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SealKey;
+import lanewarden.ledger.SigningKey;
+
+/**
+ * Where the organizer enrols, suspends and replaces officials while no station runs.
+ *
+ * <p>The ledger is written before a key file changes its place: an act that is cut short in between
+ * leaves a suspended key where it was, which opens nothing, and can be done again.
+ *
+ * @param folder the event's
+ * @param here where time and randomness come from
+ */
+public record KeyOffice(EventFolder folder, Surroundings here) {
+  private static final String NEXT = ".next";
+
+  /** The organizer's key, opened for one act. */
+  public static final class Organizer {
+    private final SigningKey key;
+
+    private Organizer(SigningKey key) {
+      this.key = key;
+    }
+  }
+
+  /**
+   * An official as the ledger has one.
+   *
+   * @param name as enrolled
+   * @param thumbprint of the key
+   * @param suspension words on the suspension, if the key may not sign
+   */
+  public record Official(String name, String thumbprint, Optional<String> suspension) {}
+
+  /**
+   * Opens the organizer's key.
+   *
+   * @param keyFile where it rests, or empty for its place in the folder
+   * @param passphrase is wiped
+   */
+  public Organizer organizer(Optional<Path> keyFile, char[] passphrase) throws StationException {
+    return new Organizer(folder.organizerKey(keyFile, passphrase, here.clock()));
+  }
+
+  /** Every key that was ever enrolled, in the order of enrolment, and how it stands. */
+  public List<Official> officials() throws StationException {
+    try (Book book = open()) {
+      return book.people().all();
+    }
+  }
+
+  /**
+   * Enrols a new official with a key of their own.
+   *
+   * @param passphrase that seals the key; is wiped
+   */
+  public void enrol(Organizer organizer, String name, char[] passphrase) throws StationException {
+    enrol(organizer, name, Role.OFFICIAL, passphrase);
+  }
+
+  /** The same for an official who may rule on protests. */
+  public void enrolJudge(Organizer organizer, String name, char[] passphrase)
+      throws StationException {
+    enrol(organizer, name, Role.JUDGE, passphrase);
+  }
+
+  private void enrol(Organizer organizer, String name, Role role, char[] passphrase)
+      throws StationException {
+    String what = "Nobody was enrolled.";
+    Path file = folder.keys().of(name);
+    try (Book book = open()) {
+      boolean reserved = file.equals(folder.keys().organizer());
+      KeyCabinet.requireName(
+          name.strip(),
+          reserved || Files.exists(file) || book.people().standing(name).isPresent(),
+          what);
+      SigningKey key = sealed(file, name.strip(), passphrase, what);
+      try {
+        book.write(ledger -> List.of(ledger.enrol(organizer.key, key.publicKey(), name.strip(), role)));
+      } catch (StationException refused) {
+        // A key that nobody enrolled would only stand in the way of the next attempt
+        throw discarding(file, refused);
+      }
+    } finally {
+      Arrays.fill(passphrase, '\0');
+    }
+  }
+
+  /**
+   * Suspends an official: nothing more may be signed with the key. What was signed stands.
+   *
+   * @param reason in the organizer's words; is signed with it
+   */
+  public void suspend(Organizer organizer, String name, String reason) throws StationException {
+    try (Book book = open()) {
+      folder.keys().setAside(book.suspend(organizer.key, name, reason));
+    }
+  }
+
+  /** Lets a suspended official sign again, with the same key. */
+  public void readmit(Organizer organizer, String name) throws StationException {
+    try (Book book = open()) {
+      Enrolled once = book.people().suspended(name, "Nobody was readmitted.").official();
+      book.write(ledger -> List.of(ledger.enrol(organizer.key, once.key(), once.name(), once.role())));
+      folder.keys().bringBack(once.name(), once.thumbprint());
+    }
+  }
+
+  /**
+   * Suspends an official's key and enrols another for the same official, in one step: for a key or
+   * a passphrase that was lost.
+   *
+   * @param passphrase that seals the new key; is wiped
+   * @param reason in the organizer's words; is signed with it
+   */
+  public void replace(Organizer organizer, String name, char[] passphrase, String reason)
+      throws StationException {
+    String what = "No key was replaced.";
+    try (Book book = open()) {
+      String why = Reason.of(reason);
+      Enrolled old = book.people().required(name, what);
+      Path file = folder.keys().of(old.name());
+      Path next = file.resolveSibling(file.getFileName() + NEXT);
+      Files.deleteIfExists(next);
+      SigningKey fresh = sealed(next, old.name(), passphrase, what);
+      try {
+        book.write(ledger -> ledger.replace(organizer.key, old.key(), fresh.publicKey(), why));
+      } catch (StationException refused) {
+        throw discarding(next, refused);
+      }
+      long suspension = book.head().sequence() - 1;
+      if (Files.exists(file)) {
+        KeyCabinet.move(
+            file, file.resolveSibling(file.getFileName() + KeyCabinet.ASIDE + suspension));
+      }
+      KeyCabinet.move(next, file);
+    } catch (IOException e) {
+      throw StationException.of(e);
+    } finally {
+      Arrays.fill(passphrase, '\0');
+    }
+  }
+
+  /**
+   * Seals an official's key under another passphrase. Needs no ledger, so a station may run.
+   *
+   * @param passphrase the one that was good until now; is wiped
+   * @param fresh is wiped
+   */
+  public void changePassphrase(String name, char[] passphrase, char[] fresh)
+      throws StationException {
+    reseal(folder.key(name, passphrase, here.clock()), folder.keys().of(name), name, fresh);
+  }
+
+  /**
+   * The same for the organizer's key, and for the key that seals reports, which the organizer's
+   * passphrase opens too. The seal goes first: cut short in between, the same act ends the work.
+   *
+   * @param keyFile where it rests, or empty for its place in the folder
+   */
+  public void changeOrganizers(Optional<Path> keyFile, char[] passphrase, char[] fresh)
+      throws StationException {
+    char[] forSeal = passphrase.clone();
+    Path file = keyFile.orElseGet(() -> folder.keys().organizer());
+    try {
+      KeyCabinet.requireLong("the organizer", fresh, "No passphrase was changed.");
+      SigningKey key = folder.organizerKey(keyFile, passphrase, here.clock());
+      resealReports(forSeal, fresh);
+      reseal(key, file, "the organizer", fresh);
+    } finally {
+      Arrays.fill(forSeal, '\0');
+      Arrays.fill(fresh, '\0');
+    }
+  }
+
+  private void resealReports(char[] passphrase, char[] fresh) throws StationException {
+    Path file = folder.reportSeal();
+    if (Files.exists(file)) {
+      try {
+        KeyFile.reseal(file, seal(file, passphrase, fresh), fresh.clone(), here.random());
+      } catch (LedgerException e) {
+        throw StationException.of(e);
+      }
+    }
+  }
+
+  /** An act that was cut short may have left the seal under the new passphrase already. */
+  private static SealKey seal(Path file, char[] passphrase, char[] fresh) throws LedgerException {
+    try {
+      return KeyFile.openSeal(file, passphrase.clone());
+    } catch (LedgerException notTheOld) {
+      try {
+        return KeyFile.openSeal(file, fresh.clone());
+      } catch (LedgerException notTheNew) {
+        notTheOld.addSuppressed(notTheNew);
+        throw notTheOld;
+      }
+    }
+  }
+
+  private void reseal(SigningKey key, Path file, String name, char[] fresh)
+      throws StationException {
+    try {
+      KeyCabinet.requireLong(name, fresh, "No passphrase was changed.");
+      KeyFile.reseal(file, key, fresh, here.random());
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    } finally {
+      Arrays.fill(fresh, '\0');
+    }
+  }
+
+  private SigningKey sealed(Path file, String name, char[] passphrase, String what)
+      throws StationException {
+    KeyCabinet.requireLong(name, passphrase, what);
+    try {
+      SigningKey key = SigningKey.generate(here.random());
+      KeyFile.seal(file, key, name, passphrase, here.random());
+      return key;
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
+  private static StationException discarding(Path file, StationException refused) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException stays) {
+      refused.addSuppressed(stays);
+    }
+    return refused;
+  }
+
+  private Book open() throws StationException {
+    return Book.open(folder, here.clock(), here.nanos());
+  }
+}

@@ -1,0 +1,116 @@
+package lanewarden.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lanewarden.station.PracticeEvent;
+import org.junit.jupiter.api.Test;
+
+class OfficialCommandTest extends PracticeRun {
+
+  private Typed official(String... more) {
+    List<String> command = new ArrayList<>(List.of("official", event.path().toString()));
+    command.addAll(List.of(more));
+    return new Typed().run(command.toArray(String[]::new));
+  }
+
+  private Typed signed(String... more) {
+    List<String> all = new ArrayList<>(List.of("--passphrase-file", passphrase.toString()));
+    all.addAll(List.of(more));
+    return official(all.toArray(String[]::new));
+  }
+
+  @Test
+  void listsWhoMaySign() {
+    Typed typed = official();
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(typed.results().contains("  Ada Holt, may sign"), typed.toString());
+  }
+
+  @Test
+  void enrolsSuspendsReadmitsAndReplaces() throws Exception {
+    Path fresh = Files.writeString(here.resolve("fresh"), "Cy Moor: a word or two\n");
+    Typed enrolled = signed("--enrol", "Cy Moor", "--new-passphrase-file", fresh.toString());
+    assertTrue(enrolled.results().contains("  Cy Moor, may sign"), enrolled.toString());
+    Typed suspended = signed("--suspend", "Cy Moor", "--reason", "went home");
+    assertTrue(
+        suspended.results().contains("Cy Moor, suspended by entry 7: went home"),
+        suspended.toString());
+    Typed again = signed("--readmit", "Cy Moor", "--json");
+    assertTrue(
+        again.results().contains("\"maySign\":true,\"state\":\"may sign\""), again.toString());
+    Typed replaced =
+        signed(
+            "--replace",
+            "Cy Moor",
+            "--reason",
+            "key lost",
+            "--new-passphrase-file",
+            fresh.toString());
+    assertTrue(replaced.results().contains("Cy Moor, suspended by entry 9: key lost"));
+    assertEquals(0, new Typed().run("verify", event.path().toString()).code());
+  }
+
+  @Test
+  void refusesASuspensionWithoutAReasonAndTwoActsAtOnce() {
+    Typed bare = signed("--suspend", PracticeEvent.OFFICIAL);
+    assertEquals(2, bare.code());
+    assertTrue(bare.talk().contains("REASON-MISSING"), bare.toString());
+    assertEquals(2, signed("--suspend", "A", "--readmit", "B").code());
+  }
+
+  @Test
+  void atTheOpenLineASuspendedOfficialIsSignedOut() {
+    Typed typed =
+        line(
+            "suspend " + PracticeEvent.OFFICIAL + " because of a bow in this division",
+            PracticeEvent.PASSPHRASE,
+            "1");
+    assertFalse(typed.toString().contains(PracticeEvent.PASSPHRASE), typed.toString());
+    assertTrue(typed.results().contains("Ada Holt was signed out. why:"), typed.toString());
+    assertTrue(typed.talk().contains("NOBODY-ON-DUTY"), typed.toString());
+  }
+
+  @Test
+  void aSuspensionWithoutAReasonAtTheLineTakesNoPassphrase() {
+    Typed typed = line("suspend " + PracticeEvent.OFFICIAL, PracticeEvent.PASSPHRASE, "1");
+    assertFalse(typed.toString().contains(PracticeEvent.PASSPHRASE), typed.toString());
+    assertTrue(typed.talk().contains("passed over"), typed.toString());
+    assertTrue(typed.results().contains("check    1 "), typed.toString());
+  }
+
+  @Test
+  void aChangedPassphraseOpensTheKeyAndTheOldOneNoLonger() throws Exception {
+    Path fresh = Files.writeString(here.resolve("fresh"), "Ada Holt: quite other words\n");
+    Typed changed =
+        new Typed()
+            .run(
+                "passphrase",
+                event.path().toString(),
+                "--official",
+                PracticeEvent.OFFICIAL,
+                "--passphrase-file",
+                passphrase.toString(),
+                "--new-passphrase-file",
+                fresh.toString());
+    assertEquals(0, changed.code(), changed.toString());
+    assertTrue(line("1").talk().contains("KEY-PASSPHRASE"));
+    Files.writeString(passphrase, "quite other words\n");
+    assertTrue(line("1").results().contains("check    1 "));
+  }
+
+  @Test
+  void anOfficialSignsInAtTheLineInPlaceOfAnother() {
+    Typed typed =
+        line("in " + PracticeEvent.OTHER_OFFICIAL, PracticeEvent.PASSPHRASE, "1", "in Nobody");
+    assertTrue(typed.results().contains("official Bo Lind on duty"), typed.toString());
+    assertTrue(typed.results().contains("check    1 "), typed.toString());
+    assertTrue(typed.talk().contains("NO-SUCH-OFFICIAL"), typed.toString());
+    assertFalse(typed.toString().contains(PracticeEvent.PASSPHRASE), typed.toString());
+  }
+}
