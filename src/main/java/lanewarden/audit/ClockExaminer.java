@@ -86,8 +86,9 @@ final class ClockExaminer {
 
   /** Looks at the frame of an entry, whatever it says. */
   void examine(Entry entry) {
-    boolean back = latest != null && entry.at().isBefore(latest);
-    if (back) {
+    Instant last = latest;
+    boolean back = last != null && entry.at().isBefore(last);
+    if (last != null && back) {
       findings.add(
           Finding.of(
               Kind.CLOCK,
@@ -96,7 +97,7 @@ final class ClockExaminer {
                   + " is of "
                   + Wording.time(entry.at())
                   + ", earlier than an entry before it ("
-                  + Wording.time(latest)
+                  + Wording.time(last)
                   + "). The order of the entries is the order in which they were signed.",
               entry.sequence()));
     }
@@ -105,7 +106,7 @@ final class ClockExaminer {
     } else {
       follow(entry);
     }
-    latest = latest == null || entry.at().isAfter(latest) ? entry.at() : latest;
+    latest = last == null || entry.at().isAfter(last) ? entry.at() : last;
     before = entry;
   }
 

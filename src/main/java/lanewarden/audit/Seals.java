@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanewarden.audit.Finding.Kind;
-import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.ledger.Entry;
 

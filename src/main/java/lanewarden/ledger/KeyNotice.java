@@ -32,8 +32,7 @@ final class KeyNotice {
   static Draft enrolment(VerifyingKey official, String name, Role role) {
     String as = role == Role.OFFICIAL ? "" : ",\"role\":\"" + role.word() + "\"";
     return draft(
-        ENROLLED,
-        "{\"official\":" + official.jwk() + ",\"name\":" + quoted(name) + as + "}");
+        ENROLLED, "{\"official\":" + official.jwk() + ",\"name\":" + quoted(name) + as + "}");
   }
 
   static Draft suspension(VerifyingKey official, String reason) {

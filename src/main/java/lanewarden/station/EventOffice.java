@@ -10,8 +10,8 @@ import java.util.Optional;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
-import lanewarden.ledger.LedgerException;
 import lanewarden.journal.FrameFact;
+import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 
 /**

@@ -108,7 +108,7 @@ record KeyLock(Path file, Clock clock) {
     if (!Files.exists(beside())) {
       return new Tries(0, now);
     }
-    String[] words = Files.readString(beside()).strip().split(" ");
+    String[] words = Files.readString(beside()).strip().split(" ", 2);
     try {
       return new Tries(Integer.parseInt(words[0]), Instant.parse(words[words.length - 1]));
     } catch (NumberFormatException | DateTimeException damaged) {

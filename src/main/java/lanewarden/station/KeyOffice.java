@@ -87,7 +87,8 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
           what);
       SigningKey key = sealed(file, name.strip(), passphrase, what);
       try {
-        book.write(ledger -> List.of(ledger.enrol(organizer.key, key.publicKey(), name.strip(), role)));
+        book.write(
+            ledger -> List.of(ledger.enrol(organizer.key, key.publicKey(), name.strip(), role)));
       } catch (StationException refused) {
         // A key that nobody enrolled would only stand in the way of the next attempt
         throw discarding(file, refused);
@@ -112,7 +113,8 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
   public void readmit(Organizer organizer, String name) throws StationException {
     try (Book book = open()) {
       Enrolled once = book.people().suspended(name, "Nobody was readmitted.").official();
-      book.write(ledger -> List.of(ledger.enrol(organizer.key, once.key(), once.name(), once.role())));
+      book.write(
+          ledger -> List.of(ledger.enrol(organizer.key, once.key(), once.name(), once.role())));
       folder.keys().bringBack(once.name(), once.thumbprint());
     }
   }

@@ -109,9 +109,7 @@ public record LedgerInspection(
     Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
     try {
       Verification found = ExportedEntries.makeLedger(entries, ledger, heads(heads));
-      return found.sound()
-          ? of(ledger, heads)
-          : of(ledger, found, new Meaning(), heads.size());
+      return found.sound() ? of(ledger, heads) : of(ledger, found, new Meaning(), heads.size());
     } catch (LedgerException e) {
       throw StationException.of(e);
     }

@@ -4,7 +4,6 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.Base64;
-import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
@@ -34,6 +33,7 @@ final class ReportSeal {
     SealKey key =
         SealKey.generate(UNIT, station, clock.instant().truncatedTo(ChronoUnit.SECONDS), random);
     KeyFile.seal(folder.reportSeal(), key, organizer, passphrase, random);
-    return new FrameFact.ReportSealAdopted(Base64.getEncoder().encodeToString(key.certificateBytes()));
+    return new FrameFact.ReportSealAdopted(
+        Base64.getEncoder().encodeToString(key.certificateBytes()));
   }
 }

@@ -89,8 +89,7 @@ class LastingReportTest {
       Verification.of(file, List.of(), e -> jws.append(text(e.entry())).append('\n'));
       assertEquals(jws.toString(), text(files.get("entries.txt")));
       assertEquals(ScriptedLedger.RULES, text(files.get("rule-book-1.toml")));
-      try (InputStream packed =
-          LastingReportTest.class.getResourceAsStream("ledger-format.md")) {
+      try (InputStream packed = LastingReportTest.class.getResourceAsStream("ledger-format.md")) {
         assertArrayEquals(packed.readAllBytes(), files.get("ledger-format.md"));
       }
       assertTrue(text(files.get("ledger-format.md")).contains("## The script"));

@@ -50,7 +50,8 @@ class SealedReportTest {
     Path file = folder.resolve("event.ledger");
     try (ScriptedLedger ledger = ScriptedLedger.with(file, ScriptedLedger.RULES)) {
       Fact adopted =
-          new FrameFact.ReportSealAdopted(Base64.getEncoder().encodeToString(KEY.certificateBytes()));
+          new FrameFact.ReportSealAdopted(
+              Base64.getEncoder().encodeToString(KEY.certificateBytes()));
       if (stated && byOrganizer) {
         ledger.signAsOrganizer(adopted);
       } else if (stated) {

@@ -129,7 +129,9 @@ class IndependentReaderTest {
     stored.remove(7);
     Head again =
         follow(
-            suspended, sample.organizer, KeyNotice.enrolment(sample.official.publicKey(), "Ash", Role.OFFICIAL));
+            suspended,
+            sample.organizer,
+            KeyNotice.enrolment(sample.official.publicKey(), "Ash", Role.OFFICIAL));
     Head last = follow(again, sample.official, SampleLedger.reading(1));
     assertEquals(
         "sound: organizer " + sample.organizer.thumbprint() + " head " + last.shortForm(),

@@ -161,7 +161,9 @@ class TamperMatrixTest {
                 ledger.put(
                     12,
                     TamperedLedger.after(
-                        head(11), BIRCH, KeyNotice.enrolment(STRANGER.publicKey(), "Friend", Role.OFFICIAL))),
+                        head(11),
+                        BIRCH,
+                        KeyNotice.enrolment(STRANGER.publicKey(), "Friend", Role.OFFICIAL))),
             "12 BAD_ENROLMENT"),
         new Row(
             "an official suspended by another",

@@ -3,12 +3,16 @@ package lanewarden.station;
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.KeyFile;
+import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.Verification;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -62,6 +66,43 @@ class KeyOfficeTest {
   }
 
   @Test
+  void aJudgeIsEnrolledAsOneAndStaysOneWithAnotherKey() throws Exception {
+    office.enrolJudge(organizer, "Cy Moor", NEW_WORDS.toCharArray());
+    office.replace(organizer, "Cy Moor", words(), "the passphrase is lost");
+    office.suspend(organizer, "Cy Moor", "left the event");
+    office.readmit(organizer, "Cy Moor");
+    List<Boolean> judges =
+        Verification.of(event.ledger()).officials().stream()
+            .filter(official -> official.name().equals("Cy Moor"))
+            .map(Enrolled::isJudge)
+            .toList();
+    assertEquals(List.of(true, true, true), judges);
+  }
+
+  @Test
+  void theOrganizersNewPassphraseOpensTheSealOfReportsToo() throws Exception {
+    office.changeOrganizers(Optional.empty(), words(), NEW_WORDS.toCharArray());
+    assertEquals("KEY-PASSPHRASE", codeOf(() -> office.organizer(Optional.empty(), words())));
+    Path seal = event.reportSeal();
+    assertEquals(
+        "KEY-PASSPHRASE",
+        assertThrows(LedgerException.class, () -> KeyFile.openSeal(seal, words())).code());
+    String before = KeyFile.label(seal).thumbprint();
+    assertEquals(before, KeyFile.openSeal(seal, NEW_WORDS.toCharArray()).thumbprint());
+  }
+
+  /** Killed after the seal was written and before the organizer's key was. */
+  @Test
+  void aPassphraseChangedHalfwayIsChangedByDoingItAgain() throws Exception {
+    byte[] old = Files.readAllBytes(event.keys().organizer());
+    office.changeOrganizers(Optional.empty(), words(), NEW_WORDS.toCharArray());
+    Files.write(event.keys().organizer(), old);
+    office.changeOrganizers(Optional.empty(), words(), NEW_WORDS.toCharArray());
+    office.organizer(Optional.empty(), NEW_WORDS.toCharArray());
+    KeyFile.openSeal(event.reportSeal(), NEW_WORDS.toCharArray());
+  }
+
+  @Test
   void aNameThatIsTakenBlankOrReservedOrAShortPassphraseEnrolsNobody() throws Exception {
     for (String name : List.of(ADA, "ada  holt", " ", "Organizer")) {
       assertEquals("OFFICIAL-NAME", codeOf(() -> office.enrol(organizer, name, words())), name);
@@ -90,7 +131,7 @@ class KeyOfficeTest {
     assertEquals("NO-SUCH-OFFICIAL", codeOf(() -> office.suspend(organizer, ADA, "again")));
     assertEquals("OFFICIAL-NAME", codeOf(() -> office.enrol(organizer, "organizer", words())));
     KeyOffice.Official listed = office.officials().get(0);
-    assertEquals(Optional.of("suspended by entry 6: left the event"), listed.suspension());
+    assertEquals(Optional.of("suspended by entry 7: left the event"), listed.suspension());
     office.readmit(organizer, ADA);
     assertEquals(ADA, signIn(ADA, PracticeEvent.PASSPHRASE));
     assertEquals("NOT-SUSPENDED", codeOf(() -> office.readmit(organizer, ADA)));
@@ -112,7 +153,7 @@ class KeyOfficeTest {
     assertEquals(ADA, signIn(ADA, NEW_WORDS));
     assertEquals("KEY-PASSPHRASE", codeOf(() -> signIn(ADA, PracticeEvent.PASSPHRASE)));
     Path file = event.keys().of(ADA);
-    assertTrue(Files.exists(file.resolveSibling(file.getFileName() + ".suspended-6")));
+    assertTrue(Files.exists(file.resolveSibling(file.getFileName() + ".suspended-7")));
     assertFalse(Files.exists(file.resolveSibling(file.getFileName() + ".next")));
   }
 
@@ -157,7 +198,8 @@ class KeyOfficeTest {
       assertEquals(
           "REASON-MISSING",
           codeOf(
-              () -> line.station.proceedings().suspend(PracticeEvent.OTHER_OFFICIAL, words(), " ")));
+              () ->
+                  line.station.proceedings().suspend(PracticeEvent.OTHER_OFFICIAL, words(), " ")));
     }
   }
 }
