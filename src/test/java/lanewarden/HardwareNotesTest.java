@@ -137,8 +137,8 @@ class HardwareNotesTest {
             Stream.of(
                     least().at(distance, SPEED),
                     most().at(distance, SPEED),
-                    least().atBow(distance, SPEED),
-                    most().atBow(distance, SPEED))
+                    least().atBow(distance, SPEED).orElseThrow(),
+                    most().atBow(distance, SPEED).orElseThrow())
                 .map(speed -> Notes.print("%.1f ft/s", speed.siDouble() / FOOT)))
         .toList();
   }

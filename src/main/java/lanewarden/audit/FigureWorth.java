@@ -24,8 +24,8 @@ import lanewarden.rules.Verdict;
  *
  * @param conformance with which probability the limit was kept, after JCGM 106:2012, 7.3; nothing
  *     where no figure decided or a reading has no uncertainty
- * @param atBow about how fast the fastest reading that counts left the bow; nothing where distance
- *     or arrow is not known
+ * @param atBow about how fast the fastest reading that counts left the bow, or that it is not
+ *     computable; nothing where distance or arrow is not known
  */
 record FigureWorth(String conformance, String atBow) {
   /** The coverage factor of the expanded uncertainty: about 95 % where errors are normal. */
@@ -126,10 +126,14 @@ record FigureWorth(String conformance, String atBow) {
     SpeedUnit unit = rule.map(Rule::unit).orElse(reading.unit());
     return openings
         .place(fastest.get().sequence())
-        .map(place -> "about " + atBow(place, arrow, reading).to(unit, 1) + " at the bow");
+        .map(
+            place ->
+                atBow(place, arrow, reading)
+                    .map(speed -> "about " + speed.to(unit, 1) + " at the bow")
+                    .orElse("at the bow: not computable from the place signed at the opening"));
   }
 
-  private static Speed atBow(Place place, Mass arrow, Speed reading) {
+  private static Optional<Speed> atBow(Place place, Mass arrow, Speed reading) {
     return Drag.of(
             place.airDensity().doubleValue(),
             place.dragCoefficient().doubleValue(),

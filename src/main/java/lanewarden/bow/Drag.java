@@ -1,5 +1,6 @@
 package lanewarden.bow;
 
+import java.util.Optional;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
@@ -10,14 +11,18 @@ import lanewarden.quantity.SpeedUnit;
  * the square of the speed. For display only: the coefficient depends on arrow and flight (1.56 to
  * 2.05 in Ortiz et al. 2020, Proceedings 49(1) 56), so no verdict may rest on it unseen.
  *
- * @param perMetre k, share of its speed that the arrow loses on each metre, zero or more
+ * @param perMetre k, share of its speed that the arrow loses on each metre, zero or more; infinite
+ *     where the figures were so far off that no number holds it
  */
 public record Drag(double perMetre) {
+  /** An arrow that lost more than half of its speed on the way did not fly: the figures are off. */
+  private static final double MOST_FACTOR = 2;
+
   /**
    * @throws IllegalArgumentException if k is negative or no number
    */
   public Drag {
-    if (!(perMetre >= 0 && perMetre < Double.POSITIVE_INFINITY)) {
+    if (!(perMetre >= 0)) {
       throw new IllegalArgumentException("a drag must be a number from zero up, not " + perMetre);
     }
   }
@@ -42,9 +47,15 @@ public record Drag(double perMetre) {
     return times(atBow, Math.exp(-perMetre * distance.siDouble()));
   }
 
-  /** The speed at the bow, from a reading at a distance; undoes {@link #at}. */
-  public Speed atBow(Length distance, Speed reading) {
-    return times(reading, Math.exp(perMetre * distance.siDouble()));
+  /**
+   * The speed at the bow, from a reading at a distance; undoes {@link #at}.
+   *
+   * @return empty where it is not computable: it would be more than twice the reading, as only a
+   *     misprint in the figures of way, air or shaft makes it
+   */
+  public Optional<Speed> atBow(Length distance, Speed reading) {
+    double factor = Math.exp(perMetre * distance.siDouble());
+    return factor <= MOST_FACTOR ? Optional.of(times(reading, factor)) : Optional.empty();
   }
 
   private static Speed times(Speed speed, double factor) {

@@ -168,7 +168,9 @@ final class Narration {
     Fact.ReadingTaken reading = shot.reading();
     Speed speed = reading.speed();
     SpeedUnit governing = view.unit();
-    String atBow = view.atBow(speed).map(bow -> "; at the bow about " + bow).orElse("");
+    String notComputable =
+        view.hasNoSpeedAtBow(speed) ? "; at the bow: not computable from [place]" : "";
+    String atBow = view.atBow(speed).map(bow -> "; at the bow about " + bow).orElse(notComputable);
     String beside = speed.unit() == governing ? "" : " (" + speed.to(governing, 2) + ")";
     return Notice.of(
             "reading", reading.shot() + ": " + speed + beside + ", " + reading.source() + atBow)

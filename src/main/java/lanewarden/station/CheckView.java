@@ -41,14 +41,21 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
 
   /**
    * About how fast the arrow left the bow if it flew this fast through the instrument: for people,
-   * never for a verdict. Empty where distance or arrow mass is not known.
+   * never for a verdict. Empty where distance or arrow mass is not known, and where it {@link
+   * #hasNoSpeedAtBow cannot be computed}.
    */
   public Optional<Speed> atBow(Speed reading) {
     Mass arrow = check.setUp().arrowMass();
     return arrow == null
         ? Optional.empty()
-        : place.map(
-            at -> WrittenAccuracy.drag(at, arrow).atBow(at.distance(), reading).to(unit(), SHOWN));
+        : place
+            .flatMap(at -> WrittenAccuracy.drag(at, arrow).atBow(at.distance(), reading))
+            .map(speed -> speed.to(unit(), SHOWN));
+  }
+
+  /** Whether distance and arrow are known, but are such that no speed at the bow follows. */
+  public boolean hasNoSpeedAtBow(Speed reading) {
+    return place.isPresent() && check.setUp().arrowMass() != null && atBow(reading).isEmpty();
   }
 
   /** The fastest speed that keeps the limit for this set-up; empty where none applies. */

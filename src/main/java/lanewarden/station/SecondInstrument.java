@@ -1,10 +1,12 @@
 package lanewarden.station;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lanewarden.metrology.Deviation;
 import lanewarden.metrology.PairAgreement;
+import lanewarden.quantity.QuantityException;
 import lanewarden.written.Section;
 
 /**
@@ -26,6 +28,8 @@ public record SecondInstrument(
     Duration within) {
   static final String TABLE = "second";
 
+  private static final String AGREE =
+      "a share or a speed above zero, such as \"1 %\" or \"2 ft/s\"";
   private static final int LONGEST_MILLIS = 10_000;
 
   /**
@@ -46,8 +50,7 @@ public record SecondInstrument(
     Optional<StationSettings.Kind> kind = StationSettings.kind(section);
     Optional<String> port = StationSettings.port(section, kind);
     Optional<Deviation> agree =
-        section.value(
-            "agree", "a share or a speed, such as \"1 %\" or \"2 ft/s\"", Deviation::parse);
+        section.value("agree", AGREE, text -> above(Bounds.deviation(text), text));
     OptionalInt within = section.whole("within_ms", 1, LONGEST_MILLIS);
     section.closed();
     if (kind.isPresent() && firstKind.isPresent() && !kind.equals(firstKind)) {
@@ -74,6 +77,15 @@ public record SecondInstrument(
             port.orElse(""),
             new PairAgreement(agree.get()),
             Duration.ofMillis(within.getAsInt())));
+  }
+
+  /** Two instruments that must say the very same never agree. */
+  private static Deviation above(Deviation agreement, String text) {
+    if (agreement.siAt(BigDecimal.ONE).signum() == 0) {
+      throw new QuantityException(
+          AGREE, "\"" + text + "\"", "allow what the arrow slows and what both may be off");
+    }
+    return agreement;
   }
 
   /** The table, so that {@link #read} gives an equal one back. */

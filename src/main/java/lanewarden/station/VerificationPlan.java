@@ -54,8 +54,8 @@ public record VerificationPlan(
     OptionalInt every = table.optionalWhole("every", 1, MOST_BETWEEN);
     boolean atEnd = table.flag("at_end");
     int shots = table.optionalWhole("shots", 2, MOST_SHOTS).orElse(USUAL_SHOTS);
-    Optional<Deviation> bias = table.value("most_bias", LIMIT, Deviation::parse);
-    Optional<Deviation> spread = table.value("most_spread", LIMIT, Deviation::parse);
+    Optional<Deviation> bias = table.value("most_bias", LIMIT, Bounds::deviation);
+    Optional<Deviation> spread = table.value("most_spread", LIMIT, Bounds::deviation);
     Optional<Reference> reference = table.choice("reference", REFERENCES);
     Optional<Speed> bow = Optional.empty();
     if (reference.equals(Optional.of(Reference.SECOND))) {

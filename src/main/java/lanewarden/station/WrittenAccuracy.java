@@ -14,15 +14,16 @@ import lanewarden.chronograph.ShortTime;
 import lanewarden.journal.Place;
 import lanewarden.metrology.Alignment;
 import lanewarden.metrology.Coverage;
-import lanewarden.metrology.Deviation;
 import lanewarden.metrology.ErrorSource;
 import lanewarden.metrology.ReadingUncertainty;
 import lanewarden.quantity.Length;
+import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Percent;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
 import lanewarden.written.Section;
 
 /**
@@ -58,6 +59,12 @@ final class WrittenAccuracy {
    * distance is rather too much. Common practice: 5 gr/lbf at 60 lbf.
    */
   private static final Mass LIGHT_ARROW = Mass.of("300", MassUnit.GRAIN);
+
+  private static final Length NEAREST_GATES = Length.of("1", LengthUnit.CENTIMETRE);
+  private static final Length FARTHEST_GATES = Length.of("20", LengthUnit.METRE);
+  private static final Percent MOST_RATE = Percent.parse("10 %");
+  private static final Speed MOST_STEP = Speed.of("30", SpeedUnit.FEET_PER_SECOND);
+  private static final Duration LONGEST = Duration.ofMillis(1);
 
   private static final String LENGTH = "a length above zero, such as \"0.3 mm\"";
   private static final String SHARE = "a share above zero, such as \"0.01 %\"";
@@ -115,11 +122,14 @@ final class WrittenAccuracy {
     covered(
         STATED,
         ACCURACY,
-        text -> above(Deviation.parse(text), d -> d.siAt(BigDecimal.ONE), text, ACCURACY),
+        text -> above(Bounds.deviation(text), d -> d.siAt(BigDecimal.ONE), text, ACCURACY),
         ErrorSource.StatedAccuracy::new);
     section
         .optionalValue(
-            DISPLAY_STEP, STEP, text -> above(Speed.parse(text), Speed::value, text, STEP))
+            DISPLAY_STEP,
+            STEP,
+            text ->
+                Bounds.upTo(MOST_STEP, above(Speed.parse(text), Speed::value, text, STEP), text))
         .ifPresent(step -> sources.add(new ErrorSource.DisplayStep(step)));
     section
         .optionalValue(ALIGNMENT, ANGLE, WrittenAccuracy::angle)
@@ -132,14 +142,19 @@ final class WrittenAccuracy {
     covered(
         CLOCK_RATE,
         SHARE,
-        text -> above(Percent.parse(text), Percent::value, text, SHARE),
+        text ->
+            Bounds.upTo(MOST_RATE, above(Percent.parse(text), Percent::value, text, SHARE), text),
         ErrorSource.ClockRate::new);
     if (OVER_THE_SPACING.stream().noneMatch(section::has)) {
       section.leftOut(SPACING, "none of " + String.join(", ", OVER_THE_SPACING) + " needs it");
       OVER_THE_SPACING.forEach(key -> section.leftOut(key + COVERS, "there is no " + key));
       return;
     }
-    Optional<Length> spacing = section.value(SPACING, LENGTH, WrittenAccuracy::length);
+    Optional<Length> spacing =
+        section.value(
+            SPACING,
+            LENGTH,
+            text -> Bounds.between(NEAREST_GATES, FARTHEST_GATES, length(text), text));
     if (spacing.isPresent()) {
       overTheSpacing(spacing.get());
     } else {
@@ -235,7 +250,12 @@ final class WrittenAccuracy {
       throw new QuantityException(
           "a time of whole nanoseconds", "\"" + text + "\"", "round it up to a whole one");
     }
-    return Duration.ofNanos(nanos.longValueExact());
+    Duration time = Duration.ofNanos(nanos.longValueExact());
+    if (time.compareTo(LONGEST) > 0) {
+      throw new QuantityException(
+          "at most 1 ms", "\"" + text + "\"", "check the figure, its decimal point and its unit");
+    }
+    return time;
   }
 
   private static Alignment angle(String text) {

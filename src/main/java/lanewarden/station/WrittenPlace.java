@@ -26,6 +26,17 @@ final class WrittenPlace {
   /** Near sea level at 20 °C, kg/m³. */
   private static final BigDecimal USUAL_AIR = new BigDecimal("1.2");
 
+  private static final Length FARTHEST = Length.of("100", LengthUnit.METRE);
+  private static final Length THINNEST = Length.of("3", LengthUnit.MILLIMETRE);
+  private static final Length THICKEST = Length.of("15", LengthUnit.MILLIMETRE);
+  private static final BigDecimal LEAST_DRAG = new BigDecimal("0.1");
+  private static final BigDecimal MOST_DRAG = new BigDecimal("10");
+
+  /** Above 0.5 kg/m³ is all air that archers breathe: about 1.2 at the sea, 0.7 at 5,000 m. */
+  private static final BigDecimal THIN_AIR = new BigDecimal("0.5");
+
+  private static final BigDecimal THICK_AIR = new BigDecimal("1.5");
+
   private static final String DISTANCE = "a length above zero, such as \"3 m\"";
   private static final String DIAMETER = "a length above zero, such as \"7 mm\"";
   private static final String COEFFICIENT = "a number above zero, such as \"1.8\"";
@@ -43,13 +54,24 @@ final class WrittenPlace {
   }
 
   private static Optional<Place> place(Section section) {
-    Optional<Length> distance = section.value("distance", DISTANCE, text -> length(text, DISTANCE));
+    Optional<Length> distance =
+        section.value(
+            "distance", DISTANCE, text -> Bounds.upTo(FARTHEST, length(text, DISTANCE), text));
     Optional<Length> shaft =
-        section.optionalValue("shaft_diameter", DIAMETER, text -> length(text, DIAMETER));
+        section.optionalValue(
+            "shaft_diameter",
+            DIAMETER,
+            text -> Bounds.between(THINNEST, THICKEST, length(text, DIAMETER), text));
     Optional<BigDecimal> drag =
-        section.optionalValue("drag_coefficient", COEFFICIENT, t -> number(NUMBER, t, COEFFICIENT));
+        section.optionalValue(
+            "drag_coefficient",
+            COEFFICIENT,
+            text -> Bounds.between(LEAST_DRAG, MOST_DRAG, number(NUMBER, text, COEFFICIENT), text));
     Optional<BigDecimal> air =
-        section.optionalValue("air_density", DENSITY, text -> number(KILOGRAMS, text, DENSITY));
+        section.optionalValue(
+            "air_density",
+            DENSITY,
+            text -> Bounds.between(THIN_AIR, THICK_AIR, number(KILOGRAMS, text, DENSITY), text));
     section.closed();
     return distance.map(
         d ->

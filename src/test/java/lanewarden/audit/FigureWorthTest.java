@@ -24,6 +24,10 @@ class FigureWorthTest {
   @BeforeEach
   void open() throws Exception {
     ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
+    opened("7 mm");
+  }
+
+  private void opened(String shaft) throws Exception {
     ledger.say(
         new Fact.StationOpened(
             "Near timer",
@@ -34,7 +38,7 @@ class FigureWorthTest {
             List.of("stated accuracy: 0.5000 m/s; accuracy ± 1 m/s (k = 2)"),
             new Place(
                 Length.parse("3 m"),
-                Length.parse("7 mm"),
+                Length.parse(shaft),
                 new BigDecimal("1.8"),
                 new BigDecimal("1.2"))));
   }
@@ -139,5 +143,22 @@ class FigureWorthTest {
     // 362 gr: k = 1.2 * 1.8 * pi * 0.007² / (8 * 0.02345721) = 1.77188e-3 /m, own calculation;
     // 300 ft/s * exp(3 k) = 301.599 ft/s
     assertTrue(report.says("about 301.6 ft/s at the bow"), report.text());
+  }
+
+  /** As versions before let be signed: a shaft of 7 m for one of 7 mm. */
+  @Test
+  void aMisprintOfThePlaceThatWasSignedLeavesTheReportWhole() throws Exception {
+    opened("7 m");
+    ledger.call("101", "Marta Olesund", "OC");
+    read("300.0 ft/s", "0.4000 ft/s");
+    read("300.0 ft/s", "0.4000 ft/s");
+    read("300.0 ft/s", "0.4000 ft/s");
+    ledger.verdict();
+    PrintedReport report = report();
+    assertTrue(
+        report.says("at the bow: not computable from the place signed at the opening"),
+        report.text());
+    assertTrue(report.says("3 m from the bow; shafts of 7 m, drag"), report.text());
+    assertEquals(List.of(), report.contradictions());
   }
 }

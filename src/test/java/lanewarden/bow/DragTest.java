@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
@@ -39,8 +40,22 @@ class DragTest {
     Speed atBow = Speed.parse("300 ft/s");
     Speed reading = DRAG.at(four, atBow);
     assertTrue(atBow.isMoreThan(reading));
-    assertEquals(atBow.siDouble(), DRAG.atBow(four, reading).siDouble(), 1e-12);
+    assertEquals(atBow.siDouble(), DRAG.atBow(four, reading).orElseThrow().siDouble(), 1e-12);
     assertEquals(atBow.siDouble(), new Drag(0).at(four, atBow).siDouble(), 1e-12);
+  }
+
+  /** A shaft of 7 m for 7 mm: k = 1.2·1.8·π·49/(8·0.014), and exp(3k) is no number. */
+  @Test
+  void noSpeedAtTheBowFollowsFromAMisprint() {
+    Speed reading = Speed.parse("280 ft/s");
+    Drag tree = Drag.of(1.2, 1.8, Length.parse("7 m"), ARROW);
+    assertEquals(Optional.empty(), tree.atBow(Length.parse("3 m"), reading));
+    assertEquals(Optional.empty(), DRAG.atBow(Length.parse("3000 m"), reading));
+    Drag beyondNumbers = Drag.of(1e300, 1e300, SHAFT, ARROW);
+    assertEquals(Optional.empty(), beyondNumbers.atBow(Length.parse("3 m"), reading));
+    // ln 2 / 0.1 per metre = 6.93 m: up to there the figures can be an arrow's
+    assertTrue(new Drag(0.1).atBow(Length.parse("6.9 m"), reading).isPresent());
+    assertTrue(new Drag(0.1).atBow(Length.parse("7 m"), reading).isEmpty());
   }
 
   @Test

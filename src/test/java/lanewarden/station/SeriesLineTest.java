@@ -2,9 +2,11 @@ package lanewarden.station;
 
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +22,9 @@ import lanewarden.chronograph.PseudoTerminal;
 import lanewarden.chronograph.SeriesInstrument;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Place;
 import lanewarden.journal.SecondReading;
+import lanewarden.quantity.Length;
 import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -201,6 +205,29 @@ class SeriesLineTest {
       assertEquals(
           "301.7 ft/s",
           line.station.view().check().orElseThrow().atBow(reading).orElseThrow().toString());
+    }
+  }
+
+  @Test
+  void aPlaceThatNoArrowFliesFromLeavesTheSpeedAtTheBowUntold() throws Exception {
+    try (PracticeLine line = PracticeLine.open(event).onDuty()) {
+      line.station.call("1");
+      Speed reading = Speed.parse("300.0 ft/s");
+      Place misprinted =
+          new Place(
+              Length.parse("3 m"),
+              Length.parse("7 m"),
+              new BigDecimal("1.8"),
+              new BigDecimal("1.2"));
+      Optional<Place> there = Optional.of(misprinted);
+      assertFalse(
+          line.station.view().check().orElseThrow().seenFrom(there).hasNoSpeedAtBow(reading),
+          "the arrow is not known yet");
+      line.station.officiating().state(new SetUpText("350", "", ""));
+      CheckView check = line.station.view().check().orElseThrow();
+      assertFalse(check.hasNoSpeedAtBow(reading));
+      assertEquals(Optional.empty(), check.seenFrom(there).atBow(reading));
+      assertTrue(check.seenFrom(there).hasNoSpeedAtBow(reading));
     }
   }
 

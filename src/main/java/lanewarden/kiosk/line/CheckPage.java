@@ -8,6 +8,7 @@ import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
+import lanewarden.quantity.Speed;
 import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 
@@ -93,7 +94,15 @@ public record CheckPage(
   private static String atBow(CheckView view, Texts texts) {
     return view.check().shots().stream()
         .reduce((first, second) -> second)
-        .flatMap(shot -> view.atBow(shot.reading().speed()))
+        .map(shot -> atBow(shot.reading().speed(), view, texts))
+        .orElse("");
+  }
+
+  private static String atBow(Speed reading, CheckView view, Texts texts) {
+    if (view.hasNoSpeedAtBow(reading)) {
+      return texts.of("reading.no-bow");
+    }
+    return view.atBow(reading)
         .map(speed -> texts.of("reading.at-bow", speed.toString()))
         .orElse("");
   }
