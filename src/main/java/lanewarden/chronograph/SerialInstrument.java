@@ -120,7 +120,7 @@ public final class SerialInstrument implements Instrument {
       decoder.opened(now);
       watch.opened(now);
       linkUp = true;
-      outlet.link(LinkState.UP, name + " is connected.");
+      connected(outlet);
       whereabouts.seen();
       listen(link, outlet);
       return null;
@@ -130,6 +130,10 @@ public final class SerialInstrument implements Instrument {
       Outlet.report(e);
       return PortTrouble.unexpected(name, e);
     }
+  }
+
+  private void connected(Outlet outlet) {
+    outlet.link(LinkState.UP, name + " is connected.");
   }
 
   /** Reads until the instrument is closed (returns) or the port is gone (throws). */
@@ -143,6 +147,9 @@ public final class SerialInstrument implements Instrument {
         watch
             .came(bytes, signals, now)
             .ifPresent(trouble -> outlet.link(LinkState.UP, trouble.words()));
+        if (watch.isOver(now)) {
+          connected(outlet);
+        }
       }
     } finally {
       outlet.send(decoder.lost(nanos.getAsLong()));

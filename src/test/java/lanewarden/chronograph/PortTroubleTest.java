@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -111,6 +113,29 @@ class PortTroubleTest {
     }
     watch.came(line, List.of(), 4 * second + 9);
     assertTrue(watch.came(line, List.of(), 4 * second + 10).isPresent(), "told anew");
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void onARealPortTheEndOfNoiseIsTold() throws IOException, InterruptedException {
+    AtomicLong ahead = new AtomicLong();
+    Collected heard = new Collected();
+    try (PseudoTerminal terminal = PseudoTerminal.open();
+        SerialInstrument instrument =
+            new SerialInstrument(
+                terminal.path().toString(),
+                Profiles.gateTimer(),
+                Profiles.CLOCK,
+                () -> System.nanoTime() + ahead.get())) {
+      instrument.start(heard);
+      String connected = words(heard.awaitLink(1, LinkState.UP));
+      terminal.write("\u0001\u0002\u0003\u0004".repeat(15) + "\r\n");
+      assertTrue(words(heard.awaitLink(2, LinkState.UP)).endsWith("(WIRE-NOISE)"));
+      terminal.write(new String(Profiles.good(1).bytes(), StandardCharsets.US_ASCII));
+      heard.awaitHeard(1);
+      ahead.set(WireWatch.QUIET);
+      assertEquals(connected, words(heard.awaitLink(3, LinkState.UP)));
+    }
   }
 
   @Test
