@@ -152,7 +152,13 @@ final class StationExaminer {
   }
 
   private void refused(long number, Fact.LineRefused line) {
-    String where = line.check() == null ? "No check was running" : "Check " + line.check();
+    String where =
+        line.check() == null
+            ? standing
+                .verification()
+                .map(running -> "During verification " + running.number())
+                .orElse("No check was running")
+            : "Check " + line.check();
     add(
         Kind.LINE_REFUSED,
         where

@@ -1,6 +1,7 @@
 package lanewarden.chronograph;
 
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Bytes that did not become a reading, kept to be shown and logged.
@@ -11,6 +12,20 @@ import java.time.Instant;
  * @param source where the bytes came from
  * @param instrument the instrument's name
  * @param at when they were refused
+ * @param apart what two instruments in series measured, where they only do not agree: the first's
+ *     reading with the second's beside it; else null
  */
 public record Refusal(
-    RawBytes raw, Reason reason, String words, Source source, String instrument, Instant at) {}
+    RawBytes raw,
+    Reason reason,
+    String words,
+    Source source,
+    String instrument,
+    Instant at,
+    @Nullable Reading apart) {
+  /** Of bytes that are no measurement. */
+  public Refusal(
+      RawBytes raw, Reason reason, String words, Source source, String instrument, Instant at) {
+    this(raw, reason, words, source, instrument, at, null);
+  }
+}

@@ -108,9 +108,9 @@ final class SeriesPairing {
   }
 
   private Signal pair(Reading first, Reading second) {
+    Reading both = first.with(new Companion(second.speed(), second.raw(), second.instrument()));
     if (agreement.agree(first.speed(), second.speed())) {
-      return new Signal.Heard(
-          first.with(new Companion(second.speed(), second.raw(), second.instrument())));
+      return new Signal.Heard(both);
     }
     return new Signal.Refused(
         new Refusal(
@@ -120,7 +120,8 @@ final class SeriesPairing {
                 .formatted(firstName, secondName, agreement.inWords(first.speed(), second.speed())),
             first.source(),
             name,
-            clock.instant()));
+            clock.instant(),
+            both));
   }
 
   private String tooClose() {

@@ -15,6 +15,7 @@ import lanewarden.station.CheckView;
 import lanewarden.station.LineBytes;
 import lanewarden.station.LineView;
 import lanewarden.station.Trouble;
+import lanewarden.station.VerificationView;
 
 /** Tells in words what changed at the line from one view to the next. */
 final class Narration {
@@ -61,7 +62,7 @@ final class Narration {
     // A line of a check is told with the check
     now.refused()
         .filter(line -> line.check() == null && !now.refused().equals(before.refused()))
-        .ifPresent(line -> told.add(refused(line)));
+        .ifPresent(line -> told.add(stray(line, now.verification())));
     if (!now.trouble().equals(before.trouble())) {
       told.add(
           now.trouble()
@@ -232,9 +233,24 @@ final class Narration {
         .with("reason", kept.reason());
   }
 
+  /** A line that is no check's: while the instrument is verified, it belongs to that. */
+  private static Notice stray(Fact.LineRefused line, VerificationView proving) {
+    return proving
+        .running()
+        .map(
+            round ->
+                refused(line, "during verification " + round.number() + ": ")
+                    .with("verification", round.number()))
+        .orElseGet(() -> refused(line));
+  }
+
   private static Notice refused(Fact.LineRefused line) {
+    return refused(line, "");
+  }
+
+  private static Notice refused(Fact.LineRefused line, String when) {
     String raw = LineBytes.escaped(line.raw());
-    return Notice.of("refused", raw + "  " + line.reason() + ": " + line.words())
+    return Notice.of("refused", raw + "  " + when + line.reason() + ": " + line.words())
         .with("reason", line.reason())
         .with("raw", raw)
         .with("source", line.source());

@@ -39,6 +39,11 @@ record Comparison(ReferenceComparison shots, Deviation mostBias, Deviation mostS
     return shots.convicts(mostBias, mostSpread);
   }
 
+  /** Why the line is held where it is out of them. */
+  String outInWords() {
+    return "the instrument is out of its limits: " + inWords();
+  }
+
   /** Bias and spread beside their limits. */
   String inWords() {
     return shots.inWords(mostBias, mostSpread);

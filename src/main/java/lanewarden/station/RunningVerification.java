@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.chronograph.Companion;
 import lanewarden.chronograph.Reading;
+import lanewarden.chronograph.Signal;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Hold;
 import lanewarden.journal.InstrumentVerification;
@@ -22,6 +23,20 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
   /** The one that runs, if one does. */
   static Optional<RunningVerification> of(Standing standing) {
     return standing.verification().map(running -> new RunningVerification(running, standing));
+  }
+
+  /**
+   * What an instrument's signal says was measured; empty where it says nothing of the kind. Against
+   * a second instrument, two in series that do not agree have both measured: how far they are apart
+   * is what the verification is to find.
+   */
+  Optional<Reading> measured(Signal signal) {
+    if (signal instanceof Signal.Heard heard) {
+      return Optional.of(heard.reading());
+    }
+    return signal instanceof Signal.Refused refused && running.began().known() == null
+        ? Optional.ofNullable(refused.refusal().apart())
+        : Optional.empty();
   }
 
   /** Why a reading is no shot of it; empty where it is one. */
@@ -93,7 +108,7 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
                       new Fact.HoldLifted(
                           hold.number(), number, "the instrument is within its limits: " + words)));
     } else {
-      hold("the instrument is out of its limits: " + words).ifPresent(facts::add);
+      hold(comparison.outInWords()).ifPresent(facts::add);
     }
     return facts;
   }
@@ -116,8 +131,7 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
     facts.add(new Fact.VerificationEnded(running.number(), false, after, reason));
     Comparison.of(running)
         .filter(Comparison::convicts)
-        .flatMap(
-            seen -> hold("the instrument is out of its limits: " + seen.inWords() + ", " + after))
+        .flatMap(seen -> hold(seen.outInWords() + ", " + after))
         .ifPresent(facts::add);
     return facts;
   }

@@ -26,12 +26,14 @@ record Taking(StationPapers papers) {
    * refusal.
    */
   List<Fact> of(Signal signal, Book book) {
-    if (!(signal instanceof Signal.Heard heard)) {
+    Optional<RunningVerification> running = RunningVerification.of(book.standing());
+    Optional<Reading> measured =
+        running.isPresent() ? running.get().measured(signal) : measured(signal);
+    if (measured.isEmpty()) {
       return unheard(signal, book.check());
     }
-    Reading reading = heard.reading();
+    Reading reading = measured.get();
     long next = book.head().sequence() + 1;
-    Optional<RunningVerification> running = RunningVerification.of(book.standing());
     if (running.isPresent()) {
       Optional<String> against = running.get().against(reading);
       return against.isPresent()
@@ -43,6 +45,10 @@ record Taking(StationPapers papers) {
           untimely(reading, running(book.check()), "held", "The line was held when it arrived."));
     }
     return of(reading, book.check(), next);
+  }
+
+  private static Optional<Reading> measured(Signal signal) {
+    return signal instanceof Signal.Heard heard ? Optional.of(heard.reading()) : Optional.empty();
   }
 
   private static List<Fact> unheard(Signal signal, Optional<CheckView> check) {

@@ -115,6 +115,22 @@ class InstrumentFindingsTest {
   }
 
   @Test
+  void aLineRefusedDuringAVerificationIsListedAsOfIt() throws Exception {
+    Fact.LineRefused torn =
+        new Fact.LineRefused(
+            null, "JDI5/w0K", "torn", "It was cut.", "serial port", "timer", Instant.EPOCH);
+    long round = begin();
+    ledger.say(torn);
+    ledger.say(new Fact.VerificationEnded(round, false, "broken off", "rain"));
+    ledger.say(torn);
+    List<String> words =
+        findings().stream().filter(f -> f.kind() == Kind.LINE_REFUSED).map(Finding::words).toList();
+    assertEquals(2, words.size());
+    assertTrue(words.get(0).startsWith("During verification " + round + ", serial port: torn."));
+    assertTrue(words.get(1).startsWith("No check was running, serial port: torn."));
+  }
+
+  @Test
   void aHoldListsItsChecksAndThoseNotCheckedAgain() throws Exception {
     long marta = marta();
     long edwin = edwin();

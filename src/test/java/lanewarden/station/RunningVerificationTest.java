@@ -8,6 +8,8 @@ import java.util.Optional;
 import lanewarden.chronograph.Companion;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.Reading;
+import lanewarden.chronograph.Refusal;
+import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.Source;
 import lanewarden.journal.Fact;
 import lanewarden.journal.InstrumentVerification;
@@ -20,25 +22,50 @@ class RunningVerificationTest {
   private static final Speed SECOND = Speed.parse("296.3 ft/s");
 
   private static Fact.VerificationShot shot(Speed known) {
-    InstrumentVerification running =
+    List<Fact> facts = running(known).shot(pair(), 8);
+    return (Fact.VerificationShot) facts.get(0);
+  }
+
+  private static RunningVerification running(Speed known) {
+    return new RunningVerification(
         new InstrumentVerification(
             7,
             new Fact.VerificationBegan("on request", "it", 2, "1 %", "1 %", known),
             Instant.EPOCH,
             "key",
             List.of(),
-            Optional.empty());
-    Reading reading =
-        new Reading(
-            FIRST,
+            Optional.empty()),
+        new Standing());
+  }
+
+  private static Reading pair() {
+    return new Reading(
+        FIRST,
+        RawBytes.ofText("296.0"),
+        Source.SERIAL,
+        "first",
+        Instant.EPOCH,
+        null,
+        new Companion(SECOND, RawBytes.ofText("296.3"), "second"));
+  }
+
+  private static Signal apart() {
+    return new Signal.Refused(
+        new Refusal(
             RawBytes.ofText("296.0"),
+            lanewarden.chronograph.Reason.DISAGREE,
+            "apart",
             Source.SERIAL,
-            "first",
+            "both",
             Instant.EPOCH,
-            null,
-            new Companion(SECOND, RawBytes.ofText("296.3"), "second"));
-    List<Fact> facts = new RunningVerification(running, new Standing()).shot(reading, 8);
-    return (Fact.VerificationShot) facts.get(0);
+            pair()));
+  }
+
+  @Test
+  void twoThatDoNotAgreeMeasureWhereTheSecondIsTheReferenceAndOnlyThere() {
+    assertEquals(Optional.of(pair()), running(null).measured(apart()));
+    assertEquals(Optional.empty(), running(FIRST).measured(apart()));
+    assertEquals(Optional.of(pair()), running(FIRST).measured(new Signal.Heard(pair())));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Base64;
@@ -167,6 +168,64 @@ class SeriesLineTest {
       far.unplug();
       LineView lost = await(station, view -> view.link() == LineView.Link.LOST);
       assertTrue(lost.linkWords().contains("Plain decimal, simulated is lost"), lost.linkWords());
+    }
+  }
+
+  private void planAgainstTheSecond() throws Exception {
+    Files.writeString(
+        event.path().resolve(EventFolder.SETTINGS),
+        "[verification]\nshots = 2\nmost_bias = \"0.5 ft/s\"\nmost_spread = \"1 ft/s\"\n"
+            + "reference = \"second instrument\"\n",
+        StandardOpenOption.APPEND);
+  }
+
+  /** How many shots it has, and of how many the reference is known. */
+  private static boolean taken(LineView view, int shots) {
+    return view.verification().last().filter(round -> round.taken().size() == shots).isPresent();
+  }
+
+  @Test
+  void whileTheInstrumentIsVerifiedAgainstTheSecondAGrossBiasHoldsTheLine() throws Exception {
+    planAgainstTheSecond();
+    SimulatedInstrument near = new SimulatedInstrument(event.profile(), Clock.systemUTC());
+    StationPapers papers = event.papers();
+    SimulatedInstrument far =
+        new SimulatedInstrument(papers.second().orElseThrow(), Clock.systemUTC());
+    SecondInstrument second = papers.settings().second().orElseThrow();
+    SeriesInstrument both =
+        new SeriesInstrument(
+            near, far, second.agreement(), second.within(), Clock.systemUTC(), System::nanoTime);
+    try (Station station =
+        Station.open(event, both, "Lanewarden under test", Clock.systemUTC(), System::nanoTime)) {
+      await(station, view -> view.link() == LineView.Link.UP);
+      signIn(station);
+      station.proving().begin();
+      // 20 ft/s apart, where checks allow 1 ft/s
+      near.shoot(Speed.parse("311.0 ft/s"));
+      far.shoot(Speed.parse("291.0 ft/s"));
+      LineView one = await(station, view -> taken(view, 1));
+      VerificationView.Shot shot = one.verification().last().orElseThrow().taken().get(0);
+      assertEquals("311.0 ft/s", shot.speed().toString());
+      assertEquals("20 ft/s", shot.biasInWords().orElseThrow());
+      assertEquals(Optional.empty(), one.refused());
+      near.shoot(Speed.parse("300.0 ft/s"));
+      LineView alone = await(station, view -> view.refused().isPresent());
+      assertEquals("heard by one instrument only", alone.refused().orElseThrow().reason());
+      near.shoot(Speed.parse("310.8 ft/s"));
+      far.shoot(Speed.parse("290.9 ft/s"));
+      LineView held = await(station, view -> view.verification().held().isPresent());
+      assertEquals(VerificationView.State.OUT, held.verification().last().orElseThrow().state());
+      assertTrue(
+          held.verification().held().orElseThrow().reason().contains("bias +19.950 ft/s (more"),
+          held.verification().held().orElseThrow().reason());
+      assertEquals("STATION-HELD", codeOf(() -> station.call("1")));
+      near.shoot(Speed.parse("310.8 ft/s"));
+      far.shoot(Speed.parse("290.9 ft/s"));
+      LineView after = await(station, view -> view.refused().isPresent());
+      assertEquals(
+          "instruments disagree",
+          after.refused().orElseThrow().reason(),
+          "once it is over, the two must agree again");
     }
   }
 
