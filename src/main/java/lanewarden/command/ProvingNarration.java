@@ -37,8 +37,8 @@ final class ProvingNarration {
           i < before.rounds().size() ? Optional.of(before.rounds().get(i)) : Optional.empty();
       told.addAll(round(known, now.rounds().get(i)));
     }
-    Optional<Long> heldBefore = before.held().map(Held::number);
-    if (!now.held().map(Held::number).equals(heldBefore)) {
+    // Another reason of the same hold is a verification since, out of limits too
+    if (!now.held().equals(before.held())) {
       told.add(now.held().map(ProvingNarration::held).orElseGet(ProvingNarration::lifted));
     }
     if (now.running().isEmpty() && now.stop().isPresent() && !now.stop().equals(before.stop())) {

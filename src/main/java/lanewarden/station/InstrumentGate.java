@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.util.Locale;
 import java.util.Optional;
+import lanewarden.journal.Fact;
 import lanewarden.journal.Hold;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Occasion;
@@ -57,7 +58,7 @@ record InstrumentGate(Standing standing) {
     int checks = hold.fact().checks().size();
     return new Trouble(
         "The line is held: nobody is called and no verdict is given.",
-        capital(hold.fact().reason())
+        capital(reason(hold))
             + (checks == 0
                 ? "."
                 : ". Since the last good verification "
@@ -73,6 +74,25 @@ record InstrumentGate(Standing standing) {
                 : ""),
         "STATION-HELD",
         Trouble.Kind.USAGE);
+  }
+
+  /**
+   * Why the line is held, by what was last found: a verification out of its limits puts on no
+   * second hold where one of its kind stands.
+   */
+  String reason(Hold hold) {
+    return standing.verifications().stream()
+        .filter(later -> !hold.byHand() && later.number() > hold.number())
+        .flatMap(later -> later.ended().flatMap(end -> out(later, end.fact())).stream())
+        .reduce((earlier, later) -> later)
+        .orElse(hold.fact().reason());
+  }
+
+  private static Optional<String> out(
+      InstrumentVerification verification, Fact.VerificationEnded end) {
+    return Comparison.of(verification)
+        .filter(Comparison::convicts)
+        .map(seen -> seen.outInWords() + (end.reason() == null ? "" : ", " + end.words()));
   }
 
   private static String capital(String words) {

@@ -2,11 +2,13 @@ package lanewarden.station;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Hold;
+import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Occasion;
 import lanewarden.journal.Standing;
 import lanewarden.metrology.Deviation;
@@ -34,7 +36,8 @@ public final class Proving {
   /**
    * Begins a verification, when nobody is at the line; a decided check is closed by it.
    *
-   * @throws StationException if none is planned, one goes on, or a check is running
+   * @throws StationException if none is planned, one goes on, a check is running, or the line is
+   *     held by one with narrower limits
    */
   public void begin() throws StationException {
     station.sign(this::begun);
@@ -52,6 +55,7 @@ public final class Proving {
     if (standing.verification().isPresent()) {
       throw StationException.stuck(InstrumentGate.running(standing.verification().get()));
     }
+    requireAsStrict(plan.get(), standing);
     List<Fact> facts = new ArrayList<>();
     Optional<CheckView> atLine = book.check();
     if (atLine.isPresent()) {
@@ -60,6 +64,36 @@ public final class Proving {
     facts.add(plan.get().began(occasion(standing)));
     closing = false;
     return facts;
+  }
+
+  /** Refuses to prove the instrument good by limits that are wider than those it failed. */
+  private static void requireAsStrict(VerificationPlan plan, Standing standing)
+      throws StationException {
+    for (InstrumentVerification out : standing.verifications()) {
+      boolean holds =
+          standing.holds().stream()
+              .filter(Hold::stands)
+              .anyMatch(hold -> Objects.equals(hold.fact().verification(), out.number()));
+      if (holds && plan.isLooserThan(out)) {
+        throw StationException.misstep(
+            "LIMITS-LOOSENED",
+            "No verification was begun.",
+            "Verification "
+                + out.number()
+                + " holds the line by a bias of at most "
+                + out.began().mostBias()
+                + " and a spread of at most "
+                + out.began().mostSpread()
+                + "; the settings now allow "
+                + plan.mostBias()
+                + " and "
+                + plan.mostSpread()
+                + ". A hold is lifted by limits no wider than those that put it on.",
+            "Write the former limits, or narrower ones, into "
+                + EventFolder.SETTINGS
+                + " and open the line anew; wider ones may follow once the hold is lifted.");
+      }
+    }
   }
 
   private Occasion occasion(Standing standing) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lanewarden.journal.Fact;
+import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Occasion;
 import lanewarden.metrology.Deviation;
 import lanewarden.quantity.Speed;
@@ -87,6 +88,25 @@ public record VerificationPlan(
         + ("most_spread = \"" + mostSpread + "\"\n")
         + ("reference = \"" + reference() + "\"\n")
         + bow.map(speed -> "speed = \"" + speed + "\"\n").orElse("");
+  }
+
+  /**
+   * Whether it would let pass more than a verification did that found the instrument out: either
+   * limit is wider at the speed of that one's first reference.
+   */
+  boolean isLooserThan(InstrumentVerification before) {
+    return before.shots().stream()
+        .flatMap(shot -> Optional.ofNullable(shot.reference()).stream())
+        .findFirst()
+        .filter(
+            at ->
+                isMore(mostBias, before.began().mostBias(), at)
+                    || isMore(mostSpread, before.began().mostSpread(), at))
+        .isPresent();
+  }
+
+  private static boolean isMore(Deviation limit, String than, Speed at) {
+    return limit.siAt(at.si()).compareTo(Deviation.parse(than).siAt(at.si())) > 0;
   }
 
   private String reference() {

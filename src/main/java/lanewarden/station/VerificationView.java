@@ -100,6 +100,7 @@ public record VerificationView(
    * A hold.
    *
    * @param number the sequence of the entry that put it on
+   * @param reason why; the newest comparison, where a later verification was out of limits too
    * @param byHand whether an official put it on, and may lift it
    * @param checks that it puts in question
    */
@@ -109,7 +110,7 @@ public record VerificationView(
     return new VerificationView(
         planned,
         standing.verifications().stream().map(VerificationView::round).toList(),
-        standing.hold().map(VerificationView::held),
+        standing.hold().map(hold -> held(hold, standing)),
         new InstrumentGate(standing).closed(),
         standing.callsLeft(),
         standing.toBeCheckedAgain().stream()
@@ -132,9 +133,13 @@ public record VerificationView(
     return InstrumentChart.of(rounds);
   }
 
-  private static Held held(Hold hold) {
-    Fact.LineHeld fact = hold.fact();
-    return new Held(hold.number(), hold.at(), fact.reason(), hold.byHand(), fact.checks());
+  private static Held held(Hold hold, Standing standing) {
+    return new Held(
+        hold.number(),
+        hold.at(),
+        new InstrumentGate(standing).reason(hold),
+        hold.byHand(),
+        hold.fact().checks());
   }
 
   private static Round round(InstrumentVerification verification) {

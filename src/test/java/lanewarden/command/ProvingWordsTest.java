@@ -88,6 +88,28 @@ class ProvingWordsTest extends PracticeRun {
   }
 
   @Test
+  void aFurtherVerificationOutOfLimitsIsTold() throws Exception {
+    planBow();
+    Typed typed =
+        line("prove", "typed 299", "typed 299.1", "prove", "typed 290", "typed 290.1", "status");
+    List<String> held = typed.lines().stream().filter(l -> l.startsWith("HELD")).toList();
+    assertEquals(3, held.size(), typed.toString());
+    assertTrue(held.get(0).contains("bias +2.650 ft/s"), held.toString());
+    assertTrue(held.get(1).contains("bias -6.350 ft/s"), held.toString());
+    assertTrue(held.get(2).contains("bias -6.350 ft/s"), held.toString());
+  }
+
+  @Test
+  void aLineRefusedDuringAVerificationIsToldAsOfIt() throws Exception {
+    plan("reference = \"second instrument\"\n");
+    Typed typed = line("prove", "typed 296.0", "typed 296.1");
+    assertTrue(
+        typed.lines().stream()
+            .anyMatch(l -> l.matches("refused .*  during verification [0-9]+: no shot of it: .*")),
+        typed.toString());
+  }
+
+  @Test
   void theSimulatorShootsTheVerificationToo() throws Exception {
     planBow();
     Files.delete(event.path().resolve("rehearsal.capture"));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
@@ -125,6 +126,59 @@ class VerificationTest extends LineTest {
     line.station.call("2");
     assertEquals(1, line.station.view().check().orElseThrow().rechecksLeft());
     assertEquals("ALREADY-WITHIN", codeOf(() -> callAfterEnd("1")));
+  }
+
+  @Test
+  void aHoldIsNotLiftedByWiderLimits() throws Exception {
+    plan(BOW);
+    verify("299.0 ft/s", "299.1 ft/s", "299.2 ft/s");
+    limits("3 ft/s", "1 ft/s");
+    assertEquals("LIMITS-LOOSENED", codeOf(line.station.proving()::begin));
+    limits("1 ft/s", "1.01 ft/s");
+    assertEquals("LIMITS-LOOSENED", codeOf(line.station.proving()::begin));
+    // 1 ft/s are 0.3374 % of the bow's 296.4 ft/s
+    limits("0.338 %", "1 ft/s");
+    assertEquals("LIMITS-LOOSENED", codeOf(line.station.proving()::begin));
+    limits("0.337 %", "1 ft/s");
+    verify("299.0 ft/s", "299.1 ft/s", "299.2 ft/s");
+    limits("1 ft/s", "1 ft/s");
+    verify("296.0 ft/s", "296.5 ft/s", "296.9 ft/s");
+    assertEquals(Optional.empty(), verification().held(), "the limits that put it on lift it");
+    limits("3 ft/s", "3 ft/s");
+    verify("299.0 ft/s", "299.1 ft/s", "299.2 ft/s");
+    assertEquals(State.PASSED, last().state(), "without a hold the limits are the organizer's");
+  }
+
+  private void limits(String bias, String spread) throws Exception {
+    line.close();
+    Path settings = line.folder.path().resolve(EventFolder.SETTINGS);
+    Files.writeString(
+        settings,
+        Files.readString(settings)
+            .replaceAll("most_bias = .*", "most_bias = \"" + bias + "\"")
+            .replaceAll("most_spread = .*", "most_spread = \"" + spread + "\""));
+    line = PracticeLine.open(line.folder).onDuty();
+  }
+
+  @Test
+  void ofAHoldTheNewestComparisonIsTold() throws Exception {
+    plan(BOW);
+    verify("299.0 ft/s", "299.1 ft/s", "299.2 ft/s");
+    assertTrue(heldFor().contains("bias +2.700 ft/s"), heldFor());
+    verify("290.0 ft/s", "290.1 ft/s", "290.2 ft/s");
+    assertTrue(heldFor().contains("bias -6.300 ft/s"), heldFor());
+    assertTrue(verification().stop().orElseThrow().why().contains("bias -6.300 ft/s"));
+    verify("310.0 ft/s");
+    line.station.proving().breakOff("the string broke");
+    assertTrue(heldFor().contains("bias -6.300 ft/s"), "one shot says nothing: " + heldFor());
+    verify("280.0 ft/s", "280.0 ft/s");
+    line.station.proving().breakOff("it will not do");
+    assertTrue(heldFor().endsWith("16.400 ft/s, broken off after 2 of 3 shots"), heldFor());
+    assertEquals(1, line.facts(Fact.LineHeld.class).size());
+  }
+
+  private String heldFor() {
+    return verification().held().orElseThrow().reason();
   }
 
   private void callAfterEnd(String bib) throws Exception {
