@@ -1,11 +1,10 @@
 package lanewarden.bow;
 
-import java.math.BigDecimal;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
-import lanewarden.quantity.LengthUnit;
+import lanewarden.quantity.PowerStroke;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -22,9 +21,6 @@ import lanewarden.quantity.SpeedUnit;
  */
 public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) {
 
-  private static final BigDecimal BEHIND_PIVOT =
-      new BigDecimal("1.75").multiply(LengthUnit.INCH.inSi());
-
   /**
    * @throws IllegalArgumentException if there is no draw weight or no power stroke
    */
@@ -32,28 +28,15 @@ public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) 
     if (drawWeight.si().signum() <= 0) {
       throw new IllegalArgumentException("a bow needs a draw weight of more than zero");
     }
-    if (!leavesStroke(drawLength, braceHeight)) {
-      throw new IllegalArgumentException(
-          "a draw length of "
-              + drawLength
-              + " leaves no power stroke behind a brace height of "
-              + braceHeight
-              + " and 1.75 in; check both");
+    PowerStroke stroke = new PowerStroke(drawLength, braceHeight);
+    if (!stroke.isSome()) {
+      throw new IllegalArgumentException(stroke.inWords() + "; check both");
     }
   }
 
-  /** Whether the string pushes the arrow at all, with these figures. */
-  public static boolean leavesStroke(Length drawLength, Length braceHeight) {
-    return stroke(drawLength, braceHeight).signum() > 0;
-  }
-
-  private static BigDecimal stroke(Length drawLength, Length braceHeight) {
-    return drawLength.si().subtract(BEHIND_PIVOT).subtract(braceHeight.si());
-  }
-
-  /** How far the string pushes the arrow: draw length − 1¾ in − brace height, in metres, exact. */
+  /** How far the string pushes the arrow, in metres, exact. */
   public Length powerStroke() {
-    return Length.of(stroke(drawLength, braceHeight), LengthUnit.METRE);
+    return new PowerStroke(drawLength, braceHeight).length();
   }
 
   /** Peak draw weight times power stroke, in joules, exact. */
@@ -80,14 +63,28 @@ public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) 
     return Speed.ofSi(speed, SpeedUnit.METRES_PER_SECOND);
   }
 
-  /** Energy carried and energy available, for a person. */
+  /**
+   * Energy carried and energy available, for a person: with so many decimals, none if that does,
+   * that the two figures differ as the energies do.
+   */
   public String inWords(Speed speed, Arrow arrow) {
+    Energy carried = arrow.kineticEnergyAt(speed);
+    int side = Integer.signum(carried.compareTo(mostEnergy()));
+    int decimals = 0;
+    while (Integer.signum(shown(carried, decimals).compareTo(shown(mostEnergy(), decimals)))
+        != side) {
+      decimals++;
+    }
     return speed
         + " is "
         + (isImpossible(speed, arrow) ? "impossible: " : "possible: ")
-        + arrow.kineticEnergyAt(speed).to(EnergyUnit.FOOT_POUND, 0)
+        + shown(carried, decimals)
         + " of "
-        + mostEnergy().to(EnergyUnit.FOOT_POUND, 0)
+        + shown(mostEnergy(), decimals)
         + " available";
+  }
+
+  private static Energy shown(Energy energy, int decimals) {
+    return energy.to(EnergyUnit.FOOT_POUND, decimals);
   }
 }

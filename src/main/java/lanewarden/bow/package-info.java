@@ -3,8 +3,8 @@
  * arrow slows in air.
  *
  * <p>Front door: {@link lanewarden.bow.Arrow}; {@link lanewarden.bow.BowLimit} for a reading that
- * cannot be. Words it owns: arrow mass, kinetic energy, momentum, power stroke, drag. May import:
- * quantity, metrology.
+ * cannot be. Words it owns: arrow mass, kinetic energy, momentum, drag. May import: quantity,
+ * metrology.
  */
 @NullMarked
 package lanewarden.bow;

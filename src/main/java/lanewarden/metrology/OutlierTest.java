@@ -20,6 +20,9 @@ import lanewarden.quantity.SpeedUnit;
  */
 public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixon {
 
+  /** Of fewer readings none can be told to stand out. */
+  int FEWEST = 3;
+
   /** What the readings say, at most about one of them: the farthest from the others. */
   Finding of(List<Speed> readings);
 
@@ -93,7 +96,7 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
      * @param n readings, three or more
      */
     public double critical(int n) {
-      Figures.requireAtLeast(3, n, "the readings of Grubbs' test");
+      Figures.requireAtLeast(FEWEST, n, "the readings of Grubbs' test");
       double t = Student.exceeded(level / (side == Side.BOTH ? 2 * n : n), n - 2);
       return (n - 1) / Math.sqrt(n) * Math.sqrt(t * t / (n - 2 + t * t));
     }
@@ -186,7 +189,7 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
 
   private static Optional<Finding> untested(String name, List<Speed> readings, int most) {
     int n = readings.size();
-    if (n < 3 || n > most) {
+    if (n < FEWEST || n > most) {
       return Optional.of(
           new NotTested(
               name

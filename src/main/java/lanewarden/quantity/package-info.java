@@ -1,9 +1,9 @@
 /**
  * Values with units: speed, mass, force, length, energy, momentum and percent, as exact decimals
- * that remember the unit they were written in.
+ * that remember the unit they were written in; and the power stroke, which is made of two lengths.
  *
  * <p>Front door: {@link lanewarden.quantity.Speed}. Words it owns: quantity, unit, value as
- * written. May import: nothing but the JDK.
+ * written, power stroke. May import: nothing but the JDK.
  */
 @NullMarked
 package lanewarden.quantity;

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.PowerStroke;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
 import lanewarden.written.WrittenRefused;
@@ -89,9 +90,10 @@ final class RosterPage {
     Optional<Length> drawLength = length(row, Column.DRAW_LENGTH);
     Optional<Length> braceHeight = length(row, Column.BRACE_HEIGHT);
     atMost(row, Column.DRAW_LENGTH, drawLength, "a draw length", Competitor.LONGEST_DRAW);
-    drawLength.ifPresent(
-        longest ->
-            atMost(row, Column.BRACE_HEIGHT, braceHeight, "less than the draw length", longest));
+    drawLength
+        .flatMap(length -> braceHeight.map(brace -> new PowerStroke(length, brace)))
+        .filter(stroke -> !stroke.isSome())
+        .ifPresent(none -> noStroke(row, none));
     return new Roster.Listed(
         new Competitor(
             bib.text(),
@@ -123,6 +125,15 @@ final class RosterPage {
           "\"" + declared.get() + "\"",
           "look whether it belongs to another column or unit");
     }
+  }
+
+  private void noStroke(List<Cell> row, PowerStroke none) {
+    faults.note(
+        header.cell(row, Column.BRACE_HEIGHT).orElseThrow(),
+        "a power stroke: a brace height of less than the draw length less "
+            + PowerStroke.BEHIND_PIVOT,
+        "\"" + none.braceHeight() + "\" with a draw length of " + none.drawLength(),
+        "measure both, and look whether the two were exchanged");
   }
 
   private void requireBib(Cell bib) {

@@ -2,6 +2,7 @@ package lanewarden.rules;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
@@ -31,6 +32,14 @@ public sealed interface Decision {
 
   /** Between which bounds the figure that decides lies, with readings still outstanding. */
   FigureRange figure(List<Speed> readings, int counted);
+
+  /**
+   * What a single reading must be to decide before any other is in, as the verdict's word has it;
+   * empty where no single reading ever does.
+   */
+  default Optional<String> decidesByOne(int counted) {
+    return Optional.empty();
+  }
 
   /** In a sentence for the official's screen, where a verdict falls as soon as it can. */
   String inWords(int counted);
@@ -98,6 +107,11 @@ public sealed interface Decision {
     @Override
     public FigureRange figure(List<Speed> readings, int counted) {
       return FigureRange.places(readings, counted, counted, counted);
+    }
+
+    @Override
+    public Optional<String> decidesByOne(int counted) {
+      return Optional.of(Verdict.Over.WORD);
     }
 
     @Override
@@ -197,6 +211,13 @@ public sealed interface Decision {
     }
 
     @Override
+    public Optional<String> decidesByOne(int counted) {
+      return needed == counted
+          ? Optional.of(Verdict.Over.WORD)
+          : Optional.of(Verdict.Within.WORD).filter(within -> needed == 1);
+    }
+
+    @Override
     public String figureName() {
       return needed == 1
           ? "the slowest reading"
@@ -228,6 +249,11 @@ public sealed interface Decision {
     @Override
     public FigureRange figure(List<Speed> readings, int counted) {
       return FigureRange.places(readings, counted, 1, 1);
+    }
+
+    @Override
+    public Optional<String> decidesByOne(int counted) {
+      return Optional.of(Verdict.Within.WORD);
     }
 
     @Override

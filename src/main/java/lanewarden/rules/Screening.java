@@ -1,11 +1,8 @@
 package lanewarden.rules;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.bow.Arrow;
@@ -14,6 +11,7 @@ import lanewarden.metrology.OutlierTest;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.PowerStroke;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -102,13 +100,15 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
             .toList();
   }
 
-  /** Every doubt that the shots leave, in their order. */
+  /** Every doubt that the shots leave, at most one each, in their order. */
   List<Doubt> doubts(SetUp setUp, List<Shot> taken) {
     List<Doubt> doubts = new ArrayList<>();
     bow(setUp).ifPresent(bow -> impossible(setUp, bow, taken, doubts));
-    List<Shot> possible = possible(setUp, taken);
-    jump.ifPresent(most -> jumps(most, possible, doubts));
-    outlier.ifPresent(test -> outlier(test, possible, doubts));
+    Inquiry inquiry = new Inquiry(possible(setUp, taken));
+    jump.ifPresent(inquiry::jumps);
+    outlier.ifPresent(inquiry::outliers);
+    doubts.addAll(inquiry.doubts());
+    doubts.sort(Comparator.comparingInt(Doubt::shot));
     return doubts;
   }
 
@@ -134,7 +134,10 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
     return mass == null ? Optional.empty() : Optional.of(new Arrow(mass));
   }
 
-  /** What the bow can give; empty where a figure is missing or the figures make no bow. */
+  /**
+   * What the bow can give; empty where a figure is missing. Figures that leave no power stroke make
+   * no bow: whoever takes them down refuses them, but a ledger may hold them.
+   */
   private static Optional<BowLimit> bow(SetUp setUp) {
     Optional<Force> weight = heaviest(setUp);
     Length draw = setUp.drawLength();
@@ -142,7 +145,7 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
     if (weight.isEmpty() || draw == null || brace == null || setUp.arrowMass() == null) {
       return Optional.empty();
     }
-    return BowLimit.leavesStroke(draw, brace)
+    return new PowerStroke(draw, brace).isSome()
         ? Optional.of(new BowLimit(weight.get(), draw, brace))
         : Optional.empty();
   }
@@ -156,83 +159,13 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
         .max(Comparator.naturalOrder());
   }
 
-  private static void jumps(Speed most, List<Shot> shots, List<Doubt> doubts) {
-    int before = -1;
-    for (int i = 0; i < shots.size(); i++) {
-      if (shots.get(i) instanceof Shot.Read read) {
-        Optional<Speed> last =
-            before < 0 ? Optional.empty() : Optional.of(((Shot.Read) shots.get(before)).speed());
-        boolean jumped =
-            last.filter(l -> apart(l, read.speed()).compareTo(most.si()) > 0).isPresent();
-        if (jumped && !read.kept()) {
-          doubts.add(new Doubt(i, Doubt.Kind.JUMP, jumpInWords(i, read, before, last.get(), most)));
-        } else {
-          before = i;
-        }
-      }
-    }
-  }
-
-  private static String jumpInWords(int shot, Shot.Read read, int before, Speed last, Speed most) {
-    String apart =
-        apart(last, read.speed())
-            .divide(most.unit().inSi(), 1, RoundingMode.HALF_EVEN)
-            .toPlainString();
-    return "shot "
-        + (shot + 1)
-        + ": "
-        + read.speed()
-        + " is "
-        + apart
-        + " "
-        + most.unit().symbol()
-        + " from shot "
-        + (before + 1)
-        + " ("
-        + last
-        + "), more than "
-        + most;
-  }
-
-  private static BigDecimal apart(Speed one, Speed other) {
-    return one.si().subtract(other.si()).abs();
-  }
-
-  private static void outlier(OutlierTest test, List<Shot> shots, List<Doubt> doubts) {
-    List<Integer> places = new ArrayList<>();
-    List<Speed> speeds = new ArrayList<>();
-    for (int i = 0; i < shots.size(); i++) {
-      if (shots.get(i) instanceof Shot.Read read) {
-        places.add(i);
-        speeds.add(read.speed());
-      }
-    }
-    if (!(test.of(speeds) instanceof OutlierTest.Tested found)) {
-      return;
-    }
-    found
-        .flagged()
-        .map(places::get)
-        .filter(shot -> shots.get(shot) instanceof Shot.Read read && !read.kept())
-        .filter(shot -> doubts.stream().noneMatch(doubt -> doubt.shot() == shot))
-        .ifPresent(
-            shot ->
-                doubts.add(
-                    new Doubt(
-                        shot,
-                        Doubt.Kind.OUTLIER,
-                        String.format(
-                            Locale.ROOT,
-                            "shot %d: %s stands out from the others by %s (statistic %.3f, critical value %.3f)",
-                            shot + 1,
-                            ((Shot.Read) shots.get(shot)).speed(),
-                            test.inWords(),
-                            found.statistic(),
-                            found.critical()))));
-  }
-
-  /** Sentences for screens and reports; none where only the bow's own bound is looked at. */
-  List<String> sentences() {
+  /**
+   * Sentences for screens and reports; none where only the bow's own bound is looked at.
+   *
+   * @param atOnce what a single reading must be to decide before any other is in; empty where none
+   *     does
+   */
+  List<String> sentences(Optional<String> atOnce) {
     List<String> sentences = new ArrayList<>();
     jump.ifPresent(
         most ->
@@ -243,9 +176,19 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
     outlier.ifPresent(
         test ->
             sentences.add(
-                "A reading that stands out from the others by "
+                "A reading that stood out from the others after any of the shots, by "
                     + test.inWords()
-                    + " counts only when the official has let it count."));
+                    + ", counts only when the official has let it count."));
+    atOnce.filter(any -> asks()).map(this::unasked).ifPresent(sentences::add);
     return sentences;
+  }
+
+  /** Nobody is asked about a reading that decides before there is any to hold it against. */
+  private String unasked(String decisive) {
+    return (jump.isPresent()
+            ? "No reading comes before the first: if it is "
+            : "The test takes " + OutlierTest.FEWEST + " readings: if one of the first two is ")
+        + decisive
+        + ", it decides at once, and nobody is asked about it.";
   }
 }

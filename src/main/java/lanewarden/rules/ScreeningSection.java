@@ -21,9 +21,6 @@ final class ScreeningSection {
   private static final Speed NO_GAP = Speed.parse("0 ft/s");
   private static final double DIXON_LEVEL = 0.05;
 
-  /** Fewer readings tell no test which of them is the odd one. */
-  private static final int LEAST_TESTED = 3;
-
   private final Section section;
   private final int counted;
 
@@ -32,7 +29,7 @@ final class ScreeningSection {
    */
   ScreeningSection(Section section, OptionalInt counted) {
     this.section = section;
-    this.counted = counted.orElse(LEAST_TESTED);
+    this.counted = counted.orElse(OutlierTest.FEWEST);
   }
 
   /** The clauses, or empty with the faults noted on the page. */
@@ -68,8 +65,8 @@ final class ScreeningSection {
 
   /** Whether the test can be made of as many readings as count; else a fault is noted. */
   private boolean canBeMade(OutlierTest test) {
-    if (counted < LEAST_TESTED) {
-      tooFew("outlier", "the test takes " + LEAST_TESTED + " readings");
+    if (counted < OutlierTest.FEWEST) {
+      tooFew("outlier", "the test takes " + OutlierTest.FEWEST + " readings");
       return false;
     }
     if (test instanceof OutlierTest.Dixon && counted > OutlierTest.Dixon.MOST) {

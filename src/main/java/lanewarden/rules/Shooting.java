@@ -278,7 +278,7 @@ public record Shooting(
     if (!treatment.isNone()) {
       sentences.add("Each reading is first " + treatment.inWords() + ".");
     }
-    sentences.addAll(screening.sentences());
+    sentences.addAll(screening.sentences(atOnce(banded)));
     spread.ifPresent(
         most ->
             sentences.add(
@@ -289,6 +289,18 @@ public record Shooting(
                     + " apart end the check undecided at once."));
     sentences.add(plan.inWords());
     return sentences;
+  }
+
+  /** What a first reading must be to decide by itself; empty where it never does. */
+  private Optional<String> atOnce(boolean banded) {
+    if (spread.isPresent()) {
+      return Optional.empty();
+    }
+    return decision
+        .decidesByOne(plan.counted())
+        .map(
+            side ->
+                banded && side.equals(Verdict.Over.WORD) ? side + " and its band certain" : side);
   }
 
   private String decisionSentence(boolean banded) {

@@ -21,9 +21,11 @@ public sealed interface Verdict {
 
   /** The limit is kept. */
   record Within(String reason) implements Verdict {
+    static final String WORD = "within";
+
     @Override
     public String word() {
-      return "within";
+      return WORD;
     }
 
     @Override
@@ -38,6 +40,8 @@ public sealed interface Verdict {
    * @param band how far, where the rule has bands and it lies in one
    */
   record Over(String reason, Optional<Band> band) implements Verdict {
+    static final String WORD = "over";
+
     /** Over, in no band. */
     public Over(String reason) {
       this(reason, Optional.empty());
@@ -45,7 +49,7 @@ public sealed interface Verdict {
 
     @Override
     public String word() {
-      return "over";
+      return WORD;
     }
 
     @Override

@@ -112,7 +112,9 @@ record OpenCheck(CheckView view) {
   private static boolean isSame(SetUp before, SetUp now) {
     return isSame(before.arrowMass(), now.arrowMass())
         && isSame(before.drawWeight(), now.drawWeight())
-        && isSame(before.certifiedDrawWeight(), now.certifiedDrawWeight());
+        && isSame(before.certifiedDrawWeight(), now.certifiedDrawWeight())
+        && isSame(before.drawLength(), now.drawLength())
+        && isSame(before.braceHeight(), now.braceHeight());
   }
 
   private static <Q extends Quantity<?, Q>> boolean isSame(@Nullable Q before, @Nullable Q now) {

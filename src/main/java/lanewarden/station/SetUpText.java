@@ -9,6 +9,7 @@ import lanewarden.quantity.Length;
 import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.PowerStroke;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
 import lanewarden.roster.Competitor;
@@ -60,14 +61,20 @@ public record SetUpText(
                 SetUpText::force),
             draw(known.drawLength()),
             figure(braceHeight, "the brace height", known.braceHeight(), SetUpText::length));
-    if (stated.drawLength() != null
-        && stated.braceHeight() != null
-        && !stated.drawLength().isMoreThan(stated.braceHeight())) {
-      throw refused(
-          "A brace height of " + stated.braceHeight() + " leaves nothing to draw.",
-          "It is less than the draw length: look whether the two were exchanged.");
+    if (stated.drawLength() != null && stated.braceHeight() != null) {
+      requireStroke(new PowerStroke(stated.drawLength(), stated.braceHeight()));
     }
     return stated;
+  }
+
+  /** Without one nothing is asked of readings by what the bow can give, and nobody would know. */
+  private static void requireStroke(PowerStroke stroke) throws StationException {
+    if (!stroke.isSome()) {
+      String found = stroke.inWords();
+      throw refused(
+          Character.toUpperCase(found.charAt(0)) + found.substring(1) + ".",
+          "Measure both, look whether the two were exchanged, and type both anew.");
+    }
   }
 
   private @Nullable Length draw(@Nullable Length known) throws StationException {

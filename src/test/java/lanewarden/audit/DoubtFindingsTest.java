@@ -89,6 +89,29 @@ class DoubtFindingsTest extends ClausesLedgerTest {
     assertTrue(contradictions().contains(Kind.VERDICT));
   }
 
+  /** A further shot, however like the one in doubt, does not make that one count. */
+  @Test
+  void aVerdictOverTwoMisreadsAlikeDoesNotFollow() throws Exception {
+    ledger.adopt(
+        RULES
+            + division("OU", "outlier = \"Grubbs at 5 %\"\noutlier-least = \"3 ft/s\"")
+                .replace("\"highest\"", "\"mean\"")
+                .replace("counted = 1", "counted = 4")
+                .replace("shots = 2", "shots = 5"),
+        "an odd one is asked about");
+    long check = ledger.call("9", "Ivo", "OU");
+    ledger.read("299 ft/s");
+    ledger.read("299 ft/s");
+    flag(check, ledger.read("270 ft/s"), "stands out");
+    ledger.read("271 ft/s");
+    ledger.verdict(Outcome.WITHIN, "mean 284.75 ft/s, limit 300 ft/s");
+    ledger.close(null);
+    assertTrue(contradictions().contains(Kind.VERDICT));
+    assertFalse(
+        words(Kind.DOUBT).stream().anyMatch(found -> found.contains("It counts")),
+        words(Kind.DOUBT)::toString);
+  }
+
   @Test
   void aJumpThatNobodyFlaggedIsFound() throws Exception {
     call();

@@ -33,6 +33,17 @@ class BowLimitTest {
         SIXTY.inWords(Speed.parse("301 ft/s"), LIGHT));
   }
 
+  /** Own arithmetic: 350 · 361² / 450436.68 = 101.263 ft·lbf of 101.25, shown as 101.2. */
+  @Test
+  void figuresAreShownAsFarAsTheyDiffer() {
+    assertEquals(
+        "361 ft/s is impossible: 101.3 ft·lbf of 101.2 ft·lbf available",
+        SIXTY.inWords(Speed.parse("361 ft/s"), LIGHT));
+    assertEquals(
+        "360 ft/s is possible: 100.7 ft·lbf of 101.2 ft·lbf available",
+        SIXTY.inWords(Speed.parse("360 ft/s"), LIGHT));
+  }
+
   /** AMO FP-3 (2000): pivot-point draw 26¼ in is a draw length of 28 in. */
   @Test
   void powerStrokeBeginsAtThePivotPointDraw() {

@@ -83,6 +83,22 @@ class RosterTest {
     assertEquals(2, refused.faults().size(), refused.getMessage());
   }
 
+  /** Own arithmetic: 29 in less 1.75 in is 27.25 in; AMO FP-3 for the 1.75 in. */
+  @Test
+  void lengthsThatLeaveNoPowerStrokeAreRefused() throws WrittenRefused {
+    String header = "bib,name,division,draw-length,brace-height\n";
+    for (String lengths : List.of("29 in,28 in", "29 in,27.25 in", "73.66 cm,69.215 cm")) {
+      WrittenRefused refused =
+          assertThrows(
+              WrittenRefused.class, () -> roster(header + "17,Ana Brisk,OC," + lengths + "\n"));
+      assertTrue(refused.getMessage().contains("expected a power stroke"), refused.getMessage());
+      assertTrue(refused.getMessage().contains("the draw length less 1.75 in, found"));
+    }
+    assertEquals(
+        Length.parse("27.24 in"),
+        roster(header + "17,Ana Brisk,OC,29 in,27.24 in\n").competitors().get(0).braceHeight());
+  }
+
   @Test
   void declaredValuesMayBeLeftEmpty() throws WrittenRefused {
     Competitor competitor = roster(HEADER + "17,Ana Brisk,OC,,\n").competitors().get(0);

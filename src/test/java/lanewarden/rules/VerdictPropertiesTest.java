@@ -160,8 +160,8 @@ class VerdictPropertiesTest {
   }
 
   /**
-   * Of first within and of early decisions, order changes the moment and the reason, no more. A
-   * jump is told by the order.
+   * Of first within and of early decisions, order changes the moment and the reason, no more. Who
+   * is asked about is told by the order: by the reading before, and by what had been read so far.
    */
   @ParameterizedTest
   @MethodSource("seeds")
@@ -171,7 +171,8 @@ class VerdictPropertiesTest {
       Trial trial = Trial.of(random);
       List<Shot> counted =
           new ArrayList<>(trial.shots().stream().filter(Shot.Read.class::isInstance).toList());
-      if (counted.size() >= Cases.plan(trial.rule()).counted() && !trial.written().has("jump")) {
+      boolean asks = trial.written().has("jump") || trial.written().has("outlier");
+      if (counted.size() >= Cases.plan(trial.rule()).counted() && !asks) {
         counted = counted.subList(0, Cases.plan(trial.rule()).counted());
         List<Shot> shuffled = new ArrayList<>(counted);
         Collections.shuffle(shuffled, random);

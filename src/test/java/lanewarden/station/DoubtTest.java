@@ -36,6 +36,18 @@ class DoubtTest {
       voids = 1
       rechecks = 1
       jump = "10 ft/s"
+      [[division]]
+      code = "GR"
+      name = "Grubbs"
+      limit = "300 ft/s"
+      tolerance = "3 %"
+      decide = "mean"
+      counted = 5
+      shots = 8
+      voids = 2
+      rechecks = 1
+      outlier = "Grubbs at 5 %"
+      outlier-least = "3 ft/s"
       """;
 
   /** The figures of the second are common practice: 101 ft·lbf are available. */
@@ -44,6 +56,7 @@ class DoubtTest {
       bib,name,division,arrow-mass,draw-weight,draw-length,brace-height
       1,Ann Plain,JU,,,,
       2,Ben Bow,JU,350 gr,60 lbf,29 in,7 in
+      3,Cora Odd,GR,,,,
       """;
 
   @TempDir Path folder;
@@ -119,6 +132,30 @@ class DoubtTest {
     line.shoot("280.0 ft/s");
     assertEquals("REASON-MISSING", codeOf(() -> line.station.officiating().keepFirst(" ")));
     assertEquals(List.of(), line.facts(Fact.ReadingKept.class));
+  }
+
+  @Test
+  void aSecondMisreadWithdrawsNoQuestionAboutTheFirst() throws Exception {
+    line.station.call("3");
+    line.shoot("315.0 ft/s", "315.2 ft/s", "315.1 ft/s", "270.0 ft/s", "271.0 ft/s");
+    assertEquals(Optional.empty(), line.outcome());
+    assertTrue(view().words().startsWith("in doubt: shot 4"), view().words());
+    line.station.officiating().keepFirst("seen by both");
+    assertEquals(Optional.empty(), line.outcome());
+    assertTrue(view().words().startsWith("in doubt: shot 5"), view().words());
+    line.station.officiating().keepFirst("seen by both");
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    assertEquals(2, line.facts(Fact.ReadingFlagged.class).size());
+  }
+
+  @Test
+  void bothMisreadsDeclaredVoidLeaveTheOthersToDecide() throws Exception {
+    line.station.call("3");
+    line.shoot("315.0 ft/s", "315.2 ft/s", "315.1 ft/s", "270.0 ft/s", "271.0 ft/s");
+    line.station.officiating().declareVoid(line.check().shots().get(3).sequence(), "a glint");
+    line.station.officiating().declareVoid(line.check().shots().get(4).sequence(), "a glint");
+    line.shoot("315.0 ft/s", "315.1 ft/s");
+    assertEquals(Optional.of(Outcome.OVER), line.outcome());
   }
 
   @Test

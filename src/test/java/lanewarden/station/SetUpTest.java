@@ -3,6 +3,7 @@ package lanewarden.station;
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -91,6 +92,19 @@ class SetUpTest extends ClausesTest {
     assertEquals(3, line.facts(Fact.VerdictGiven.class).size());
   }
 
+  /** The bow's lengths tell what it can give, and so whether a reading counts. */
+  @Test
+  void otherLengthsOfTheBowAreOtherFigures() throws Exception {
+    line.station.call("12");
+    line.station.officiating().state(new SetUpText("", "", "", "29", "7"));
+    line.shoot("290 ft/s");
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    line.station.officiating().state(new SetUpText("", "", "", "15", ""));
+    assertEquals(Optional.empty(), line.outcome());
+    line.station.officiating().state(new SetUpText("", "", "", "28", ""));
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+  }
+
   @Test
   void statingTheSameFiguresAgainTakesNoVerdictBack() throws Exception {
     line.station.call("12");
@@ -145,6 +159,22 @@ class SetUpTest extends ClausesTest {
     assertEquals(Length.parse("178 mm"), view().check().setUp().braceHeight());
   }
 
+  /** Else nothing would be asked of readings by what the bow can give, and nobody would know. */
+  @Test
+  void lengthsThatLeaveNoPowerStrokeSayWhy() throws Exception {
+    line.station.call("11");
+    line.station.officiating().state(new SetUpText("", "", "", "29", ""));
+    StationException refused =
+        assertThrows(
+            StationException.class,
+            () -> line.station.officiating().state(new SetUpText("", "", "", "", "28")));
+    assertEquals(
+        "A draw length of 29 in, less 1.75 in and a brace height of 28 in, leaves no power stroke.",
+        refused.trouble().why());
+    line.station.officiating().state(new SetUpText("", "", "", "", "27.2"));
+    assertEquals(Length.parse("27.2 in"), view().check().setUp().braceHeight());
+  }
+
   @Test
   void whatIsNoFigureIsRefusedAndNothingIsSigned() throws Exception {
     line.station.call("11");
@@ -156,7 +186,9 @@ class SetUpTest extends ClausesTest {
             new SetUpText("", "60,5", ""),
             new SetUpText("3090 gr", "", ""),
             new SetUpText("", "", "", "74", ""),
-            new SetUpText("", "", "", "7", "29"))) {
+            new SetUpText("", "", "", "7", "29"),
+            new SetUpText("", "", "", "29", "28"),
+            new SetUpText("", "", "", "29", "27.25"))) {
       assertEquals(
           "SET-UP-UNREADABLE",
           codeOf(() -> line.station.officiating().state(typed)),
