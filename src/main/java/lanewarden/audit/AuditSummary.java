@@ -15,8 +15,9 @@ import lanewarden.ledger.LedgerFault;
  * @param entries how many entries the ledger has, faulty ones included
  * @param checks how many checks were opened
  * @param competitors how many competitors were checked at least once
- * @param outcomes how many checks ended with each outcome; every outcome is there
- * @param withoutVerdict how many checks have no verdict
+ * @param outcomes how many checks that count ended with each outcome; every outcome is there
+ * @param withoutVerdict how many checks have no verdict, those in question left out
+ * @param inQuestion how many checks a hold of the line puts in question, whatever their outcome
  * @param faults what verification found wrong; none in a sound ledger
  * @param findings what an opponent should look at, the gravest first
  * @param head the ledger's last entry; nothing where none could be read
@@ -27,6 +28,7 @@ public record AuditSummary(
     int competitors,
     Map<Outcome, Integer> outcomes,
     int withoutVerdict,
+    int inQuestion,
     List<LedgerFault> faults,
     List<Finding> findings,
     Optional<Head> head) {

@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param arrow the mass as stated last, or that it was not
  * @param bow the draw weights as stated last, or nothing
  * @param worth how far the figure that decided can be believed, and the speed at the bow
- * @param energy what it carried at the fastest reading that counts, or nothing
+ * @param energy what the arrow carried at the fastest reading that counts, or nothing
  * @param official who signed the verdict, or the opening where there is none
  */
 record CheckRow(
@@ -198,7 +198,7 @@ record CheckRow(
   private static String energy(Check check, @Nullable Mass mass) {
     Optional<Speed> fastest =
         check.shots().stream()
-            .filter(TakenShot::counts)
+            .filter(TakenShot::isSettled)
             .map(s -> s.reading().speed())
             .max(Comparator.naturalOrder());
     if (mass == null || fastest.isEmpty()) {

@@ -75,7 +75,7 @@ final class CheckTable {
             check.outcome().map(outcome -> outcome.word()).orElse(""),
             verdict.map(given -> Cell.time(given.at())).orElse(""),
             verdict.map(given -> String.valueOf(given.sequence())).orElse(""),
-            String.valueOf(check.shots().stream().filter(TakenShot::counts).count())),
+            String.valueOf(check.shots().stream().filter(TakenShot::isSettled).count())),
         Cell.quantity(fastest(check).orElse(null)),
         List.of(check.inQuestion() ? "yes" : ""));
   }

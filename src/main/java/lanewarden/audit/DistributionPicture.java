@@ -48,7 +48,7 @@ final class DistributionPicture {
                     .flatMapToDouble(s -> DoubleStream.of(value(s.limit()), value(s.allowed()))),
                 checks.stream()
                     .flatMap(c -> c.shots().stream())
-                    .filter(TakenShot::counts)
+                    .filter(TakenShot::isSettled)
                     .mapToDouble(s -> value(s.reading().speed())))
             .toArray();
     this.speeds =
@@ -74,7 +74,7 @@ final class DistributionPicture {
 
   private void count(Check check) {
     check.shots().stream()
-        .filter(TakenShot::counts)
+        .filter(TakenShot::isSettled)
         .forEach(
             shot -> {
               Speed speed = shot.reading().speed();

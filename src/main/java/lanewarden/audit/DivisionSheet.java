@@ -16,7 +16,9 @@ import lanewarden.rules.Division;
  * What came out in one division, as long as its rule stayed as it was.
  *
  * @param book which rule books, where the ledger holds several; else nothing
- * @param readings how many count
+ * @param inQuestion how many checks a hold of the line puts in question; neither their outcomes nor
+ *     their readings are in the other figures
+ * @param readings how many count: of checks that count, and with nothing open against them
  * @param mean of the readings that count, in the unit of the limit; a dash where there is none
  * @param deviation their sample standard deviation; a dash where there are fewer than two
  * @param svg the picture, a column a check; empty where there is no check
@@ -34,6 +36,7 @@ record DivisionSheet(
     int undecided,
     int notAdmitted,
     int withoutVerdict,
+    int inQuestion,
     int readings,
     String mean,
     String deviation,
@@ -48,9 +51,9 @@ record DivisionSheet(
       throws IOException {
     Map<Outcome, Integer> outcomes = Figures.outcomes(checks);
     List<Speed> counted =
-        checks.stream()
+        Figures.counting(checks).stream()
             .flatMap(c -> c.shots().stream())
-            .filter(TakenShot::counts)
+            .filter(TakenShot::isSettled)
             .map(s -> s.reading().speed())
             .toList();
     SpeedUnit unit = division.rule().unit();
@@ -65,7 +68,8 @@ record DivisionSheet(
         outcomes.getOrDefault(Outcome.OVER, 0),
         outcomes.getOrDefault(Outcome.NOT_DECIDED, 0),
         outcomes.getOrDefault(Outcome.NOT_ADMITTED, 0),
-        checks.size() - outcomes.values().stream().mapToInt(Integer::intValue).sum(),
+        Figures.withoutVerdict(checks),
+        Figures.inQuestion(checks),
         counted.size(),
         counted.isEmpty() ? NONE : shown(Spread.of(counted).mean(), unit),
         counted.size() < 2 ? NONE : shown(Spread.of(counted).deviation(), unit),
@@ -75,7 +79,7 @@ record DivisionSheet(
                 .svg(ink.escape(alternative(division, checks, counted))),
         counted.isEmpty()
             ? ""
-            : new DistributionPicture(division, checks, face)
+            : new DistributionPicture(division, Figures.counting(checks), face)
                 .svg(ink.escape("Distribution: " + alternative(division, checks, counted))));
   }
 
@@ -93,6 +97,7 @@ record DivisionSheet(
         undecided,
         notAdmitted,
         withoutVerdict,
+        inQuestion,
         readings,
         mean,
         deviation,
@@ -123,11 +128,11 @@ record DivisionSheet(
 
   private static String alternative(Division division, List<Check> checks, List<Speed> counted) {
     long above =
-        checks.stream()
+        Figures.counting(checks).stream()
             .flatMap(
                 c ->
                     c.shots().stream()
-                        .filter(TakenShot::counts)
+                        .filter(TakenShot::isSettled)
                         .filter(s -> division.rule().exceeds(s.reading().speed(), c.setUp())))
             .count();
     return "Arrow speeds in the division "

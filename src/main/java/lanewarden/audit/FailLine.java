@@ -10,7 +10,8 @@ import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;
 
 /**
- * A competitor who did not pass at the first check: every attempt, and how it ended.
+ * A competitor whose first check did not end within, or is in question: every attempt, and how it
+ * ended.
  *
  * @param attempts in the order of the ledger
  * @param end in words: came back inside or not
@@ -49,12 +50,14 @@ record FailLine(
   }
 
   private static boolean isWithin(Check check) {
-    return check.outcome().equals(Optional.of(Outcome.WITHIN));
+    return !check.inQuestion() && check.outcome().equals(Optional.of(Outcome.WITHIN));
   }
 
   private static FailLine line(List<Check> checks, Check counts) {
     Check last = checks.get(checks.size() - 1);
-    boolean failed = checks.stream().anyMatch(c -> c.outcome().equals(Optional.of(Outcome.OVER)));
+    boolean failed =
+        Figures.counting(checks).stream()
+            .anyMatch(c -> c.outcome().equals(Optional.of(Outcome.OVER)));
     return new FailLine(
         last.opened().bib(),
         last.opened().name(),
@@ -72,6 +75,9 @@ record FailLine(
     if (isWithin(last)) {
       return (failed ? "came back inside at attempt " : "inside at attempt ")
           + last.opened().attempt();
+    }
+    if (last.inQuestion()) {
+      return "in question: the last check counts for nothing";
     }
     if (last.outcome().isEmpty()) {
       return failed ? "did not come back inside: the last check has no verdict" : "no verdict";

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanewarden.bow.Drag;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
@@ -22,8 +24,9 @@ import lanewarden.rules.Verdict;
 /**
  * How far the figure that decided a check can be believed, in words for its row.
  *
- * @param conformance with which probability the limit was kept, after JCGM 106:2012, 7.3; nothing
- *     where no figure decided or a reading has no uncertainty
+ * @param conformance with which probability the limit was kept, after JCGM 106:2012, 7.3, or why
+ *     that cannot be said although the accuracy of the instrument is stated; nothing where no
+ *     figure decided, where it is not stated, and where the instrument itself is in question
  * @param atBow about how fast the fastest reading that counts left the bow, or that it is not
  *     computable; nothing where distance or arrow is not known
  */
@@ -38,22 +41,48 @@ record FigureWorth(String conformance, String atBow) {
    */
   static FigureWorth of(Check check, Optional<Rule> rule, Openings openings) {
     return new FigureWorth(
-        rule.flatMap(r -> conformance(check, r)).orElse(""),
+        rule.flatMap(r -> conformance(check, r, openings.statesAccuracy(check.number())))
+            .orElse(""),
         atBow(check, rule, openings).orElse(""));
   }
 
-  private static Optional<String> conformance(Check check, Rule rule) {
+  /**
+   * @param stated whether the accuracy of the instrument is
+   */
+  private static Optional<String> conformance(Check check, Rule rule, boolean stated) {
     Verdict verdict = check.judgedBy(rule);
     Optional<MeanSpeed> figure = rule.decidingFigure(verdict, check.setUp(), check.judged());
     Optional<Speed> limit = rule.tolerated(check.setUp());
-    Optional<Double> standard = standard(check);
     // What does not follow from the readings is a finding, and no probability makes it better
     boolean follows = check.outcome().equals(Optional.of(Outcome.of(verdict)));
-    if (!follows || figure.isEmpty() || limit.isEmpty() || standard.isEmpty()) {
+    if (check.inQuestion() || !follows || figure.isEmpty() || limit.isEmpty()) {
       return Optional.empty();
     }
+    List<TakenShot> without =
+        settled(check).filter(s -> s.reading().uncertainty() == null).toList();
+    return without.isEmpty()
+        ? standard(check)
+            .map(u -> words(figure.get(), limit.get(), u, verdict instanceof Verdict.Within))
+        : without(without, stated);
+  }
+
+  private static Stream<TakenShot> settled(Check check) {
+    return check.shots().stream().filter(TakenShot::isSettled);
+  }
+
+  /** One reading without uncertainty takes it from the figure: that is said, not passed over. */
+  private static Optional<String> without(List<TakenShot> without, boolean stated) {
+    if (!stated) {
+      return Optional.empty();
+    }
+    boolean typed = without.stream().allMatch(s -> s.reading().source().equals(ReadingMark.TYPED));
     return Optional.of(
-        words(figure.get(), limit.get(), standard.get(), verdict instanceof Verdict.Within));
+        "No uncertainty and no probability: for shot "
+            + without.stream()
+                .map(s -> String.valueOf(s.reading().shot()))
+                .collect(Collectors.joining(", "))
+            + (typed ? ", typed by an official," : "")
+            + " none is known.");
   }
 
   private static String words(MeanSpeed figure, Speed limit, double standard, boolean pass) {
@@ -78,14 +107,10 @@ record FigureWorth(String conformance, String atBow) {
   /**
    * The standard uncertainty of the deciding figure, m/s: the largest of the readings that count,
    * since what they share does not average out of a mean, and the ledger does not say how much of
-   * it that is. Empty if one of them has none.
+   * it that is. Empty if none has one.
    */
   private static Optional<Double> standard(Check check) {
-    List<TakenShot> counted = check.shots().stream().filter(TakenShot::counts).toList();
-    if (counted.stream().anyMatch(s -> s.reading().uncertainty() == null)) {
-      return Optional.empty();
-    }
-    return counted.stream()
+    return settled(check)
         .flatMap(s -> Optional.ofNullable(s.reading().uncertainty()).stream())
         .map(Speed::siDouble)
         .max(Comparator.naturalOrder());
@@ -116,9 +141,7 @@ record FigureWorth(String conformance, String atBow) {
   private static Optional<String> atBow(Check check, Optional<Rule> rule, Openings openings) {
     Mass arrow = check.setUp().arrowMass();
     Optional<TakenShot> fastest =
-        check.shots().stream()
-            .filter(TakenShot::counts)
-            .max(Comparator.comparing(s -> s.reading().speed()));
+        settled(check).max(Comparator.comparing(s -> s.reading().speed()));
     if (arrow == null || fastest.isEmpty()) {
       return Optional.empty();
     }

@@ -23,6 +23,11 @@ record Mark(Drawing drawing, double size) {
         "M" + Drawing.at(x, y - r) + "L" + Drawing.at(x + r, y + r) + "H" + (x - r) + "Z", ABOVE);
   }
 
+  /** A reading that is asked about, or of a check in question: a hollow circle. */
+  void open(double x, double y) {
+    drawing.circle(x, y, size, VOID);
+  }
+
   /** A void reading: a hollow circle, crossed out. */
   void voided(double x, double y) {
     double r = size * 0.9;

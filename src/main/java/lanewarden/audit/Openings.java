@@ -26,6 +26,14 @@ final class Openings {
     return Optional.ofNullable(byEntry.lowerEntry(entry)).map(e -> e.getValue().place());
   }
 
+  /** Whether the line was open with an instrument of stated accuracy when an entry was written. */
+  boolean statesAccuracy(long entry) {
+    return Optional.ofNullable(byEntry.lowerEntry(entry))
+        .map(e -> e.getValue().budget())
+        .filter(budget -> !budget.isEmpty())
+        .isPresent();
+  }
+
   /** Each way in which it was opened, in the order in which it first was. */
   List<ReportPage.Instrument> pages() {
     Map<Fact.StationOpened, List<Long>> entries = new LinkedHashMap<>();

@@ -13,9 +13,16 @@ import lanewarden.journal.Outcome;
  */
 record OutcomeMark(String shape, String word, String style) {
 
-  /** The outcome that stands for a check. */
+  /**
+   * The outcome that stands for a check. One in question gets a hollow shape: it counts for
+   * nothing, and must not be taken for one that does.
+   */
   static OutcomeMark of(Check check) {
     Optional<Outcome> outcome = check.outcome();
+    if (check.inQuestion()) {
+      return new OutcomeMark(
+          "○", outcome.map(Outcome::word).orElse("no verdict") + ", in question", "open");
+    }
     if (outcome.isPresent()) {
       return of(outcome.get());
     }

@@ -128,6 +128,7 @@ final class PageWriter {
       figures.add(figure(mark.shape() + " " + mark.word(), count));
     }
     figures.add(figure("– without a verdict", summary.withoutVerdict()));
+    figures.add(figure("○ in question, counting for nothing", summary.inQuestion()));
     figures.add(figure("Contradictions found", summary.contradictions().size()));
     figures.add(figure("To look at", summary.findings().size() - summary.contradictions().size()));
     return figures;

@@ -79,7 +79,10 @@ final class ReadingTable {
     if (!shot.stands()) {
       return "void";
     }
-    return shot.counts() ? "yes" : "impossible";
+    if (!shot.counts()) {
+      return "impossible";
+    }
+    return shot.isSettled() ? "yes" : "in doubt";
   }
 
   private static List<String> personal(Check check, TakenShot shot) {

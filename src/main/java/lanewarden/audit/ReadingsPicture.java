@@ -56,15 +56,15 @@ final class ReadingsPicture {
     this.bottom = HEIGHT - FOOT - Math.min(longest, LONGEST_BIB);
   }
 
-  /** Void readings may lie anywhere: only what counts, and the limit, makes the scale. */
+  /** Other readings may lie anywhere: only what counts, and the limit, makes the scale. */
   private Scale scale() {
     double[] held =
         DoubleStream.concat(
                 rule.speed().stream()
                     .flatMapToDouble(s -> DoubleStream.of(value(s.limit()), value(s.allowed()))),
-                checks.stream()
+                Figures.counting(checks).stream()
                     .flatMap(c -> c.shots().stream())
-                    .filter(TakenShot::counts)
+                    .filter(TakenShot::isSettled)
                     .mapToDouble(s -> value(s.reading().speed())))
             .toArray();
     return Scale.over(DoubleStream.of(held).min().orElse(0), DoubleStream.of(held).max().orElse(1));
@@ -166,6 +166,8 @@ final class ReadingsPicture {
     double y = y(Math.max(scale.low(), Math.min(scale.high(), value)));
     if (!shot.counts()) {
       mark.voided(x, y);
+    } else if (!shot.isSettled() || check.inQuestion()) {
+      mark.open(x, y);
     } else if (rule.exceeds(speed, check.setUp())) {
       mark.above(x, y);
     } else {
@@ -194,6 +196,8 @@ final class ReadingsPicture {
     x = entry("over the limit", x, y);
     mark.voided(x, y - 3);
     x = entry("void", x, y);
+    mark.open(x, y - 3);
+    x = entry("in doubt, in question", x, y);
     mark.inside(x, y - 3);
     mark.typed(x, y - 3);
     entry("in a square: typed by an official", x, y);

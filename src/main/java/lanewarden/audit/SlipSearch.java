@@ -136,11 +136,6 @@ public final class SlipSearch {
 
   /** The outcome as a slip prints it, with its reason: a corrected reading is a change too. */
   private static String words(Check check) {
-    OutcomeMark mark = OutcomeMark.of(check);
-    return mark.word()
-        + " ("
-        + CheckRow.reason(check)
-        + ")"
-        + (check.inQuestion() ? ", in question since the line was held" : "");
+    return OutcomeMark.of(check).word() + " (" + CheckRow.reason(check) + ")";
   }
 }

@@ -132,11 +132,11 @@ final class ReportCommand implements Callable<Integer> {
         words.append(' ').append(count).append(' ').append(outcome.word()).append(',');
       }
     }
-    return words
-        .append(' ')
-        .append(summary.withoutVerdict())
-        .append(" without a verdict")
-        .toString();
+    words.append(' ').append(summary.withoutVerdict()).append(" without a verdict");
+    if (summary.inQuestion() > 0) {
+      words.append(", ").append(summary.inQuestion()).append(" in question");
+    }
+    return words.toString();
   }
 
   private static Map<String, Object> members(
@@ -152,6 +152,7 @@ final class ReportCommand implements Callable<Integer> {
       members.put(outcome.word(), summary.outcomes().getOrDefault(outcome, 0));
     }
     members.put("without a verdict", summary.withoutVerdict());
+    members.put("in question", summary.inQuestion());
     return members;
   }
 }

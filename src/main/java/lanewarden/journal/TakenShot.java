@@ -47,6 +47,14 @@ public record TakenShot(
     return stands() && doubt != Doubt.Kind.IMPOSSIBLE;
   }
 
+  /**
+   * Whether the rule reckons with it: it stands, and nothing speaks against it that an official is
+   * still asked about. Only such readings say how fast arrows flew.
+   */
+  public boolean isSettled() {
+    return stands() && doubt == null;
+  }
+
   /** Whether something was found to speak against it that does not any more, by itself. */
   public boolean isCleared() {
     return stands() && kept == null && doubt == null && !flags.isEmpty();

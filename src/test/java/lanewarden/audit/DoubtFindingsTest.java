@@ -48,6 +48,20 @@ class DoubtFindingsTest extends ClausesLedgerTest {
   }
 
   @Test
+  void aJumpThatNobodyLetCountIsInNoFigure() throws Exception {
+    long check = call();
+    ledger.read("275 ft/s");
+    flag(check, ledger.read("290 ft/s"), "jump");
+    ledger.close("it rained");
+    PrintedReport report = PrintedReport.of(ledger.file());
+    // Competitors, checks, four outcomes, no verdict, in question, readings, mean, deviation
+    assertTrue(report.says("1 1 0 0 0 0 1 0 1 275.00 ft/s –"), report.text());
+    assertTrue(report.says("290 ft/s in doubt"), report.text());
+    // 362 gr at 275 ft/s, not at 290: half of 0.023457 kg times (83.82 m/s) squared
+    assertTrue(report.says("82.4 J"), report.text());
+  }
+
+  @Test
   void aJumpWhoseReadingBeforeWasDeclaredVoidIsInDoubtNoMore() throws Exception {
     long check = call();
     long first = ledger.read("275 ft/s");

@@ -114,6 +114,28 @@ class FigureWorthTest {
     ledger.take("300.0 ft/s", "typed");
     read("300.0 ft/s", "0.4000 ft/s");
     ledger.verdict();
+    PrintedReport report = report();
+    assertFalse(report.says("with a probability of"));
+    assertTrue(
+        report.says(
+            "No uncertainty and no probability: for shot 2, typed by an official, none is known."),
+        report.text());
+  }
+
+  @Test
+  void whereNoAccuracyIsStatedNoReasonIsOwed() throws Exception {
+    ledger.say(new Fact.StationOpened("Near timer", "", "Lanewarden 0.4.0"));
+    ledger.check("201", "Ann Longbow", "LB", "57.0 m/s");
+    assertFalse(report().says("No uncertainty and no probability"));
+  }
+
+  @Test
+  void aCheckInQuestionGetsNoProbability() throws Exception {
+    long check = ledger.call("201", "Ann Longbow", "LB");
+    read("57.0 m/s", "0.5000 m/s");
+    ledger.verdict();
+    ledger.close(null);
+    ledger.say(new Fact.LineHeld(null, "the stand was knocked", List.of(check)));
     assertFalse(report().says("with a probability of"));
   }
 

@@ -1,11 +1,14 @@
 package lanewarden.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.Verification;
@@ -150,6 +153,37 @@ class InstrumentFindingsTest {
     PrintedReport report = PrintedReport.of(ledger.file());
     assertTrue(report.says("out of its limits"));
     assertTrue(report.says("In question since the line was held: counts for nothing"));
+  }
+
+  @Test
+  void checksInQuestionCountForNothingInEveryFigure() throws Exception {
+    long marta = marta();
+    long over = ledger.check("102", "Jun Takemizu", "OC", "312 ft/s", "312 ft/s", "312 ft/s");
+    hold(verify(false, OFF), marta, over);
+    PrintedReport report = PrintedReport.of(ledger.file());
+    assertEquals(2, report.summary().inQuestion());
+    assertEquals(0, report.summary().withoutVerdict());
+    assertEquals(Set.of(0), Set.copyOf(report.summary().outcomes().values()));
+    assertTrue(report.says("○ in question, counting for nothing 2"), report.text());
+    // Competitors, checks, four outcomes, no verdict, in question, readings, mean, deviation
+    assertTrue(report.says("2 2 0 0 0 0 0 2 0 – –"), report.text());
+    assertTrue(report.says("○ over, in question"), report.text());
+    assertTrue(report.says("○ in question: the last check counts for nothing"), report.text());
+    assertFalse(report.says("inside at attempt"), report.text());
+  }
+
+  @Test
+  void theEditionForEverybodySaysWhatIsInQuestion() throws Exception {
+    hold(verify(false, OFF), marta());
+    Path pdf = folder.resolve("public.pdf");
+    PrintedReport.report()
+        .write(
+            ledger.file(),
+            pdf,
+            new ReportEdition(false, Optional.empty(), Optional.empty()),
+            step -> {});
+    String text = PrintedReport.textOf(pdf);
+    assertTrue(text.contains("101 OC 1 ○ within, in question"), text);
   }
 
   @Test

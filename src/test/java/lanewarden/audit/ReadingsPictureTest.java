@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
 import org.junit.jupiter.api.AfterEach;
@@ -55,7 +56,16 @@ class ReadingsPictureTest {
     String svg = svg();
     assertEquals(1 + 2, count(FULL_CIRCLE, svg), "309.0 is allowed; the legend shows two");
     assertEquals(1 + 1, count(TRIANGLE, svg));
-    assertEquals(1 + 1, count(HOLLOW_CIRCLE, svg));
+    assertEquals(2 + 1, count(HOLLOW_CIRCLE, svg), "the legend shows two");
+  }
+
+  @Test
+  void whatIsInQuestionIsDrawnHollowAndNotCounted() throws Exception {
+    long check = ledger.check("101", "Marta Olesund", "OC", "312 ft/s", "312 ft/s", "300 ft/s");
+    ledger.say(new Fact.LineHeld(null, "the stand was knocked", List.of(check)));
+    String svg = svg();
+    assertEquals(2 + 3, count(HOLLOW_CIRCLE, svg));
+    assertTrue(svg.contains("0 readings that count"), svg);
   }
 
   @Test
