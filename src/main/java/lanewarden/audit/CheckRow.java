@@ -139,7 +139,8 @@ record CheckRow(
       }
     }
     if (!check.refused().isEmpty()) {
-      notes.add(Wording.count(check.refused().size(), "line") + " refused");
+      long lines = check.refused().stream().mapToLong(Fact.LineRefused::lines).sum();
+      notes.add(Wording.count(lines, "line") + " refused");
     }
     List<Long> doubtful = new ArrayList<>(check.shots().stream().map(s -> s.sequence()).toList());
     doubtful.add(0, check.number());

@@ -27,8 +27,7 @@ final class Figures {
   /** How many checks ended with each outcome. One in question counts for none. */
   static Map<Outcome, Integer> outcomes(List<Check> checks) {
     Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
-    counting(checks)
-        .forEach(c -> c.outcome().ifPresent(o -> outcomes.merge(o, 1, Integer::sum)));
+    counting(checks).forEach(c -> c.outcome().ifPresent(o -> outcomes.merge(o, 1, Integer::sum)));
     return outcomes;
   }
 

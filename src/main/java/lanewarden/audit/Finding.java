@@ -8,12 +8,18 @@ import java.util.List;
  * @param kind what sort of thing it is
  * @param entries the numbers of the entries it rests on, in the order of the text
  * @param words what was found, in a sentence or two
+ * @param times how many of its sort it stands for: mostly one, but as many as were only counted
  */
-public record Finding(Kind kind, List<Long> entries, String words) {
+public record Finding(Kind kind, List<Long> entries, String words, long times) {
 
   /** Copies the list. */
   public Finding {
     entries = List.copyOf(entries);
+  }
+
+  /** A finding that stands for itself. */
+  public Finding(Kind kind, List<Long> entries, String words) {
+    this(kind, entries, words, 1);
   }
 
   static Finding of(Kind kind, String words, Long... entries) {
@@ -62,6 +68,8 @@ public record Finding(Kind kind, List<Long> entries, String words) {
     IN_QUESTION(false, "Holds of the line and the checks in question"),
     /** A verification out of its limits, or broken off. */
     VERIFICATION_OUT(false, "Verifications of the instrument that did not pass"),
+    /** A hold that a verification lifted whose limits were looser than those that held. */
+    HOLD_LOOSER(false, "Holds lifted by a verification with looser limits"),
     /**
      * A verification that only an official's typing passed, beside an instrument that was heard.
      */

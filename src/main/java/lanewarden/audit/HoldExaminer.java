@@ -139,6 +139,29 @@ final class HoldExaminer {
           "A hold was lifted by verification " + by + ", which did not pass after it.",
           on.number(),
           entry);
+    } else if (by != null) {
+      looser(entry, on, by);
+    }
+  }
+
+  /** Looser limits pass what the limits that held the line would not. */
+  private void looser(long entry, Hold on, long by) {
+    Long held = on.fact().verification();
+    List<String> ways =
+        held == null ? List.of() : VerificationOutcome.looser(verification(held), verification(by));
+    if (!ways.isEmpty()) {
+      add(
+          Kind.HOLD_LOOSER,
+          "Verification "
+              + held
+              + " held the line, and verification "
+              + by
+              + " lifted the hold by looser limits: "
+              + String.join("; ", ways)
+              + ".",
+          on.number(),
+          by,
+          entry);
     }
   }
 

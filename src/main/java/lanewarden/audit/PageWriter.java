@@ -139,20 +139,25 @@ final class PageWriter {
   }
 
   private List<ReportPage.Findings> findings(Predicate<Finding.Kind> wanted) {
-    Map<Finding.Kind, List<ReportPage.Findings.Line>> byKind = new LinkedHashMap<>();
+    Map<Finding.Kind, List<Finding>> byKind = new LinkedHashMap<>();
     for (Finding finding : summary.findings()) {
       if (wanted.test(finding.kind())) {
-        byKind
-            .computeIfAbsent(finding.kind(), k -> new ArrayList<>())
-            .add(new ReportPage.Findings.Line(Wording.numbers(finding.entries()), finding.words()));
+        byKind.computeIfAbsent(finding.kind(), k -> new ArrayList<>()).add(finding);
       }
     }
-    return byKind.entrySet().stream()
-        .map(
-            e ->
-                new ReportPage.Findings(
-                    e.getKey().heading(), Wording.number(e.getValue().size()), e.getValue()))
-        .toList();
+    return byKind.entrySet().stream().map(e -> findings(e.getKey(), e.getValue())).toList();
+  }
+
+  private static ReportPage.Findings findings(Finding.Kind kind, List<Finding> found) {
+    long times = found.stream().mapToLong(Finding::times).sum();
+    return new ReportPage.Findings(
+        kind.heading(),
+        times == found.size()
+            ? Wording.number(times)
+            : Wording.number(times) + " in " + Wording.count(found.size(), "entry", "entries"),
+        found.stream()
+            .map(f -> new ReportPage.Findings.Line(Wording.numbers(f.entries()), f.words()))
+            .toList());
   }
 
   private List<ReportPage.Book> bookPages() {

@@ -3,6 +3,7 @@ package lanewarden.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lanewarden.journal.Check;
 import lanewarden.journal.Correction;
@@ -174,6 +175,44 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
       }
     }
     return notes;
+  }
+
+  /**
+   * What a slip says of the protests that its check has a part in: the ruling, the outcome of the
+   * check in dispute and of every recheck, and which of them counts. Without a name or a word that
+   * somebody typed: slips hang on bows.
+   */
+  static List<String> onSlip(Standing standing, Check check) {
+    return standing.docket().protestsOf(check.number()).stream()
+        .map(protest -> onSlip(standing, protest))
+        .toList();
+  }
+
+  private static String onSlip(Standing standing, Protest protest) {
+    StringBuilder words =
+        new StringBuilder(Wording.capital(protest.fact().occasion().word()))
+            .append(' ')
+            .append(protest.number())
+            .append(": ")
+            .append(protest.ruling().map(given -> given.fact().ruling().word()).orElse("no ruling"))
+            .append('.');
+    Optional<Check> original = standing.find(protest.fact().check());
+    original.ifPresent(c -> words.append(outcome(" Check ", c)));
+    for (long number : protest.rechecks()) {
+      standing.find(number).ifPresent(c -> words.append(outcome(" Recheck ", c)));
+    }
+    original.ifPresent(
+        c ->
+            words
+                .append(protest.isOpen() ? " Until a ruling counts check " : " What counts: check ")
+                .append(standing.counting(c).number())
+                .append('.'));
+    return words.toString();
+  }
+
+  private static String outcome(String title, Check check) {
+    OutcomeMark mark = OutcomeMark.of(check);
+    return title + check.number() + ": " + mark.shape() + " " + mark.word() + ".";
   }
 
   /** What the row of a check must say of protests and corrections. */

@@ -10,6 +10,8 @@ import java.util.List;
  * @param bow as stated, or nothing
  * @param follows what follows the outcome, or nothing
  * @param inQuestion whether the line was held since, so that the outcome counts for nothing
+ * @param disputes a sentence for each protest that the check has a part in: what was ruled, and the
+ *     outcomes of both checks
  * @param made when the slip was made
  * @param head the ledger's last entry when it was made
  * @param code the square code, in SVG
@@ -26,6 +28,7 @@ record SlipPage(
     String reason,
     String follows,
     boolean inQuestion,
+    List<String> disputes,
     String limit,
     List<CheckRow.Reading> readings,
     String arrow,

@@ -131,6 +131,7 @@ public final class Slips {
         row.reason(),
         row.follows(),
         check.inQuestion(),
+        ProtestSheet.onSlip(evidence.standing(), check),
         evidence.division(check).map(DivisionSheet::limit).orElse("no rule"),
         row.readings(),
         row.arrow(),

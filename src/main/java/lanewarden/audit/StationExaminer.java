@@ -152,25 +152,29 @@ final class StationExaminer {
   }
 
   private void refused(long number, Fact.LineRefused line) {
-    String where =
-        line.check() == null
-            ? standing
-                .verification()
-                .map(running -> "During verification " + running.number())
-                .orElse("No check was running")
-            : "Check " + line.check();
-    add(
-        Kind.LINE_REFUSED,
-        where
-            + ", "
-            + line.source()
-            + ": "
-            + line.reason()
-            + ". "
-            + line.words()
-            + " Bytes: "
-            + bytes(line.raw()),
-        number);
+    findings.add(
+        new Finding(
+            Kind.LINE_REFUSED,
+            List.of(number),
+            where(line)
+                + ", "
+                + line.source()
+                + ": "
+                + line.reason()
+                + ". "
+                + line.words()
+                + " Bytes: "
+                + bytes(line.raw()),
+            line.lines()));
+  }
+
+  private String where(Fact.LineRefused line) {
+    return line.check() == null
+        ? standing
+            .verification()
+            .map(round -> "During verification " + round.number())
+            .orElse("No check was running")
+        : "Check " + line.check();
   }
 
   private static String bytes(String base64) {

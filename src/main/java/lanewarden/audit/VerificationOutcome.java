@@ -44,4 +44,35 @@ record VerificationOutcome(boolean passes, boolean convicts, String words) {
       return new VerificationOutcome(false, false, "its limits cannot be read: " + e.getMessage());
     }
   }
+
+  /**
+   * In which ways a later verification allowed more than one before it, in words; none where it is
+   * as strict. Shares are compared at the speed of the later reference. A limit that cannot be read
+   * is no strict one.
+   */
+  static List<String> looser(InstrumentVerification before, InstrumentVerification later) {
+    List<String> ways = new ArrayList<>();
+    for (InstrumentVerification.Shot shot : later.shots()) {
+      Speed at = shot.reference();
+      if (at != null && ways.isEmpty()) {
+        looser("bias", before.began().mostBias(), later.began().mostBias(), at, ways);
+        looser("spread", before.began().mostSpread(), later.began().mostSpread(), at, ways);
+      }
+    }
+    if (later.began().shots() < before.began().shots()) {
+      ways.add(later.began().shots() + " shots instead of " + before.began().shots());
+    }
+    return ways;
+  }
+
+  private static void looser(String what, String before, String later, Speed at, List<String> to) {
+    try {
+      if (Deviation.parse(later).siAt(at.si()).compareTo(Deviation.parse(before).siAt(at.si()))
+          > 0) {
+        to.add(what + " at most " + later + " instead of " + before);
+      }
+    } catch (QuantityException unreadable) {
+      to.add(what + " at most " + later + " instead of " + before + ", one of which is no limit");
+    }
+  }
 }

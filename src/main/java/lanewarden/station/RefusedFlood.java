@@ -58,7 +58,7 @@ record RefusedFlood(Optional<Fact.LineRefused> first, int seen, Optional<Counted
       return new Fact.LineRefused(
           last.check(),
           sample,
-          "flood",
+          Fact.LineRefused.FLOOD,
           lines
               + (lines == 1 ? " further line" : " further lines")
               + " of "

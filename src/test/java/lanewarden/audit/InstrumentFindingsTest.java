@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
+import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.Verification;
 import lanewarden.quantity.Speed;
@@ -59,12 +61,19 @@ class InstrumentFindingsTest {
   }
 
   private long begin() throws Exception {
+    return begin(3, "1 ft/s", "1 ft/s");
+  }
+
+  private long begin(int shots, String mostBias, String mostSpread) throws Exception {
     return ledger.say(
-        new Fact.VerificationBegan("on request", "check bow", 3, "1 ft/s", "1 ft/s", BOW));
+        new Fact.VerificationBegan("on request", "check bow", shots, mostBias, mostSpread, BOW));
   }
 
   private long shots(String... speeds) throws Exception {
-    long round = begin();
+    return shots(begin(), speeds);
+  }
+
+  private long shots(long round, String... speeds) throws Exception {
     for (int i = 0; i < speeds.length; i++) {
       shot(round, i + 1, speeds[i], BOW);
     }
@@ -270,6 +279,74 @@ class InstrumentFindingsTest {
     long hold = hold(verify(false, OFF));
     ledger.say(new Fact.HoldLifted(hold, good, "it was good this morning"));
     assertTrue(words(Kind.HOLD).endsWith("which did not pass after it."));
+  }
+
+  private List<Kind> liftedBy(int shots, String mostBias, String mostSpread) throws Exception {
+    long hold = hold(verify(false, OFF));
+    long round = begin(shots, mostBias, mostSpread);
+    shots(round, Arrays.copyOf(GOOD, shots));
+    ledger.say(new Fact.VerificationEnded(round, true, "as computed", null));
+    ledger.say(new Fact.HoldLifted(hold, round, "within its limits"));
+    return kinds();
+  }
+
+  @Test
+  void aHoldLiftedByLooserLimitsIsFound() throws Exception {
+    // 1 % of 296.4 ft/s is 2.964 ft/s
+    assertTrue(liftedBy(2, "1 %", "1 ft/s").contains(Kind.HOLD_LOOSER));
+    assertTrue(
+        words(Kind.HOLD_LOOSER)
+            .endsWith(
+                "lifted the hold by looser limits: bias at most 1 % instead of 1 ft/s; 2 shots"
+                    + " instead of 3."),
+        words(Kind.HOLD_LOOSER));
+  }
+
+  @Test
+  void aHoldLiftedByLimitsAsStrictIsNoFinding() throws Exception {
+    // 0.3 % of 296.4 ft/s is 0.889 ft/s
+    assertFalse(liftedBy(3, "0.3 %", "1 ft/s").contains(Kind.HOLD_LOOSER));
+  }
+
+  @Test
+  void aLooserSpreadIsFoundToo() throws Exception {
+    assertTrue(liftedBy(3, "1 ft/s", "1.1 ft/s").contains(Kind.HOLD_LOOSER));
+  }
+
+  @Test
+  void aLineRefusedDuringAVerificationSaysDuringWhich() throws Exception {
+    long round = begin();
+    ledger.say(refused("torn", "It has no end."));
+    assertTrue(
+        words(Kind.LINE_REFUSED).startsWith("During verification " + round + ", serial port"),
+        words(Kind.LINE_REFUSED));
+  }
+
+  @Test
+  void theLinesOfAFloodAreCounted() throws Exception {
+    ledger.call("401", "Edwin Thackerby", "LB");
+    ledger.say(refused("torn", "It has no end."));
+    ledger.say(
+        refused(
+            Fact.LineRefused.FLOOD,
+            "3421 further lines of 27368 bytes in all came within a second and were refused"));
+    ledger.close("the gate went mad");
+    PrintedReport report = PrintedReport.of(ledger.file());
+    assertTrue(
+        report.says("Lines of the instrument that were refused (3,422 in 2 entries)"),
+        report.text());
+    assertTrue(report.says("3,422 lines refused"), report.text());
+  }
+
+  private Fact refused(String reason, String words) {
+    return new Fact.LineRefused(
+        ledger.standing().current().map(Check::number).orElse(null),
+        "",
+        reason,
+        words,
+        "serial port",
+        "gate timer",
+        Instant.EPOCH);
   }
 
   @Test

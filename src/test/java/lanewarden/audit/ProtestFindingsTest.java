@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Stream;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.ProtestFact;
@@ -82,6 +85,39 @@ class ProtestFindingsTest {
     return ledger.sayAs(
         key,
         new ProtestFact.ProtestRuled(protest, answer, stands, "may shoot on", "it was within"));
+  }
+
+  private String slip(long check) throws Exception {
+    Path pdf = folder.resolve("slip.pdf");
+    new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC))
+        .write(ledger.file(), String.valueOf(check), pdf);
+    String text = PrintedReport.textOf(pdf);
+    assertEquals(List.of(), Stream.of("Thackerby", "glared").filter(text::contains).toList());
+    return text;
+  }
+
+  @Test
+  void theSlipsOfBothChecksPrintTheRulingAndBothOutcomes() throws Exception {
+    long over = over();
+    long protest = file(over);
+    String words = "Referral " + protest + ": no ruling. Check " + over + ": ▲ over.";
+    String open = slip(over);
+    assertTrue(open.contains(words + " Until a ruling counts check " + over + "."), open);
+    long beside = recheck(protest, "401", "57.9 m/s");
+    rule(judge, protest, Answer.UPHELD, beside);
+    words =
+        "Referral "
+            + protest
+            + ": upheld. Check "
+            + over
+            + ": ▲ over. Recheck "
+            + beside
+            + ": ● within. What counts: check "
+            + beside
+            + ".";
+    for (long check : List.of(over, beside)) {
+      assertTrue(slip(check).contains(words), slip(check));
+    }
   }
 
   @Test

@@ -17,6 +17,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lanewarden.journal.Fact;
+import lanewarden.journal.ProtestFact;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SigningKey;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -31,7 +34,17 @@ import org.junit.jupiter.api.io.TempDir;
 /** The edition for everybody: nothing personal in any page, stream, string or metadata. */
 class PublicReportTest {
   private static final List<String> NAMES =
-      List.of("Marta", "Olesund", "Takemizu", "Perpetua", "Ottoline", "Vantreese", "512.0 ft/s");
+      List.of(
+          "Marta",
+          "Olesund",
+          "Takemizu",
+          "Perpetua",
+          "Ottoline",
+          "Vantreese",
+          "Wim Ezra",
+          "Ingeborg",
+          "Elmsworth",
+          "512.0 ft/s");
 
   @TempDir Path folder;
 
@@ -48,8 +61,34 @@ class PublicReportTest {
       ledger.say(
           new Fact.DrawMade(
               "OC", "41523 61345, thrown by Perpetua", "50 %", List.of("101"), List.of("101")));
+      dispute(ledger);
     }
     return file;
+  }
+
+  /** A protest with a ruling, and a check that was another competitor's. */
+  private static void dispute(ScriptedLedger ledger) throws Exception {
+    SigningKey judge = ledger.enrol("Ottoline Judge", Role.JUDGE);
+    SigningKey other = ledger.enrol("Wim Ezra", Role.OFFICIAL);
+    long over = ledger.standing().checksOf("101").get(0).number();
+    long protest =
+        ledger.say(
+            new ProtestFact.ProtestFiled(
+                over, ProtestFact.Cause.PROTEST, "Marta Olesund", "Perpetua stood in the light"));
+    ledger.sayAs(
+        judge,
+        new ProtestFact.ProtestRuled(
+            protest,
+            ProtestFact.Answer.DISMISSED,
+            over,
+            "Olesund shoots on",
+            "Perpetua stood still"));
+    long wrong = ledger.check("103", "Ingeborg Hollin", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+    long correction =
+        ledger.say(
+            ProtestFact.CorrectionMade.ofBib(
+                wrong, "104", "Rufus Elmsworth", "Perpetua misheard the bib"));
+    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(correction));
   }
 
   private Path write(Path ledger, boolean named) throws Exception {
