@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import lanewarden.bow.Arrow;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Flood;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
@@ -139,7 +140,7 @@ record CheckRow(
       }
     }
     if (!check.refused().isEmpty()) {
-      long lines = check.refused().stream().mapToLong(Fact.LineRefused::lines).sum();
+      long lines = check.refused().stream().mapToLong(Flood::lines).sum();
       notes.add(Wording.count(lines, "line") + " refused");
     }
     List<Long> doubtful = new ArrayList<>(check.shots().stream().map(s -> s.sequence()).toList());

@@ -2,7 +2,10 @@ package lanewarden.audit;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lanewarden.audit.Drawing.Anchor;
@@ -12,13 +15,14 @@ import lanewarden.quantity.SpeedUnit;
 /** Two control charts, one under the other: single values, and their moving average. */
 final class ControlPicture {
   private static final int WIDTH = 680;
-  private static final int HEIGHT = 250;
+  private static final int HEIGHT = 262;
   private static final double LEFT = 50;
   private static final double RIGHT = WIDTH - 12;
   private static final double FIRST = 18;
   private static final double TALL = 86;
-  private static final double SECOND = FIRST + TALL + 32;
+  private static final double SECOND = FIRST + TALL + 38;
   private static final double SMALL = 9.2;
+  private static final int DECIMALS = 2;
   private static final double ROOM = 1.15;
   private static final double WIDEST_STEP = 60;
   private static final String GRID = "stroke=\"#d5d5d5\" stroke-width=\"0.5\"";
@@ -33,16 +37,22 @@ final class ControlPicture {
   private final List<ChartPoint> averages;
   private final Drawing drawing;
   private final double half;
+  private final SpeedUnit unit;
+  private final NavigableMap<Integer, Long> rounds;
 
   /**
    * @param unit of the scale; all figures that come in are in m/s
+   * @param rounds the entry of each verification, by the index of its first shot
    */
   ControlPicture(
       SpeedUnit unit,
       double centre,
       List<ChartPoint> singles,
       List<ChartPoint> averages,
+      SortedMap<Integer, Long> rounds,
       Typeface face) {
+    this.unit = unit;
+    this.rounds = new TreeMap<>(rounds);
     this.inSi = unit.inSi().doubleValue();
     this.centre = centre;
     this.singles = List.copyOf(singles);
@@ -60,10 +70,10 @@ final class ControlPicture {
 
   /** The picture, with its alternative text. */
   String svg(String escapedAlt) throws IOException {
-    panel(FIRST, "station minus reference, each shot", singles);
-    panel(SECOND, "moving average (EWMA)", averages);
+    panel(FIRST, "station minus reference in " + unit.symbol() + ", each shot", singles);
+    panel(SECOND, "moving average (EWMA) in " + unit.symbol(), averages);
     drawing.text(
-        "shots of verifications in the order taken; dashed: control limits",
+        "shots in the order taken, a column a verification, by its entry; dashed: control limits",
         (LEFT + RIGHT) / 2,
         HEIGHT - 5,
         SMALL,
@@ -77,6 +87,7 @@ final class ControlPicture {
     mark(top, centre);
     mark(top, centre - half / ROOM);
     double bottom = top + TALL;
+    columns(top, bottom);
     drawing.path(
         "M" + Drawing.at(LEFT, top) + "V" + bottom + "H" + RIGHT, "fill=\"none\" " + FRAME);
     StringBuilder line = new StringBuilder();
@@ -104,16 +115,38 @@ final class ControlPicture {
     }
   }
 
+  /** Where one verification ends and the next begins; its entry where there is room for it. */
+  private void columns(double top, double bottom) throws IOException {
+    double free = LEFT;
+    for (Map.Entry<Integer, Long> round : rounds.entrySet()) {
+      double from = x(round.getKey()) - step() / 2;
+      Integer next = rounds.higherKey(round.getKey());
+      double to = x(next == null ? singles.size() : next) - step() / 2;
+      if (round.getKey() > 0) {
+        drawing.line(from, top, from, bottom, GRID);
+      }
+      String entry = String.valueOf(round.getValue());
+      double half = drawing.widthOf(entry, SMALL) / 2;
+      double middle = (from + to) / 2;
+      if (middle - half >= free) {
+        drawing.text(entry, middle, bottom + SMALL + 2, SMALL, Anchor.MIDDLE);
+        free = middle + half + SMALL;
+      }
+    }
+  }
+
+  private double step() {
+    return Math.min(WIDEST_STEP, (RIGHT - LEFT) / (singles.size() + 1));
+  }
+
   private void mark(double top, double value) throws IOException {
     double y = y(top, value);
     drawing.line(LEFT, y, RIGHT, y, GRID);
-    drawing.text(
-        String.format(Locale.ROOT, "%+.2f", value / inSi), LEFT - 4, y + 3, SMALL, Anchor.END);
+    drawing.text(Wording.signed(value / inSi, DECIMALS), LEFT - 4, y + 3, SMALL, Anchor.END);
   }
 
   private double x(int index) {
-    double step = Math.min(WIDEST_STEP, (RIGHT - LEFT) / (singles.size() + 1));
-    return LEFT + step * (index + 1);
+    return LEFT + step() * (index + 1);
   }
 
   private double y(double top, double value) {

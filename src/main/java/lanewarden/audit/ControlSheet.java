@@ -2,9 +2,11 @@ package lanewarden.audit;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Standing;
 import lanewarden.metrology.ChartPoint;
@@ -24,12 +26,16 @@ record ControlSheet(String words, String svg) {
 
   /** The charts of all verifications that were not broken off; nothing for fewer than two shots. */
   static Optional<ControlSheet> of(Standing standing, Typeface face, Ink ink) throws IOException {
-    List<InstrumentVerification.Shot> shots =
-        standing.verifications().stream()
-            .filter(round -> round.ended().map(e -> e.fact().reason() == null).orElse(true))
-            .flatMap(round -> round.shots().stream())
-            .filter(shot -> shot.reference() != null)
-            .toList();
+    List<InstrumentVerification.Shot> shots = new ArrayList<>();
+    SortedMap<Integer, Long> rounds = new TreeMap<>();
+    for (InstrumentVerification round : standing.verifications()) {
+      List<InstrumentVerification.Shot> compared =
+          round.shots().stream().filter(shot -> shot.reference() != null).toList();
+      if (!round.isBrokenOff() && !compared.isEmpty()) {
+        rounds.put(shots.size(), round.number());
+        shots.addAll(compared);
+      }
+    }
     List<Double> values = shots.stream().map(ControlSheet::difference).toList();
     if (values.size() < 2) {
       return Optional.empty();
@@ -54,7 +60,7 @@ record ControlSheet(String words, String svg) {
     return Optional.of(
         new ControlSheet(
             words,
-            new ControlPicture(unit, singles.centre(), points, averages, face)
+            new ControlPicture(unit, singles.centre(), points, averages, rounds, face)
                 .svg(ink.escape("Control charts of the instrument. " + words))));
   }
 
@@ -69,7 +75,6 @@ record ControlSheet(String words, String svg) {
   }
 
   private static String shown(double si, SpeedUnit unit) {
-    return String.format(
-        Locale.ROOT, "%+." + DECIMALS + "f %s", si / unit.inSi().doubleValue(), unit.symbol());
+    return Wording.signed(si / unit.inSi().doubleValue(), DECIMALS) + " " + unit.symbol();
   }
 }

@@ -204,7 +204,8 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
     original.ifPresent(
         c ->
             words
-                .append(protest.isOpen() ? " Until a ruling counts check " : " What counts: check ")
+                .append(protest.isOpen() ? " What counts until a ruling: " : " What counts: ")
+                .append(standing.counting(c).equals(c) ? "check " : "recheck ")
                 .append(standing.counting(c).number())
                 .append('.'));
     return words.toString();
@@ -212,7 +213,7 @@ record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected> correc
 
   private static String outcome(String title, Check check) {
     OutcomeMark mark = OutcomeMark.of(check);
-    return title + check.number() + ": " + mark.shape() + " " + mark.word() + ".";
+    return title + check.number() + ": " + mark.shape() + "\u00a0" + mark.word() + ".";
   }
 
   /** What the row of a check must say of protests and corrections. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Flood;
 import lanewarden.journal.FrameFact;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Enrolled;
@@ -165,7 +166,7 @@ final class StationExaminer {
                 + line.words()
                 + " Bytes: "
                 + bytes(line.raw()),
-            line.lines()));
+            Flood.lines(line)));
   }
 
   private String where(Fact.LineRefused line) {

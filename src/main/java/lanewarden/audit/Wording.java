@@ -52,6 +52,11 @@ final class Wording {
     return String.format(Locale.ROOT, "%,d", number);
   }
 
+  /** A figure with its sign, be it plus or minus, as print has it. */
+  static String signed(double figure, int decimals) {
+    return String.format(Locale.ROOT, "%+." + decimals + "f", figure).replace('-', '−');
+  }
+
   static String quoted(String text) {
     return "“" + text + "”";
   }

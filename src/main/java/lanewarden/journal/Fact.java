@@ -3,8 +3,6 @@ package lanewarden.journal;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
@@ -247,18 +245,7 @@ public sealed interface Fact {
       String source,
       String instrument,
       Instant at)
-      implements Fact {
-    /** The reason of an entry that stands for many lines, which were only counted. */
-    public static final String FLOOD = "flood";
-
-    private static final Pattern COUNTED = Pattern.compile("(\\d{1,15}) further lines?\\b.*");
-
-    /** How many lines it stands for: of a flood as many as its words say, else one. */
-    public long lines() {
-      Matcher counted = COUNTED.matcher(words);
-      return reason.equals(FLOOD) && counted.matches() ? Long.parseLong(counted.group(1)) : 1;
-    }
-  }
+      implements Fact {}
 
   /**
    * The official declared a reading void: it uses up its shot and does not count.

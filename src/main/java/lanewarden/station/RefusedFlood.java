@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Flood;
 
 /**
  * Keeps a flood of refused lines from filling the ledger: of those that come within a second, a few
@@ -58,7 +59,7 @@ record RefusedFlood(Optional<Fact.LineRefused> first, int seen, Optional<Counted
       return new Fact.LineRefused(
           last.check(),
           sample,
-          Fact.LineRefused.FLOOD,
+          Flood.REASON,
           lines
               + (lines == 1 ? " further line" : " further lines")
               + " of "

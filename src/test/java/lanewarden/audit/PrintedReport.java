@@ -31,7 +31,7 @@ record PrintedReport(Path pdf, AuditSummary summary, List<Progress> progress, St
   /** All text, with every run of white space drawn together: lines break where they may. */
   static String textOf(Path pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      return new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
     }
   }
 

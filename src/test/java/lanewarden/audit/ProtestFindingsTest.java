@@ -102,7 +102,7 @@ class ProtestFindingsTest {
     long protest = file(over);
     String words = "Referral " + protest + ": no ruling. Check " + over + ": ▲ over.";
     String open = slip(over);
-    assertTrue(open.contains(words + " Until a ruling counts check " + over + "."), open);
+    assertTrue(open.contains(words + " What counts until a ruling: check " + over + "."), open);
     long beside = recheck(protest, "401", "57.9 m/s");
     rule(judge, protest, Answer.UPHELD, beside);
     words =
@@ -112,7 +112,7 @@ class ProtestFindingsTest {
             + over
             + ": ▲ over. Recheck "
             + beside
-            + ": ● within. What counts: check "
+            + ": ● within. What counts: recheck "
             + beside
             + ".";
     for (long check : List.of(over, beside)) {
