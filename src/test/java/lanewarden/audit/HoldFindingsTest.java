@@ -10,9 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.Finding.Kind;
-import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
-import lanewarden.ledger.Verification;
 import org.junit.jupiter.api.Test;
 
 /** What the audit finds about holds of the line, and what is in question by them. */

@@ -8,7 +8,6 @@ import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
-import lanewarden.ledger.Verification;
 import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.Test;
 
