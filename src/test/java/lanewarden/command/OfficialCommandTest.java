@@ -39,7 +39,7 @@ class OfficialCommandTest extends PracticeRun {
     assertTrue(enrolled.results().contains("  Cy Moor, may sign"), enrolled.toString());
     Typed suspended = signed("--suspend", "Cy Moor", "--reason", "went home");
     assertTrue(
-        suspended.results().contains("Cy Moor, suspended by entry 7: went home"),
+        suspended.results().contains("Cy Moor, suspended by entry 8: went home"),
         suspended.toString());
     Typed again = signed("--readmit", "Cy Moor", "--json");
     assertTrue(
@@ -52,7 +52,7 @@ class OfficialCommandTest extends PracticeRun {
             "key lost",
             "--new-passphrase-file",
             fresh.toString());
-    assertTrue(replaced.results().contains("Cy Moor, suspended by entry 9: key lost"));
+    assertTrue(replaced.results().contains("Cy Moor, suspended by entry 10: key lost"));
     assertEquals(0, new Typed().run("verify", event.path().toString()).code());
   }
 
