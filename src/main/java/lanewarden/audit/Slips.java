@@ -23,6 +23,9 @@ import lanewarden.rules.RuleBook;
 public final class Slips {
   private static final int CODE_MILLIMETRES = 34;
 
+  /** Before a number that is a check's, even where a bib is the same. */
+  private static final String NUMBERED = "check ";
+
   private final Clock clock;
 
   /**
@@ -45,7 +48,8 @@ public final class Slips {
    * Writes the slip of a check.
    *
    * @param ledgerFile only read
-   * @param which a bib, whose last check is meant, or the number of a check; a bib goes first
+   * @param which a bib, whose last check is meant, or the number of a check; a bib goes first, but
+   *     {@code check 16} is never a bib
    * @param pdf its folder must be there; the file appears whole or not at all
    * @throws LedgerException if the file cannot be read as a ledger at all
    * @throws SlipRefused if the ledger is not sound or has no such check
@@ -95,10 +99,13 @@ public final class Slips {
   }
 
   private static Optional<Check> find(Evidence evidence, String which) {
-    List<Check> ofBib = evidence.standing().checksOf(which.strip());
+    String asked = which.strip();
+    boolean byNumber = asked.startsWith(NUMBERED);
+    String number = byNumber ? asked.substring(NUMBERED.length()).strip() : asked;
+    List<Check> ofBib = byNumber ? List.of() : evidence.standing().checksOf(asked);
     return ofBib.isEmpty()
         ? evidence.standing().checks().stream()
-            .filter(c -> String.valueOf(c.number()).equals(which.strip()))
+            .filter(c -> String.valueOf(c.number()).equals(number))
             .findFirst()
         : Optional.of(ofBib.get(ofBib.size() - 1));
   }

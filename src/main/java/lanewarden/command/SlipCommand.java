@@ -36,7 +36,9 @@ final class SlipCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "CHECK",
-      description = "A bib, whose last check is meant, or the number of a check.")
+      description =
+          "A bib, whose last check is meant, or the number of a check; where a bib is the same, write"
+              + " \"check 16\".")
   private Optional<String> check = Optional.empty();
 
   @Option(

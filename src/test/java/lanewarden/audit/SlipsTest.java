@@ -156,6 +156,19 @@ class SlipsTest {
     }
   }
 
+  @Test
+  void aCheckWhoseNumberIsABibTooIsFoundAllTheSame() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      ledger.check("101", "Marta Olesund", "OC", "312 ft/s", "312 ft/s", "312 ft/s");
+      String first = String.valueOf(ledger.standing().checksOf("101").get(0).number());
+      ledger.check(first, "Dag Pell", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+      assertEquals("within", write(ledger, first).outcome());
+      assertEquals("over", write(ledger, "check " + first).outcome());
+      assertEquals(
+          "SLIP-CHECK", assertThrows(SlipRefused.class, () -> write(ledger, "check 101")).code());
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
