@@ -3,11 +3,11 @@ package lanewarden.command;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.station.EventFolder;
 import lanewarden.station.EventOffice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -32,19 +32,7 @@ final class AdoptCommand implements Callable<Integer> {
       description = "Why the rule book is changed.")
   private String reason = "";
 
-  @Option(
-      names = "--organizer-key",
-      paramLabel = "FILE",
-      description = "Where the organizer's key is (default: keys/organizer.key in the folder).")
-  private Optional<Path> key = Optional.empty();
-
-  @Option(
-      names = "--passphrase-file",
-      paramLabel = "FILE",
-      description =
-          "Read the organizer's passphrase from the first line of a file or of a descriptor, such"
-              + " as /dev/fd/3, instead of asking for it unseen.")
-  private Optional<Path> passphraseFile = Optional.empty();
+  @Mixin private OrganizerOptions organizer = new OrganizerOptions();
 
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
@@ -56,10 +44,10 @@ final class AdoptCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
-    char[] passphrase = new Passphrases(terminal).of("the organizer", passphraseFile);
+    char[] passphrase = organizer.passphrase(terminal);
     EventOffice.Adopted adopted =
         new EventOffice(new EventFolder(folder), workplace.here())
-            .adoptRuleBook(key, passphrase, reason);
+            .adoptRuleBook(organizer.key(), passphrase, reason);
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("folder", folder.toString());

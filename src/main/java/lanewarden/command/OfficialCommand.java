@@ -9,6 +9,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.KeyOffice;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -63,19 +64,7 @@ final class OfficialCommand implements Callable<Integer> {
       description = "Why, for --suspend and --replace; it is signed.")
   private String reason = "";
 
-  @Option(
-      names = "--organizer-key",
-      paramLabel = "FILE",
-      description = "Where the organizer's key is (default: keys/organizer.key in the folder).")
-  private Optional<Path> key = Optional.empty();
-
-  @Option(
-      names = "--passphrase-file",
-      paramLabel = "FILE",
-      description =
-          "Read the organizer's passphrase from the first line of a file or of a descriptor, such"
-              + " as /dev/fd/3, instead of asking for it unseen.")
-  private Optional<Path> passphraseFile = Optional.empty();
+  @Mixin private OrganizerOptions organizer = new OrganizerOptions();
 
   @Option(
       names = "--new-passphrase-file",
@@ -117,8 +106,7 @@ final class OfficialCommand implements Callable<Integer> {
   }
 
   private KeyOffice.Organizer organizer(KeyOffice office) throws Exception {
-    char[] passphrase = new Passphrases(workplace.terminal()).of("the organizer", passphraseFile);
-    return office.organizer(key, passphrase);
+    return office.organizer(organizer.key(), organizer.passphrase(workplace.terminal()));
   }
 
   private char[] fresh(String name) throws Exception {

@@ -3,12 +3,12 @@ package lanewarden.command;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.audit.Seal;
 import lanewarden.station.EventFolder;
 import lanewarden.station.EventOffice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,19 +25,7 @@ final class SealKeyCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
   private Path folder = Path.of("");
 
-  @Option(
-      names = "--organizer-key",
-      paramLabel = "FILE",
-      description = "Where the organizer's key is (default: keys/organizer.key in the folder).")
-  private Optional<Path> key = Optional.empty();
-
-  @Option(
-      names = "--passphrase-file",
-      paramLabel = "FILE",
-      description =
-          "Read the organizer's passphrase from the first line of a file or of a descriptor, such"
-              + " as /dev/fd/3, instead of asking for it unseen.")
-  private Optional<Path> passphraseFile = Optional.empty();
+  @Mixin private OrganizerOptions organizer = new OrganizerOptions();
 
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
@@ -49,10 +37,11 @@ final class SealKeyCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
-    char[] passphrase = new Passphrases(terminal).of("the organizer", passphraseFile);
+    char[] passphrase = organizer.passphrase(terminal);
     char[] again = passphrase.clone();
     Path made =
-        new EventOffice(new EventFolder(folder), workplace.here()).makeReportSeal(key, passphrase);
+        new EventOffice(new EventFolder(folder), workplace.here())
+            .makeReportSeal(organizer.key(), passphrase);
     String fingerprint = Seal.open(made, again).fingerprint();
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
