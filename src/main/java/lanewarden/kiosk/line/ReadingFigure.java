@@ -28,8 +28,10 @@ final class ReadingFigure extends HBox {
     unit.setMinWidth(USE_PREF_SIZE);
     beside.setId("reading-beside");
     beside.setMinWidth(USE_PREF_SIZE);
+    beside.managedProperty().bind(beside.textProperty().isNotEmpty());
     bow.setId("at-bow");
-    bow.setMinWidth(USE_PREF_SIZE);
+    bow.setWrapText(true);
+    bow.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     bow.managedProperty().bind(bow.textProperty().isNotEmpty());
     getChildren().addAll(value, new VBox(unit, beside, bow));
     getStyleClass().add("reading");
