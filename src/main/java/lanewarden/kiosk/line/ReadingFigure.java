@@ -12,6 +12,7 @@ import lanewarden.kiosk.look.Texts;
 /** The reading taken last: the largest thing on the screen. */
 final class ReadingFigure extends HBox {
   private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
+  private static final PseudoClass AT_BOW = PseudoClass.getPseudoClass("at-bow");
 
   private final Texts texts;
   private final Label value = new Label();
@@ -48,6 +49,7 @@ final class ReadingFigure extends HBox {
             : texts.of("reading.void"));
     bow.setText(atBow);
     pseudoClassStateChanged(VOID, !counts);
+    pseudoClassStateChanged(AT_BOW, !atBow.isEmpty());
     setAccessibleText(
         figure.isEmpty()
             ? texts.of("reading.none.spoken")
