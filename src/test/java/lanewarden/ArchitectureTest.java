@@ -42,12 +42,14 @@ class ArchitectureTest {
     table.put("metrology", Set.of("quantity"));
     table.put("bow", Set.of("quantity", "metrology"));
     table.put("rules", Set.of("quantity", "written", "metrology", "bow"));
+    table.put("bench", Set.of("quantity", "written", "metrology", "bow", "rules"));
     table.put("ledger", Set.of());
     table.put("chronograph", Set.of("quantity", "written", "metrology"));
     table.put("roster", Set.of("quantity", "written"));
     table.put("journal", Set.of("quantity", "written", "rules", "ledger", "roster"));
     table.put("station", Set.copyOf(table.keySet()));
-    table.put("audit", Set.of("quantity", "metrology", "bow", "rules", "ledger", "journal"));
+    table.put(
+        "audit", Set.of("quantity", "metrology", "bow", "rules", "bench", "ledger", "journal"));
     table.put("kiosk", Set.of("station", "audit", "quantity"));
     table.put("command", Set.of("station", "audit", "quantity"));
     return table;
@@ -56,6 +58,7 @@ class ArchitectureTest {
   /** Values that station and audit hand out, which screens and terminal may read. */
   private static final Set<String> VALUES =
       Set.of(
+          "lanewarden.bench.Caution",
           "lanewarden.journal.Check",
           "lanewarden.journal.TakenShot",
           "lanewarden.journal.Check$GivenVerdict",

@@ -4,7 +4,7 @@
  * <p>Front doors: {@link lanewarden.audit.AuditReport}, {@link lanewarden.audit.Slips}, {@link
  * lanewarden.audit.SlipSearch} and {@link lanewarden.audit.Export}. Words it owns: audit, finding,
  * report, export, edition, seal, slip, worth of a figure. May import: quantity, metrology, bow,
- * rules, ledger, journal.
+ * rules, bench, ledger, journal.
  */
 @NullMarked
 package lanewarden.audit;

@@ -1,0 +1,12 @@
+/**
+ * The archer's side: what a set-up does, what would bring it inside, and which set-up to bring.
+ *
+ * <p>Nothing here is a verdict, and no verdict or finding rests on it: it says what is likely, as
+ * an interval, and never without its cautions. Front door: {@link lanewarden.bench.Caution} for
+ * what is said beside everything that touches a bow. Words it owns: advice, caution, prospect,
+ * comparison. May import: quantity, written, metrology, bow, rules.
+ */
+@NullMarked
+package lanewarden.bench;
+
+import org.jspecify.annotations.NullMarked;
