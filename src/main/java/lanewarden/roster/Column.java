@@ -1,11 +1,9 @@
 package lanewarden.roster;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
+import lanewarden.written.CsvColumn;
 
 /** A column of the roster. */
-enum Column {
+enum Column implements CsvColumn {
   BIB("bib", true),
   NAME("name", true),
   DIVISION("division", true),
@@ -23,25 +21,13 @@ enum Column {
     this.required = required;
   }
 
-  /** As the header line writes it. */
-  String title() {
+  @Override
+  public String title() {
     return title;
   }
 
-  /** Whether every competitor needs a value in it. */
-  boolean isRequired() {
+  @Override
+  public boolean isRequired() {
     return required;
-  }
-
-  static List<Column> required() {
-    return Arrays.stream(values()).filter(Column::isRequired).toList();
-  }
-
-  static Optional<Column> titled(String title) {
-    return Arrays.stream(values()).filter(column -> column.title.equals(title)).findFirst();
-  }
-
-  static List<String> titles() {
-    return Arrays.stream(values()).map(Column::title).toList();
   }
 }

@@ -2,7 +2,7 @@
  * Competitors and their divisions, read from CSV.
  *
  * <p>Front door: {@link lanewarden.roster.Roster}. Words it owns: roster, competitor, bib. May
- * import: quantity, written; of the libraries the CSV one.
+ * import: quantity, written.
  */
 @NullMarked
 package lanewarden.roster;

@@ -1,4 +1,4 @@
-package lanewarden.roster;
+package lanewarden.written;
 
 /**
  * A field of a CSV file.
@@ -7,4 +7,4 @@ package lanewarden.roster;
  * @param line where it starts, from 1
  * @param column where it starts, from 1, in characters
  */
-record Cell(String text, int line, int column) {}
+public record CsvCell(String text, int line, int column) {}

@@ -1,4 +1,4 @@
-package lanewarden.roster;
+package lanewarden.written;
 
 import de.siegmar.fastcsv.reader.CsvCallbackHandler;
 import de.siegmar.fastcsv.reader.CsvParseException;
@@ -16,10 +16,10 @@ import java.util.List;
  */
 final class CsvPage {
   private final String text;
-  private final Faults faults;
+  private final CsvFaults faults;
   private final List<Integer> lineStarts = new ArrayList<>();
 
-  private CsvPage(String text, Faults faults) {
+  private CsvPage(String text, CsvFaults faults) {
     this.text = text;
     this.faults = faults;
     lineStarts.add(0);
@@ -29,12 +29,12 @@ final class CsvPage {
   }
 
   /** Every row; after a quote that goes wrong the rest cannot be told apart and is left out. */
-  static List<List<Cell>> rows(String text, Faults faults) {
+  static List<List<CsvCell>> rows(String text, CsvFaults faults) {
     return new CsvPage(text, faults).rows();
   }
 
-  private List<List<Cell>> rows() {
-    List<List<Cell>> rows = new ArrayList<>();
+  private List<List<CsvCell>> rows() {
+    List<List<CsvCell>> rows = new ArrayList<>();
     Follower follower = new Follower();
     try {
       CsvReader.builder()
@@ -67,9 +67,9 @@ final class CsvPage {
   }
 
   /** Follows the parser through the text, field by field, to know the places. */
-  private final class Follower extends CsvCallbackHandler<List<Cell>> {
+  private final class Follower extends CsvCallbackHandler<List<CsvCell>> {
     private RecordType type = RecordType.DATA;
-    private List<Cell> cells = new ArrayList<>();
+    private List<CsvCell> cells = new ArrayList<>();
     private int at;
     private int line;
     private int column;
@@ -86,7 +86,7 @@ final class CsvPage {
     @Override
     protected void addField(char[] buffer, int offset, int length, boolean quoted) {
       String content = new String(buffer, offset, length);
-      Cell cell = cellAt(content);
+      CsvCell cell = cellAt(content);
       cells.add(cell);
       long quotes = content.chars().filter(c -> c == '"').count();
       if (quotes > 0 && !quoted) {
@@ -113,8 +113,8 @@ final class CsvPage {
     }
 
     /** A cell at the place reached. */
-    Cell cellAt(String content) {
-      return new Cell(content, line, column);
+    CsvCell cellAt(String content) {
+      return new CsvCell(content, line, column);
     }
 
     /** What is written from the place reached to the end of its line. */
@@ -144,7 +144,7 @@ final class CsvPage {
     }
 
     @Override
-    protected List<Cell> buildRecord() {
+    protected List<CsvCell> buildRecord() {
       return List.copyOf(cells);
     }
   }

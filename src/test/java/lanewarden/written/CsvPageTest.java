@@ -1,4 +1,4 @@
-package lanewarden.roster;
+package lanewarden.written;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CsvPageTest {
 
   static List<String> cases() throws IOException {
-    return Files.readAllLines(Path.of("src/test/resources/lanewarden/roster/rfc4180.txt")).stream()
+    return Files.readAllLines(Path.of("src/test/resources/lanewarden/written/rfc4180.txt")).stream()
         .filter(line -> !line.startsWith("#"))
         .toList();
   }
@@ -28,9 +28,9 @@ class CsvPageTest {
   @MethodSource("cases")
   void readsCsvAsTheStandardWritesIt(String line) {
     String[] part = line.split(" \\| ", -1);
-    Faults faults = new Faults("test");
+    CsvFaults faults = new CsvFaults("test");
     String text = part[2].replace("\\r", "\r").replace("\\n", "\n");
-    List<List<Cell>> rows = CsvPage.rows(text, faults);
+    List<List<CsvCell>> rows = CsvPage.rows(text, faults);
     assertEquals(part[3], faults.none() ? shown(rows) : "refused");
   }
 
@@ -39,7 +39,7 @@ class CsvPageTest {
   void knowsThePlaceOfEveryFieldForEveryLineEnd(String end) {
     String text = String.join(end, "a,bc,d", "", "\"x,\"\"y\",é𝒜,\"1" + end + "2\",z", "last");
     String places =
-        CsvPage.rows(text, new Faults("test")).stream()
+        CsvPage.rows(text, new CsvFaults("test")).stream()
             .flatMap(List::stream)
             .map(cell -> cell.line() + ":" + cell.column())
             .collect(Collectors.joining(" "));
@@ -48,12 +48,12 @@ class CsvPageTest {
 
   @Test
   void passesOverEmptyLines() {
-    assertEquals("[a][b] / [c][d]", shown(CsvPage.rows("a,b\n\n\nc,d\n\n", new Faults("test"))));
+    assertEquals("[a][b] / [c][d]", shown(CsvPage.rows("a,b\n\n\nc,d\n\n", new CsvFaults("test"))));
   }
 
   @Test
   void readsTheRowsBeforeAQuoteThatGoesWrong() {
-    Faults faults = new Faults("test");
+    CsvFaults faults = new CsvFaults("test");
     assertEquals("[a][b]", shown(CsvPage.rows("a,b\n\"c,d\ne,f\n", faults)));
     assertFalse(faults.none());
   }
@@ -65,10 +65,10 @@ class CsvPageTest {
         Duration.ofSeconds(20),
         () ->
             assertEquals(
-                commas.length() + 1, CsvPage.rows(commas, new Faults("test")).get(0).size()));
+                commas.length() + 1, CsvPage.rows(commas, new CsvFaults("test")).get(0).size()));
   }
 
-  private static String shown(List<List<Cell>> rows) {
+  private static String shown(List<List<CsvCell>> rows) {
     return rows.stream()
         .map(row -> row.stream().map(c -> "[" + c.text() + "]").collect(Collectors.joining()))
         .collect(Collectors.joining(" / "))

@@ -1,0 +1,62 @@
+package lanewarden.written;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A CSV file (RFC 4180) with a header line that names its columns, read into its other lines.
+ *
+ * @param kind the columns that it may have
+ * @param headerExample what its header may be, for example {@code bib,name,division}
+ * @param line what a line of it is, with its article
+ */
+public record CsvTable<C extends Enum<C> & CsvColumn>(
+    Class<C> kind, String headerExample, String line) {
+
+  /**
+   * Every line that has as many fields as the header; none where the header lacks a column.
+   *
+   * @param file its name, for the faults
+   * @param faults takes what is wrong with the header and the number of fields
+   * @throws WrittenRefused if it is no text at all
+   */
+  public List<CsvRow<C>> read(String file, byte[] utf8, CsvFaults faults) throws WrittenRefused {
+    List<List<CsvCell>> rows = CsvPage.rows(WrittenText.of(file, utf8), faults);
+    if (rows.isEmpty()) {
+      if (faults.none()) {
+        faults.note(
+            new CsvCell("", 1, 1),
+            "a header line such as " + headerExample,
+            "nothing",
+            "write the header, then a line for each " + noun());
+      }
+      return List.of();
+    }
+    CsvHeader<C> header = new CsvHeader<>(kind, rows.get(0), faults);
+    if (rows.size() == 1 && faults.none()) {
+      faults.note(rows.get(0).get(0), line, "a header only", "add a line for each " + noun());
+    }
+    return header.complete() ? rows(header, rows.subList(1, rows.size()), faults) : List.of();
+  }
+
+  private String noun() {
+    return line.substring(line.indexOf(' ') + 1);
+  }
+
+  private List<CsvRow<C>> rows(CsvHeader<C> header, List<List<CsvCell>> rows, CsvFaults faults) {
+    List<CsvRow<C>> read = new ArrayList<>();
+    int width = header.width();
+    for (List<CsvCell> row : rows) {
+      if (row.size() == width) {
+        read.add(new CsvRow<>(header, row, faults));
+      } else {
+        faults.note(
+            row.get(Math.min(width, row.size() - 1)),
+            width + " fields, as in the header",
+            String.valueOf(row.size()),
+            "add or remove commas; put quotes around a field that holds a comma");
+      }
+    }
+    return read;
+  }
+}
