@@ -10,6 +10,7 @@ import lanewarden.journal.Correction;
 import lanewarden.journal.Fact;
 import lanewarden.journal.PastChecks;
 import lanewarden.journal.ProtestFact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.journal.Standing;
 import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
@@ -51,7 +52,7 @@ final class CheckExaminer {
       preparation.opened(entry, opened);
       opened(entry, opened);
       open.add(entry);
-    } else if (fact instanceof Fact.SetUpStated stated) {
+    } else if (fact instanceof SetUpStated stated) {
       refuseIfClosed(entry, stated.check(), "Bow and arrow were stated");
       preparation.stated(entry, check(stated.check()));
       doubts.turned(entry, fact, check(stated.check()));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.journal.TakenShot;
 import lanewarden.rules.Division;
 import lanewarden.rules.Doubt;
@@ -106,7 +107,7 @@ final class DoubtExaminer {
     if (fact instanceof Fact.ReadingKept) {
       return "another reading was let count";
     }
-    return fact instanceof Fact.SetUpStated
+    return fact instanceof SetUpStated
         ? "bow and arrow were stated anew"
         : "a further shot was taken";
   }

@@ -29,6 +29,8 @@ import lanewarden.rules.Verdict;
  * @param ruleBook hash of the rule book in force when it was opened
  * @param phase of the event when it was opened
  * @param setUp bow and arrow as stated last
+ * @param weighed which figures of it were weighed or measured at the line, by their names in {@link
+ *     SetUp}; the others are as declared
  * @param ticked the conditions that were ticked
  * @param shots every reading taken, void ones included, in order
  * @param refused lines refused while it ran
@@ -47,6 +49,7 @@ public record Check(
     String ruleBook,
     Phase phase,
     SetUp setUp,
+    Set<String> weighed,
     Set<String> ticked,
     List<TakenShot> shots,
     List<Fact.LineRefused> refused,
@@ -57,6 +60,7 @@ public record Check(
 
   /** Copies the lists. */
   public Check {
+    weighed = Set.copyOf(weighed);
     ticked = Set.copyOf(ticked);
     shots = List.copyOf(shots);
     refused = List.copyOf(refused);
@@ -111,6 +115,7 @@ public record Check(
         phase,
         opened.setUp(),
         Set.of(),
+        Set.of(),
         List.of(),
         List.of(),
         false,
@@ -154,6 +159,11 @@ public record Check(
   /** What by a rule speaks against readings of it. */
   public List<Doubt> doubts(Rule rule) {
     return rule.doubts(setUp, judged());
+  }
+
+  /** Whether the arrow was weighed at the line: else its mass is as declared, or not known. */
+  public boolean isArrowWeighed() {
+    return setUp.arrowMass() != null && weighed.contains(SetUp.ARROW_MASS);
   }
 
   /** The last reading that stands, which is the one a hasty official wants to void. */
@@ -233,19 +243,18 @@ public record Check(
   }
 
   /** Another set-up takes back the verdict that rested on the one before. */
-  public Check state(Fact.SetUpStated fact) {
+  public Check state(SetUpStated fact) {
     return changed(
         to -> {
           to.setUp = fact.setUp();
+          to.weighed = more(weighed, fact.weighed(setUp));
           to.verdict = Optional.empty();
         });
   }
 
   /** The check with one more condition ticked. */
   public Check tick(Fact.ConditionTicked fact) {
-    Set<String> more = new LinkedHashSet<>(ticked);
-    more.add(fact.condition());
-    return changed(to -> to.ticked = more);
+    return changed(to -> to.ticked = more(ticked, Set.of(fact.condition())));
   }
 
   /**
@@ -301,6 +310,12 @@ public record Check(
     CheckDraft draft = new CheckDraft(this);
     change.accept(draft);
     return draft.done();
+  }
+
+  private static Set<String> more(Set<String> known, Set<String> further) {
+    Set<String> more = new LinkedHashSet<>(known);
+    more.addAll(further);
+    return more;
   }
 
   private static <T> List<T> plus(List<T> list, T one) {

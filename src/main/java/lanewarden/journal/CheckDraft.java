@@ -10,6 +10,7 @@ final class CheckDraft {
   private final Check from;
   Fact.CheckOpened opened;
   SetUp setUp;
+  Set<String> weighed;
   Set<String> ticked;
   List<TakenShot> shots;
   List<Fact.LineRefused> refused;
@@ -22,6 +23,7 @@ final class CheckDraft {
     this.from = from;
     this.opened = from.opened();
     this.setUp = from.setUp();
+    this.weighed = from.weighed();
     this.ticked = from.ticked();
     this.shots = from.shots();
     this.refused = from.refused();
@@ -40,6 +42,7 @@ final class CheckDraft {
         from.ruleBook(),
         from.phase(),
         setUp,
+        weighed,
         ticked,
         shots,
         refused,

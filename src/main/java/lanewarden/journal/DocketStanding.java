@@ -60,7 +60,7 @@ final class DocketStanding {
   private static Optional<Long> checkOf(long sequence, Fact fact) {
     if (fact instanceof Fact.CheckOpened) {
       return Optional.of(sequence);
-    } else if (fact instanceof Fact.SetUpStated stated) {
+    } else if (fact instanceof SetUpStated stated) {
       return Optional.of(stated.check());
     } else if (fact instanceof Fact.ConditionTicked ticked) {
       return Optional.of(ticked.check());

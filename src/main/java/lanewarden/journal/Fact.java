@@ -24,6 +24,9 @@ public sealed interface Fact {
   /** What disputes a check or corrects it. */
   sealed interface Disputed extends Fact permits ProtestFact {}
 
+  /** What is weighed and measured at the line. */
+  sealed interface Weighed extends Fact permits SetUpStated {}
+
   /** What happens around the checks. */
   sealed interface Around extends Fact permits FrameFact {}
 
@@ -148,38 +151,6 @@ public sealed interface Fact {
     }
 
     /** Bow and arrow as declared. */
-    public SetUp setUp() {
-      return new SetUp(arrowMass, drawWeight, certifiedDrawWeight, drawLength, braceHeight);
-    }
-  }
-
-  /**
-   * Bow and arrow as weighed at the line; takes the place of all that was stated before.
-   *
-   * @param arrowMass or null if it was not weighed
-   * @param drawWeight as the bow is set, or null if it was not weighed
-   * @param certifiedDrawWeight as its certificate states it, or null if there is none
-   * @param drawLength of the archer with this bow, or null if it was not measured
-   * @param braceHeight of the bow, or null if it was not measured
-   */
-  record SetUpStated(
-      long check,
-      @Nullable Mass arrowMass,
-      @Nullable Force drawWeight,
-      @Nullable Force certifiedDrawWeight,
-      @Nullable Length drawLength,
-      @Nullable Length braceHeight)
-      implements Fact {
-    /** A bow whose lengths were not measured. */
-    public SetUpStated(
-        long check,
-        @Nullable Mass arrowMass,
-        @Nullable Force drawWeight,
-        @Nullable Force certifiedDrawWeight) {
-      this(check, arrowMass, drawWeight, certifiedDrawWeight, null, null);
-    }
-
-    /** Bow and arrow as they are now. */
     public SetUp setUp() {
       return new SetUp(arrowMass, drawWeight, certifiedDrawWeight, drawLength, braceHeight);
     }

@@ -53,7 +53,7 @@ public final class FactJson {
     kinds.put("clock-stepped", FrameFact.ClockStepped.class);
     kinds.put("head-witnessed", FrameFact.HeadWitnessed.class);
     kinds.put("check-opened", Fact.CheckOpened.class);
-    kinds.put("set-up-stated", Fact.SetUpStated.class);
+    kinds.put("set-up-stated", SetUpStated.class);
     kinds.put("condition-ticked", Fact.ConditionTicked.class);
     kinds.put("reading-taken", Fact.ReadingTaken.class);
     kinds.put("line-refused", Fact.LineRefused.class);

@@ -112,7 +112,7 @@ public final class Standing {
       docket.opened(sequence, openedNow);
       accounts.put(Check.opened(sequence, openedNow, at, signer, inForce(), phase));
       current = sequence;
-    } else if (fact instanceof Fact.SetUpStated stated) {
+    } else if (fact instanceof SetUpStated stated) {
       accounts.put(noted(check(stated.check()).state(stated)));
     } else if (fact instanceof Fact.ConditionTicked ticked) {
       accounts.put(check(ticked.check()).tick(ticked));

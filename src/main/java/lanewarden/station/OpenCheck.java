@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Quantity;
 import lanewarden.rules.SetUp;
@@ -97,13 +98,15 @@ record OpenCheck(CheckView view) {
 
   /** Bow and arrow were weighed; a verdict that rested on other figures falls. */
   List<Fact> stated(SetUpText typed) throws StationException {
-    Fact.SetUpStated act = typed.stated(check().number(), check().setUp());
+    SetUpStated act = typed.stated(check().number(), check().setUp());
     Check after = check().state(act);
-    if (check().outcome().isPresent() && isSame(check().setUp(), after.setUp())) {
+    if (check().outcome().isPresent()
+        && isSame(check().setUp(), after.setUp())
+        && check().weighed().equals(after.weighed())) {
       throw StationException.misstep(
           "SET-UP-SAME",
           "Bow and arrow were not stated anew.",
-          "The figures are those on which the verdict rests.",
+          "The figures are those on which the verdict rests, weighed already.",
           "Nothing is to be done; if something was weighed otherwise, state that.");
     }
     return with(List.of(act), after);

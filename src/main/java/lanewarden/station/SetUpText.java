@@ -1,8 +1,10 @@
 package lanewarden.station;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
-import lanewarden.journal.Fact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Length;
@@ -44,13 +46,12 @@ public record SetUpText(
    * @param known what was stated before
    * @throws StationException if nothing is written, or a figure cannot be read
    */
-  Fact.SetUpStated stated(long check, SetUp known) throws StationException {
-    if (Stream.of(arrowMass, drawWeight, certifiedDrawWeight, drawLength, braceHeight)
-        .allMatch(String::isBlank)) {
+  SetUpStated stated(long check, SetUp known) throws StationException {
+    if (weighed().isEmpty()) {
       throw refused("No figure was given.", "Type the arrow's mass or the bow's draw weight.");
     }
-    Fact.SetUpStated stated =
-        new Fact.SetUpStated(
+    SetUpStated stated =
+        new SetUpStated(
             check,
             arrow(known.arrowMass()),
             figure(drawWeight, "the draw weight", known.drawWeight(), SetUpText::force),
@@ -60,11 +61,26 @@ public record SetUpText(
                 known.certifiedDrawWeight(),
                 SetUpText::force),
             draw(known.drawLength()),
-            figure(braceHeight, "the brace height", known.braceHeight(), SetUpText::length));
+            figure(braceHeight, "the brace height", known.braceHeight(), SetUpText::length),
+            weighed());
     if (stated.drawLength() != null && stated.braceHeight() != null) {
       requireStroke(new PowerStroke(stated.drawLength(), stated.braceHeight()));
     }
     return stated;
+  }
+
+  /** The figures that were typed, by their names. */
+  private List<String> weighed() {
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put(SetUp.ARROW_MASS, arrowMass);
+    typed.put(SetUp.DRAW_WEIGHT, drawWeight);
+    typed.put(SetUp.CERTIFIED_DRAW_WEIGHT, certifiedDrawWeight);
+    typed.put(SetUp.DRAW_LENGTH, drawLength);
+    typed.put(SetUp.BRACE_HEIGHT, braceHeight);
+    return typed.entrySet().stream()
+        .filter(figure -> !figure.getValue().isBlank())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** Without one nothing is asked of readings by what the bow can give, and nobody would know. */

@@ -8,6 +8,7 @@ import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.SetUpStated;
 import lanewarden.metrology.PublicDraw;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
@@ -233,7 +234,7 @@ class ClausesFindingsTest extends ClausesLedgerTest {
     ledger.say(new Fact.PhaseBegan(Phase.DURING));
     call("4", "BH", "asked for by judge Ostrander");
     ledger.say(
-        new Fact.SetUpStated(
+        new SetUpStated(
             ledger.now().number(),
             Mass.parse("365 gr"),
             Force.parse("60 lbf"),

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.ledger.Verification;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
@@ -92,7 +93,6 @@ abstract class ClausesLedgerTest {
   }
 
   final void state(String arrow, String draw) throws Exception {
-    ledger.say(
-        new Fact.SetUpStated(ledger.now().number(), Mass.parse(arrow), Force.parse(draw), null));
+    ledger.say(new SetUpStated(ledger.now().number(), Mass.parse(arrow), Force.parse(draw), null));
   }
 }

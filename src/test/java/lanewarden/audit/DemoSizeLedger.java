@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import lanewarden.journal.Fact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.rules.Division;
@@ -74,7 +75,7 @@ final class DemoSizeLedger {
     long check = ledger.now().number();
     if (!division.rule().figuresAsked().isEmpty()) {
       ledger.say(
-          new Fact.SetUpStated(
+          new SetUpStated(
               check, mass == null ? Mass.parse("30 g") : mass, Force.parse("38 lbf"), null));
     }
     for (String condition : division.rule().conditions()) {

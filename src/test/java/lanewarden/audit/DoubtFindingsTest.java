@@ -8,6 +8,7 @@ import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.SetUpStated;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
@@ -82,7 +83,7 @@ class DoubtFindingsTest extends ClausesLedgerTest {
     flag(check, ledger.read("290 ft/s"), "jump");
     long stated =
         ledger.say(
-            new Fact.SetUpStated(
+            new SetUpStated(
                 check,
                 Mass.parse("400 gr"),
                 Force.parse("40 lbf"),

@@ -14,6 +14,7 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.SetUpStated;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
@@ -87,7 +88,7 @@ class ImpossibleReadingsTest {
   }
 
   private long state(String weight) throws Exception {
-    return ledger.say(new Fact.SetUpStated(check, ARROW, Force.parse(weight), null, DRAW, BRACE));
+    return ledger.say(new SetUpStated(check, ARROW, Force.parse(weight), null, DRAW, BRACE));
   }
 
   private CheckRow row() {

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import lanewarden.journal.Fact;
+import lanewarden.journal.SetUpStated;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.rules.Division;
@@ -95,7 +96,7 @@ class VerifierClausesTest {
       throws Exception {
     long check = ledger.call(bib, "Archer " + bib, division.code(), null);
     ledger.say(
-        new Fact.SetUpStated(
+        new SetUpStated(
             check,
             Mass.parse((250 + random.nextInt(250)) + " gr"),
             Force.parse((30 + random.nextInt(45)) + " lbf"),

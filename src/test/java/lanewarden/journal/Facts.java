@@ -11,6 +11,7 @@ import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
+import lanewarden.rules.SetUp;
 import lanewarden.written.WrittenRefused;
 
 /** One fact of every kind, in an order in which a line could have produced them. */
@@ -114,9 +115,11 @@ final class Facts {
             Length.parse("180 mm"),
             "another bow",
             null),
-        new Fact.SetUpStated(3, Mass.parse("352.5 gr"), Force.parse("61 lbf"), null),
-        new Fact.SetUpStated(3, null, null, Force.parse("270 N")),
-        new Fact.SetUpStated(3, null, null, null, Length.parse("74 cm"), Length.parse("7 in")),
+        new SetUpStated(3, Mass.parse("352.5 gr"), Force.parse("61 lbf"), null),
+        new SetUpStated(3, null, null, Force.parse("270 N")),
+        new SetUpStated(3, null, null, null, Length.parse("74 cm"), Length.parse("7 in")),
+        new SetUpStated(
+            3, Mass.parse("352.5 gr"), null, null, null, null, List.of(SetUp.ARROW_MASS)),
         new Fact.ConditionTicked(3, "full draw"),
         new Fact.CheckOpened("102", "Piet Ory", "OC", 1, null, null),
         reading(3, 1, "300.10 ft/s"),

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lanewarden.ledger.Entry;
+import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Phase;
@@ -131,11 +132,28 @@ class StandingTest {
   void setUpStatedLastTakesTheVerdictBackAndStands() throws Exception {
     long check = open("101", 1);
     append(Facts.verdict(check, Outcome.OVER, List.of()));
-    append(new Fact.SetUpStated(check, Mass.parse("420 gr"), null, null));
+    append(new SetUpStated(check, Mass.parse("420 gr"), null, null));
     Check now = standing.current().orElseThrow();
     assertEquals(new SetUp(Mass.parse("420 gr"), null, null), now.setUp());
     assertEquals(Optional.empty(), now.outcome());
     assertTrue(now.usesRecheck(), "a fail that was taken back and did not come within");
+  }
+
+  /**
+   * An older entry does not say what was weighed; what it changed was typed, what it kept may not.
+   */
+  @Test
+  void ofAnOlderSetUpOnlyWhatItChangedCountsAsWeighed() throws Exception {
+    long check = open("101", 1);
+    append(new SetUpStated(check, Mass.parse("420 gr"), null, null));
+    assertTrue(standing.current().orElseThrow().isArrowWeighed());
+    append(new SetUpStated(check, Mass.parse("420.0 gr"), Force.parse("60 lbf"), null));
+    assertEquals(
+        Set.of(SetUp.ARROW_MASS, SetUp.DRAW_WEIGHT), standing.current().orElseThrow().weighed());
+    long declared = open("102", 1);
+    Mass roster = standing.current().orElseThrow().setUp().arrowMass();
+    append(new SetUpStated(declared, roster, Force.parse("60 lbf"), null));
+    assertFalse(standing.current().orElseThrow().isArrowWeighed());
   }
 
   @Test

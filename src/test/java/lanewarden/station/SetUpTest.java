@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.SetUpStated;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
@@ -108,12 +110,37 @@ class SetUpTest extends ClausesTest {
   @Test
   void statingTheSameFiguresAgainTakesNoVerdictBack() throws Exception {
     line.station.call("12");
+    line.station.officiating().state(new SetUpText("360", "60", ""));
     line.shoot("290 ft/s");
     assertEquals(
         "SET-UP-SAME",
         codeOf(() -> line.station.officiating().state(new SetUpText("360.0", "60 lbf", ""))));
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
-    assertEquals(List.of(), line.facts(Fact.SetUpStated.class));
+    assertEquals(1, line.facts(SetUpStated.class).size());
+  }
+
+  /** The roster's figures are what somebody wrote; a scale at the line says more. */
+  @Test
+  void onlyWhatIsTypedAtTheLineCountsAsWeighed() throws Exception {
+    line.station.call("12");
+    assertEquals(Mass.parse("360 gr"), line.check().setUp().arrowMass());
+    assertFalse(line.check().isArrowWeighed());
+    line.station.officiating().state(new SetUpText("", "61", ""));
+    assertEquals(Set.of(SetUp.DRAW_WEIGHT), line.check().weighed());
+    assertFalse(line.check().isArrowWeighed());
+    line.station.officiating().state(new SetUpText("370", "", ""));
+    assertTrue(line.check().isArrowWeighed());
+    assertEquals(Set.of(SetUp.DRAW_WEIGHT, SetUp.ARROW_MASS), line.check().weighed());
+  }
+
+  @Test
+  void weighingWhatWasDeclaredIsNewsAlsoAfterTheVerdict() throws Exception {
+    line.station.call("12");
+    line.shoot("290 ft/s");
+    line.station.officiating().state(new SetUpText("360", "", ""));
+    assertTrue(line.check().isArrowWeighed());
+    assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
+    assertEquals(2, line.facts(Fact.VerdictGiven.class).size());
   }
 
   @Test
@@ -194,7 +221,7 @@ class SetUpTest extends ClausesTest {
           codeOf(() -> line.station.officiating().state(typed)),
           typed.toString());
     }
-    assertEquals(List.of(), line.facts(Fact.SetUpStated.class));
+    assertEquals(List.of(), line.facts(SetUpStated.class));
     line.station.endCheck("enough");
     assertEquals(
         "NOBODY-AT-THE-LINE",
