@@ -17,6 +17,7 @@ import lanewarden.command.Terminal;
 import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.NoDisplayException;
 import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
 import org.jspecify.annotations.Nullable;
 
@@ -57,7 +58,7 @@ public final class Main {
   }
 
   private static Kiosk kiosk(Clock clock) {
-    AuditReport report = new AuditReport(clock);
+    AuditReport report = new AuditReport(clock, SignedPapers::of);
     return new Kiosk(
         (ledger, pdf, progress) ->
             report.write(

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import lanewarden.journal.Interpreter;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.Verification;
 
@@ -22,12 +23,15 @@ public final class AuditReport {
   private static final int PRINTED = 95;
 
   private final Clock clock;
+  private final Interpreter interpreter;
 
   /**
    * @param clock for the time the report was made
+   * @param interpreter reads anew what instruments sent
    */
-  public AuditReport(Clock clock) {
+  public AuditReport(Clock clock, Interpreter interpreter) {
     this.clock = clock;
+    this.interpreter = interpreter;
   }
 
   /**
@@ -71,7 +75,7 @@ public final class AuditReport {
     Announcer announcer = new Announcer(progress);
     announcer.say("Reading the ledger", 0);
     Destination destination = Destination.of(pdf, ledgerFile);
-    LedgerFold fold = new LedgerFold(announcer, 0, edition.named());
+    LedgerFold fold = new LedgerFold(interpreter, announcer, 0, edition.named());
     Verification verification = Verification.of(ledgerFile, List.of(), fold);
     announcer.say("Looking at every check", READ);
     Evidence evidence = fold.finish(verification);

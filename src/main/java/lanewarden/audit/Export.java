@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import lanewarden.journal.Interpreter;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.ExportedEntries;
@@ -36,8 +37,14 @@ public final class Export {
   private static final String ORGANIZER = "the organizer";
   private static final int READ = 70;
 
-  /** Exports need nothing. */
-  public Export() {}
+  private final Interpreter interpreter;
+
+  /**
+   * @param interpreter reads anew what instruments sent
+   */
+  public Export(Interpreter interpreter) {
+    this.interpreter = interpreter;
+  }
 
   /**
    * Verifies a ledger and writes everything in it. Of a ledger that is not sound, the entries that
@@ -63,13 +70,13 @@ public final class Export {
     return write(ledger, folder, false, progress);
   }
 
-  private static AuditSummary write(
+  private AuditSummary write(
       Path ledger, Path folder, boolean whole, Consumer<? super Progress> progress)
       throws LedgerException, IOException {
     Announcer announcer = new Announcer(progress);
     announcer.say("Reading the ledger", 0);
     try (ExportFolder target = ExportFolder.at(folder)) {
-      LedgerFold fold = new LedgerFold(announcer, 0);
+      LedgerFold fold = new LedgerFold(interpreter, announcer, 0);
       Verification verification = whole ? entries(ledger, fold, target) : fold(ledger, fold);
       Evidence evidence = fold.finish(verification);
       announcer.say("Writing the tables", READ);

@@ -32,6 +32,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     UNREADABLE(true, "Entries that cannot be understood"),
     /** The rule gives another outcome on the same readings. */
     VERDICT(true, "Verdicts that do not follow from the rule"),
+    /** A reading that its raw bytes do not give by the papers of its time. */
+    BYTES(true, "Readings that do not follow from what the instrument sent"),
     /** The rule decided, and no verdict was signed. */
     VERDICT_MISSING(true, "Decided by the rule, but without a signed verdict"),
     /** The rule book that should govern is another one, or has no rule for the check. */

@@ -8,6 +8,7 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Occasion;
+import lanewarden.journal.SecondReading;
 import lanewarden.journal.Standing;
 
 /**
@@ -143,6 +144,29 @@ final class InstrumentExaminer {
               + shot.reference()
               + ", but the reference was agreed to be "
               + round.began().known()
+              + ".",
+          round.number(),
+          entry);
+    }
+    confirmed(entry, round, shot);
+  }
+
+  /** Where nothing was agreed beforehand, the second instrument's own value is the reference. */
+  private void confirmed(long entry, InstrumentVerification round, Fact.VerificationShot shot) {
+    SecondReading second = shot.second();
+    if (second != null
+        && round.began().known() == null
+        && !second.speed().equals(shot.reference())) {
+      add(
+          Kind.VERIFICATION,
+          "Verification "
+              + round.number()
+              + ": shot "
+              + shot.shot()
+              + " is held against "
+              + shot.reference()
+              + ", but the second instrument measured "
+              + second.speed()
               + ".",
           round.number(),
           entry);

@@ -15,6 +15,7 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FactRefused;
 import lanewarden.journal.FrameFact;
+import lanewarden.journal.Interpreter;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.Examined;
@@ -36,6 +37,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final DrawExaminer draws = new DrawExaminer(standing, findings);
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(standing, findings);
+  private final BytesExaminer bytes;
   private final ClockExaminer clock = new ClockExaminer(findings);
   private final Openings openings = new Openings();
   private final Seals seals = new Seals();
@@ -49,15 +51,17 @@ final class LedgerFold implements Consumer<Examined> {
   private long read;
 
   /** A fold that keeps none of the entries themselves. */
-  LedgerFold(Announcer announcer, int from) {
-    this(announcer, from, false);
+  LedgerFold(Interpreter interpreter, Announcer announcer, int from) {
+    this(interpreter, announcer, from, false);
   }
 
   /**
+   * @param interpreter reads anew what instruments sent
    * @param from where in the whole this work begins
    * @param keepsEntries whether the entries themselves are wanted
    */
-  LedgerFold(Announcer announcer, int from, boolean keepsEntries) {
+  LedgerFold(Interpreter interpreter, Announcer announcer, int from, boolean keepsEntries) {
+    this.bytes = new BytesExaminer(interpreter, findings);
     this.entries = keepsEntries ? Optional.of(new Packed()) : Optional.empty();
     this.announcer = announcer;
     this.from = from;
@@ -93,6 +97,7 @@ final class LedgerFold implements Consumer<Examined> {
         station.examine(entry, fact.get());
         checks.examine(entry.sequence(), fact.get());
         instrument.examine(entry.sequence(), fact.get());
+        bytes.examine(entry.sequence(), fact.get());
         if (fact.get() instanceof Fact.DrawMade draw) {
           draws.examine(entry.sequence(), draw);
         } else if (fact.get() instanceof Fact.StationOpened opened) {
@@ -120,6 +125,7 @@ final class LedgerFold implements Consumer<Examined> {
   Evidence finish(Verification verification) {
     checks.finish();
     instrument.finish();
+    bytes.finish();
     new ProtestExaminer(standing, findings).finish();
     new UndecidedExaminer(standing, findings).finish();
     station.finish(verification.officials(), verification.organizer(), verification.suspensions());

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
+import lanewarden.journal.Interpreter;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.Verification;
@@ -27,12 +28,15 @@ public final class Slips {
   private static final String NUMBERED = "check ";
 
   private final Clock clock;
+  private final Interpreter interpreter;
 
   /**
    * @param clock for the time a slip was made
+   * @param interpreter reads anew what instruments sent
    */
-  public Slips(Clock clock) {
+  public Slips(Clock clock, Interpreter interpreter) {
     this.clock = clock;
+    this.interpreter = interpreter;
   }
 
   /**
@@ -59,7 +63,7 @@ public final class Slips {
       throws LedgerException, SlipRefused, IOException {
     Destination destination = Destination.of(pdf, ledgerFile);
     Announcer nobody = new Announcer(step -> {});
-    LedgerFold fold = new LedgerFold(nobody, 0);
+    LedgerFold fold = new LedgerFold(interpreter, nobody, 0);
     Verification verification = Verification.of(ledgerFile, List.of(), fold);
     Evidence evidence = fold.finish(verification);
     if (!verification.sound()) {

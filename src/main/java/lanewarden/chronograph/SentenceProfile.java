@@ -1,6 +1,7 @@
 package lanewarden.chronograph;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import lanewarden.written.WrittenRefused;
 
@@ -58,6 +59,32 @@ public final class SentenceProfile {
   /** The profile's whole text, as it was read. */
   public String text() {
     return text;
+  }
+
+  /**
+   * Reads a line anew that was received once: what it says by itself, whatever came before it.
+   *
+   * @param whole terminator included
+   * @param at for the reading or the refusal, whose source is {@link Source#REPLAY}
+   */
+  public Signal reread(RawBytes whole, Instant at) {
+    String characters = whole.characters();
+    String terminator = line.terminator().characters();
+    int end = characters.indexOf(terminator);
+    if (end < 0 || end + terminator.length() != characters.length() || end > line.longest()) {
+      return refused(whole, Reason.TORN, "These bytes are not one line of the instrument.", at);
+    }
+    Sentence.Outcome outcome = new Sentence(form).read(withoutTerminator(whole));
+    if (outcome instanceof Sentence.Unfit unfit) {
+      return refused(whole, unfit.reason(), unfit.words(), at);
+    }
+    Sentence.Said said = (Sentence.Said) outcome;
+    return new Signal.Heard(
+        new Reading(said.speed(), whole, Source.REPLAY, name, at, said.sequence()));
+  }
+
+  private Signal refused(RawBytes whole, Reason reason, String words, Instant at) {
+    return new Signal.Refused(new Refusal(whole, reason, words, Source.REPLAY, name, at));
   }
 
   PortSettings port() {

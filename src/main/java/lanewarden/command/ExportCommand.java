@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import lanewarden.audit.AuditSummary;
 import lanewarden.audit.Export;
 import lanewarden.station.EventFolder;
+import lanewarden.station.SignedPapers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -52,8 +53,8 @@ final class ExportCommand implements Callable<Integer> {
     Steps steps = new Steps(terminal);
     AuditSummary summary =
         forThePublic
-            ? new Export().forThePublic(file, folder, steps)
-            : new Export().whole(file, folder, steps);
+            ? new Export(SignedPapers::of).forThePublic(file, folder, steps)
+            : new Export(SignedPapers::of).whole(file, folder, steps);
     if (json) {
       terminal.result(JsonLine.of(members(summary, folder)));
     } else {

@@ -12,6 +12,7 @@ import lanewarden.audit.ReportEdition;
 import lanewarden.audit.Seal;
 import lanewarden.journal.Outcome;
 import lanewarden.station.EventFolder;
+import lanewarden.station.SignedPapers;
 import lanewarden.station.Trouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,7 +77,7 @@ final class ReportCommand implements Callable<Integer> {
     AuditSummary summary = written.summary();
     Terminal terminal = workplace.terminal();
     if (verifier.isPresent()) {
-      new Export().whole(file, verifier.get(), new Steps(terminal));
+      new Export(SignedPapers::of).whole(file, verifier.get(), new Steps(terminal));
     }
     if (json) {
       terminal.result(JsonLine.of(members(summary, pdf, edition)));

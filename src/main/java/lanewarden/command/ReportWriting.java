@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import lanewarden.audit.AuditReport;
 import lanewarden.audit.AuditSummary;
 import lanewarden.audit.ReportEdition;
+import lanewarden.station.SignedPapers;
 
 /** Writes a report and says how far it is. */
 final class ReportWriting {
@@ -18,7 +19,7 @@ final class ReportWriting {
   }
 
   AuditReport.Written write(Path ledger, Path pdf, ReportEdition edition) throws Exception {
-    return new AuditReport(workplace.here().clock())
+    return new AuditReport(workplace.here().clock(), SignedPapers::of)
         .write(ledger, pdf, edition, new Steps(workplace.terminal()));
   }
 }

@@ -9,6 +9,7 @@ import lanewarden.audit.SlipRefused;
 import lanewarden.audit.SlipSearch;
 import lanewarden.audit.Slips;
 import lanewarden.station.EventFolder;
+import lanewarden.station.SignedPapers;
 import lanewarden.station.Trouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -76,7 +77,7 @@ final class SlipCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Slips slips = new Slips(workplace.here().clock());
+    Slips slips = new Slips(workplace.here().clock(), SignedPapers::of);
     if (printers) {
       slips.printers().forEach(name -> tell("printer", name));
       return ExitCode.FINE;

@@ -320,6 +320,7 @@ public sealed interface Fact {
    * A shot of a verification, with the meaning of {@link ReadingTaken}.
    *
    * @param reference what the reference says of it, or null where that is still to be typed
+   * @param second what a second instrument in series measured, or null if there is none
    */
   record VerificationShot(
       long verification,
@@ -329,7 +330,8 @@ public sealed interface Fact {
       String source,
       String instrument,
       Instant at,
-      @Nullable Speed reference)
+      @Nullable Speed reference,
+      @Nullable SecondReading second)
       implements Fact {}
 
   /** What the second instrument showed of a shot, typed by the official. */
@@ -349,8 +351,7 @@ public sealed interface Fact {
    * The line is held: nobody is called and no verdict is given until it is lifted. The hold is
    * named by the sequence of this entry.
    *
-   * @param verification the one that was out of its limits, or null where an official holds the
-   *     line
+   * @param verification the one out of its limits, or null where an official holds the line
    * @param checks those that came to an outcome since the last good verification, in order
    */
   record LineHeld(@Nullable Long verification, String reason, List<Long> checks) implements Fact {

@@ -68,7 +68,8 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
             reading.source().word(),
             reading.instrument(),
             reading.at(),
-            reference(reading));
+            reference(reading),
+            Taking.second(reading.companion()));
     return with(shot, running.take(next, shot));
   }
 

@@ -122,7 +122,7 @@ record Taking(StationPapers papers) {
     return facts;
   }
 
-  private static @Nullable SecondReading second(@Nullable Companion companion) {
+  static @Nullable SecondReading second(@Nullable Companion companion) {
     return companion == null
         ? null
         : new SecondReading(

@@ -1,6 +1,5 @@
 package lanewarden.audit;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -8,7 +7,6 @@ import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.SetUpStated;
-import lanewarden.ledger.Verification;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import org.junit.jupiter.api.AfterEach;
@@ -65,24 +63,21 @@ abstract class ClausesLedgerTest {
     ledger.close();
   }
 
-  final AuditSummary summary() throws Exception {
-    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
-    Verification verification = Verification.of(ledger.file(), List.of(), fold);
-    return Figures.of(fold.finish(verification));
+  final Audited audited() throws Exception {
+    return Audited.of(ledger.file());
   }
 
   final List<Kind> contradictions() throws Exception {
-    return summary().contradictions().stream().map(Finding::kind).toList();
+    return audited().contradictions();
   }
 
   final List<String> words(Kind kind) throws Exception {
-    return summary().findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
+    return audited().words(kind);
   }
 
   final void assertFound(Kind kind, String part) throws Exception {
-    List<String> words = words(kind);
-    assertEquals(1, words.size(), kind + ": " + words);
-    assertTrue(words.get(0).contains(part), words.get(0));
+    String words = audited().only(kind);
+    assertTrue(words.contains(part), words);
   }
 
   final long call(String bib, String division, String grounds) throws Exception {

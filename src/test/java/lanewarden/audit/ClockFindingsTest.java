@@ -12,7 +12,6 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.ledger.Draft;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.SigningKey;
-import lanewarden.ledger.Verification;
 import lanewarden.station.SetClock;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -61,8 +60,7 @@ class ClockFindingsTest {
   }
 
   private Evidence evidence() throws Exception {
-    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
-    return fold.finish(Verification.of(file, List.of(), fold));
+    return Audited.of(file).evidence();
   }
 
   private List<Finding> found() throws Exception {

@@ -17,6 +17,7 @@ import lanewarden.journal.Fact;
 import lanewarden.ledger.ExportedEntries;
 import lanewarden.ledger.Verification;
 import lanewarden.quantity.Mass;
+import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,7 +68,7 @@ class ExportTest {
 
   @Test
   void theWholeExportHoldsProofTablesAndPage() throws Exception {
-    AuditSummary summary = new Export().whole(file, out, progress -> {});
+    AuditSummary summary = new Export(SignedPapers::of).whole(file, out, progress -> {});
     assertEquals(Set.of("checks.csv", "entries.jsonl", "readings.csv", "verify.html"), files());
     Verification found =
         ExportedEntries.verify(
@@ -80,7 +81,7 @@ class ExportTest {
 
   @Test
   void theTablesHaveARowForEachCheckAndReading() throws Exception {
-    new Export().whole(file, out, progress -> {});
+    new Export(SignedPapers::of).whole(file, out, progress -> {});
     List<List<String>> checks = read("checks.csv");
     assertEquals(4, checks.size());
     assertEquals("within", at(checks, 1, "outcome"));
@@ -105,7 +106,7 @@ class ExportTest {
 
   @Test
   void noCellBeginsAFormula() throws Exception {
-    new Export().whole(file, out, progress -> {});
+    new Export(SignedPapers::of).whole(file, out, progress -> {});
     List<String> cells = new ArrayList<>();
     for (String name : List.of("checks.csv", "readings.csv")) {
       read(name).forEach(cells::addAll);
@@ -151,7 +152,7 @@ class ExportTest {
 
   @Test
   void thePublicEditionKnowsBibAndOutcomeAndNoName() throws Exception {
-    AuditSummary summary = new Export().forThePublic(file, out, progress -> {});
+    AuditSummary summary = new Export(SignedPapers::of).forThePublic(file, out, progress -> {});
     assertTrue(summary.sound());
     assertEquals(Set.of("checks.csv", "readings.csv"), files());
     String all =
@@ -172,7 +173,7 @@ class ExportTest {
     ScriptedLedger ledger = ScriptedLedger.with(damaged, ScriptedLedger.RULES);
     ledger.check("7", "Ada Brink", "OC", "299 ft/s", "299 ft/s", "299 ft/s");
     ledger.tamperWith(8);
-    AuditSummary summary = new Export().whole(damaged, out, progress -> {});
+    AuditSummary summary = new Export(SignedPapers::of).whole(damaged, out, progress -> {});
     assertFalse(summary.sound());
     assertEquals(
         List.of(8L, 9L),
@@ -186,14 +187,17 @@ class ExportTest {
   @Test
   void whatIsThereAlreadyIsKept() throws Exception {
     Files.createDirectory(out);
-    new Export().whole(file, out, progress -> {});
+    new Export(SignedPapers::of).whole(file, out, progress -> {});
     IOException refused =
-        assertThrows(IOException.class, () -> new Export().whole(file, out, progress -> {}));
+        assertThrows(
+            IOException.class, () -> new Export(SignedPapers::of).whole(file, out, progress -> {}));
     assertTrue(refused.getMessage().contains("is no empty folder"), refused.getMessage());
     IOException nowhere =
         assertThrows(
             IOException.class,
-            () -> new Export().whole(file, folder.resolve("none/export"), progress -> {}));
+            () ->
+                new Export(SignedPapers::of)
+                    .whole(file, folder.resolve("none/export"), progress -> {}));
     assertTrue(nowhere.getMessage().contains("Make that folder first"), nowhere.getMessage());
     try (Stream<Path> inside = Files.list(folder)) {
       assertEquals(

@@ -31,10 +31,10 @@ class FigureWorthTest {
     ledger.say(
         new Fact.StationOpened(
             "Near timer",
-            "",
+            ScriptedLedger.PROFILE,
             "Lanewarden 0.4.0",
             null,
-            "station = \"A\"",
+            null,
             List.of("stated accuracy: 0.5000 m/s; accuracy ± 1 m/s (k = 2)"),
             new Place(
                 Length.parse("3 m"),
@@ -49,7 +49,7 @@ class FigureWorthTest {
             ledger.now().number(),
             ledger.now().shots().size() + 1,
             Speed.parse(speed),
-            "",
+            ScriptedLedger.bytes(speed),
             "serial port",
             "Near timer",
             ScriptedLedger.START,
@@ -124,7 +124,7 @@ class FigureWorthTest {
 
   @Test
   void whereNoAccuracyIsStatedNoReasonIsOwed() throws Exception {
-    ledger.say(new Fact.StationOpened("Near timer", "", "Lanewarden 0.4.0"));
+    ledger.say(new Fact.StationOpened("Near timer", ScriptedLedger.PROFILE, "Lanewarden 0.4.0"));
     ledger.check("201", "Ann Longbow", "LB", "57.0 m/s");
     assertFalse(report().says("No uncertainty and no probability"));
   }

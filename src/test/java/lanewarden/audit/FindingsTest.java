@@ -9,7 +9,6 @@ import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.journal.Outcome;
-import lanewarden.ledger.Verification;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,28 +29,20 @@ class FindingsTest {
     ledger.close();
   }
 
-  private AuditSummary summary() throws Exception {
-    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
-    Verification verification = Verification.of(ledger.file(), List.of(), fold);
-    return Figures.of(fold.finish(verification));
+  private Audited audited() throws Exception {
+    return Audited.of(ledger.file());
   }
 
   private List<Kind> contradictions() throws Exception {
-    return summary().contradictions().stream().map(Finding::kind).toList();
+    return audited().contradictions();
   }
 
   private String words(Kind kind) throws Exception {
-    List<String> words =
-        summary().findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
-    assertEquals(1, words.size(), kind + ": " + words);
-    return words.get(0);
+    return audited().only(kind);
   }
 
   private List<Long> entries(Kind kind) throws Exception {
-    return summary().findings().stream()
-        .filter(f -> f.kind() == kind)
-        .flatMap(f -> f.entries().stream())
-        .toList();
+    return audited().entries(kind);
   }
 
   private void shoot(String... speeds) throws Exception {
@@ -97,11 +88,7 @@ class FindingsTest {
     ledger.verdict();
     ledger.close(null);
     assertEquals(List.of(Kind.VERDICT), contradictions());
-    List<String> back =
-        summary().findings().stream()
-            .filter(f -> f.kind() == Kind.TAKEN_BACK)
-            .map(Finding::words)
-            .toList();
+    List<String> back = audited().words(Kind.TAKEN_BACK);
     assertEquals(2, back.size(), back.toString());
     assertTrue(back.get(0).contains("when a reading was declared void"), back.get(0));
     assertTrue(back.get(1).contains("in the place of “within” (no figures)"), back.get(1));
@@ -162,7 +149,7 @@ class FindingsTest {
             ledger.now().standing()));
     ledger.close(null);
     assertEquals(List.of(Kind.RULE, Kind.RULE), contradictions());
-    assertTrue(summary().findings().get(1).words().contains("does not hold (abababababab…)"));
+    assertTrue(audited().findings().get(1).words().contains("does not hold (abababababab…)"));
   }
 
   @Test
@@ -277,6 +264,6 @@ class FindingsTest {
     shoot("190.2 ft/s");
     ledger.verdict();
     ledger.close(null);
-    assertEquals(List.of(), summary().findings());
+    assertEquals(List.of(), audited().findings());
   }
 }

@@ -156,11 +156,12 @@ class InstrumentFindingsTest extends InstrumentLedgerTest {
             round,
             number,
             Speed.parse("296.5 ft/s"),
-            "",
+            ScriptedLedger.bytes("296.5 ft/s"),
             "typed",
             "gate timer",
             Instant.EPOCH,
-            BOW));
+            BOW,
+            null));
   }
 
   private void link(String state) throws Exception {

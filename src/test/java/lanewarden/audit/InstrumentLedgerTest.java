@@ -1,13 +1,10 @@
 package lanewarden.audit;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import lanewarden.audit.Finding.Kind;
 import lanewarden.journal.Fact;
-import lanewarden.ledger.Verification;
 import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -33,20 +30,15 @@ abstract class InstrumentLedgerTest {
   }
 
   List<Finding> findings() throws Exception {
-    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
-    Verification verification = Verification.of(ledger.file(), List.of(), fold);
-    return Figures.of(fold.finish(verification)).findings();
+    return Audited.of(ledger.file()).findings();
   }
 
   List<Kind> kinds() throws Exception {
-    return findings().stream().map(Finding::kind).toList();
+    return Audited.of(ledger.file()).kinds();
   }
 
   String words(Kind kind) throws Exception {
-    List<String> words =
-        findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
-    assertEquals(1, words.size(), kind + ": " + words);
-    return words.get(0);
+    return Audited.of(ledger.file()).only(kind);
   }
 
   void plan(boolean beforeOpening, Integer every, boolean atEnd) throws Exception {
@@ -79,11 +71,12 @@ abstract class InstrumentLedgerTest {
             round,
             number,
             Speed.parse(speed),
-            "",
+            ScriptedLedger.bytes(speed),
             "serial port",
             "gate timer",
             Instant.EPOCH,
-            reference));
+            reference,
+            null));
   }
 
   long verify(boolean passed, String... speeds) throws Exception {

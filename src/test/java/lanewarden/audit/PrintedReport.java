@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import lanewarden.station.SignedPapers;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -25,7 +26,7 @@ record PrintedReport(Path pdf, AuditSummary summary, List<Progress> progress, St
   }
 
   static AuditReport report() {
-    return new AuditReport(Clock.fixed(MADE, ZoneOffset.UTC));
+    return new AuditReport(Clock.fixed(MADE, ZoneOffset.UTC), SignedPapers::of);
   }
 
   /** All text, with every run of white space drawn together: lines break where they may. */

@@ -15,8 +15,8 @@ import lanewarden.journal.ProtestFact.Answer;
 import lanewarden.journal.ProtestFact.Cause;
 import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
-import lanewarden.ledger.Verification;
 import lanewarden.quantity.Speed;
+import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,21 +41,16 @@ class ProtestFindingsTest {
     ledger.close();
   }
 
-  private AuditSummary summary() throws Exception {
-    LedgerFold fold = new LedgerFold(new Announcer(progress -> {}), 0);
-    Verification verification = Verification.of(ledger.file(), List.of(), fold);
-    return Figures.of(fold.finish(verification));
+  private Audited audited() throws Exception {
+    return Audited.of(ledger.file());
   }
 
   private List<Kind> contradictions() throws Exception {
-    return summary().contradictions().stream().map(Finding::kind).toList();
+    return audited().contradictions();
   }
 
   private String only(Kind kind) throws Exception {
-    List<String> words =
-        summary().findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
-    assertEquals(1, words.size(), kind + ": " + words);
-    return words.get(0);
+    return audited().only(kind);
   }
 
   /** A longbow over by every shot: the rule leaves it to a judge. */
@@ -89,7 +84,7 @@ class ProtestFindingsTest {
 
   private String slip(long check) throws Exception {
     Path pdf = folder.resolve("slip.pdf");
-    new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC))
+    new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC), SignedPapers::of)
         .write(ledger.file(), String.valueOf(check), pdf);
     String text = PrintedReport.textOf(pdf);
     assertEquals(List.of(), Stream.of("Thackerby", "glared").filter(text::contains).toList());
@@ -140,7 +135,7 @@ class ProtestFindingsTest {
         only(Kind.RULED));
     assertEquals(
         List.of(protest, over, beside, ruling),
-        summary().findings().stream()
+        audited().findings().stream()
             .filter(f -> f.kind() == Kind.RULED)
             .findFirst()
             .orElseThrow()
@@ -206,7 +201,7 @@ class ProtestFindingsTest {
     rule(judge, protest, Answer.DISMISSED, over);
     recheck(protest, "401", "57.8 m/s");
     List<String> found =
-        summary().findings().stream()
+        audited().findings().stream()
             .filter(f -> f.kind() == Kind.RECHECK)
             .map(Finding::words)
             .toList();
@@ -230,7 +225,7 @@ class ProtestFindingsTest {
             + " (bib 401, Edwin Thackerby), division: OC in the place of LB, because “entered as"
             + " open compound”. Two persons signed it.",
         only(Kind.CORRECTED));
-    assertEquals(2, summary().findings().stream().filter(f -> f.kind() == Kind.TAKEN_BACK).count());
+    assertEquals(2, audited().findings().stream().filter(f -> f.kind() == Kind.TAKEN_BACK).count());
   }
 
   @Test

@@ -8,8 +8,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -93,7 +91,7 @@ class PublicReportTest {
 
   private Path write(Path ledger, boolean named) throws Exception {
     Path pdf = folder.resolve("report.pdf");
-    new AuditReport(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC))
+    PrintedReport.report()
         .write(
             ledger, pdf, new ReportEdition(named, Optional.empty(), Optional.empty()), step -> {});
     return pdf;

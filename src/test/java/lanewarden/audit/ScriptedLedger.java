@@ -65,6 +65,36 @@ final class ScriptedLedger implements AutoCloseable {
       rechecks = 0
       """;
 
+  /** An instrument that writes a speed as people do, one a line. */
+  static final String PROFILE =
+      """
+      format = 1
+      name = "gate timer"
+      [port]
+      baud = 9600
+      data_bits = 8
+      parity = "none"
+      stop_bits = 1
+      flow = "none"
+      [line]
+      terminator = "\\r\\n"
+      longest = 80
+      silence_ms = 250
+      quiet_ms = 300
+      [sentence]
+      pattern = '(?<speed>[0-9.]+) (?<unit>ft/s|m/s)'
+      checksum = "none"
+      least = "10 ft/s"
+      most = "900 ft/s"
+      apart_ms = 100
+      [[unit]]
+      word = "ft/s"
+      means = "ft/s"
+      [[unit]]
+      word = "m/s"
+      means = "m/s"
+      """;
+
   private final StepClock clock = new StepClock(START);
   private final SigningKey organizer = SigningKey.generate(new SecureRandom());
   private final SigningKey official = SigningKey.generate(new SecureRandom());
@@ -84,7 +114,7 @@ final class ScriptedLedger implements AutoCloseable {
     made.adopt(rules);
     made.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), "bib,name,division\n"));
     made.say(new Fact.OfficialSignedIn(OFFICIAL));
-    made.say(new Fact.StationOpened("gate timer", "", "Lanewarden 0.1.0"));
+    made.say(new Fact.StationOpened("gate timer", PROFILE, "Lanewarden 0.1.0"));
     return made;
   }
 
@@ -180,11 +210,16 @@ final class ScriptedLedger implements AutoCloseable {
             check,
             now().shots().size() + 1,
             Speed.parse(speed),
-            Base64.getEncoder().encodeToString((speed + "\r\n").getBytes(StandardCharsets.UTF_8)),
+            bytes(speed),
             source,
             "gate timer",
             clock.instant(),
             null));
+  }
+
+  /** The bytes in which its instrument sends a speed, as a reading keeps them. */
+  static String bytes(String speed) {
+    return Base64.getEncoder().encodeToString((speed + "\r\n").getBytes(StandardCharsets.UTF_8));
   }
 
   long declareVoid(long reading, String reason) throws Exception {

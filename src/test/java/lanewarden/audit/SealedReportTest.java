@@ -10,9 +10,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +62,7 @@ class SealedReportTest {
 
   private AuditReport.Written write(Path ledger, Path pdf, TimeStampAuthority authority)
       throws Exception {
-    return new AuditReport(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC))
+    return PrintedReport.report()
         .write(
             ledger,
             pdf,

@@ -19,6 +19,7 @@ import javax.print.DocFlavor;
 import javax.print.StreamPrintService;
 import javax.print.StreamPrintServiceFactory;
 import lanewarden.ledger.PrintedHead;
+import lanewarden.station.SignedPapers;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -39,7 +40,7 @@ class SlipsTest {
   }
 
   private Slips.Written write(ScriptedLedger ledger, String which) throws Exception {
-    return new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC))
+    return new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC), SignedPapers::of)
         .write(ledger.file(), which, pdf());
   }
 

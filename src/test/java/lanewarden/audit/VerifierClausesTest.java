@@ -20,6 +20,7 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
+import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,7 +89,7 @@ class VerifierClausesTest {
         }
       }
     }
-    new Export().whole(ledgerFile, export, progress -> {});
+    new Export(SignedPapers::of).whole(ledgerFile, export, progress -> {});
     return export;
   }
 

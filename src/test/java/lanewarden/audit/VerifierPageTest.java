@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Outcome;
 import lanewarden.rules.RuleBook;
+import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -45,7 +46,8 @@ class VerifierPageTest {
       head = ledger.head().shortForm();
       organizer = ledger.organizerThumbprint();
     }
-    new Export().whole(shared.resolve("event.ledger"), shared.resolve("export"), p -> {});
+    new Export(SignedPapers::of)
+        .whole(shared.resolve("event.ledger"), shared.resolve("export"), p -> {});
     lines = List.of(Files.readString(shared.resolve("export/entries.jsonl")).split("\n"));
     browser = HeadlessBrowser.start(found.get());
   }
@@ -262,7 +264,7 @@ class VerifierPageTest {
       }
       ledger.verdict(Outcome.WITHIN, "mean 300 ft/s");
     }
-    new Export().whole(file, folder.resolve("export"), p -> {});
+    new Export(SignedPapers::of).whole(file, folder.resolve("export"), p -> {});
     Told told = openText(Files.readString(folder.resolve("export/entries.jsonl")));
     assertEquals("✓Sound: every signature and every link holds.", told.answers().get(0));
     assertTrue(told.answers().get(1).startsWith("✕1 verdict does not follow"), told.toString());

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import lanewarden.journal.Outcome;
+import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,7 +29,7 @@ class VerifierPicturesTest {
       ledger.verdict(Outcome.WITHIN, "mean 300 ft/s");
     }
     Path export = folder.resolve("export");
-    new Export().whole(file, export, progress -> {});
+    new Export(SignedPapers::of).whole(file, export, progress -> {});
     Path entries = export.resolve("entries.jsonl");
     List<String> lines = Files.readAllLines(entries);
     Path faulty = folder.resolve("faulty.jsonl");

@@ -19,6 +19,8 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import lanewarden.audit.AuditSummary;
+import lanewarden.audit.Export;
 import lanewarden.chronograph.PseudoTerminal;
 import lanewarden.chronograph.SeriesInstrument;
 import lanewarden.chronograph.SimulatedInstrument;
@@ -124,6 +126,7 @@ class SeriesLineTest {
                         Base64.getDecoder().decode(second.raw()), StandardCharsets.US_ASCII));
               });
     }
+    assertEveryReadingFollowsFromItsBytes();
   }
 
   @Test
@@ -169,6 +172,13 @@ class SeriesLineTest {
       LineView lost = await(station, view -> view.link() == LineView.Link.LOST);
       assertTrue(lost.linkWords().contains("Plain decimal, simulated is lost"), lost.linkWords());
     }
+  }
+
+  private void assertEveryReadingFollowsFromItsBytes() throws Exception {
+    AuditSummary audit =
+        new Export(SignedPapers::of)
+            .forThePublic(event.ledger(), here.resolve("tables"), progress -> {});
+    assertEquals(List.of(), audit.contradictions());
   }
 
   private void planAgainstTheSecond() throws Exception {
@@ -227,6 +237,7 @@ class SeriesLineTest {
           after.refused().orElseThrow().reason(),
           "once it is over, the two must agree again");
     }
+    assertEveryReadingFollowsFromItsBytes();
   }
 
   @Test
