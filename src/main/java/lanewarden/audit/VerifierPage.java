@@ -18,7 +18,15 @@ import java.util.Objects;
 final class VerifierPage {
   /** Each part may use what stands in the ones before it. */
   private static final List<String> PARTS =
-      List.of("exact.js", "toml.js", "rule.js", "entries.js", "chain.js", "checks.js", "page.js");
+      List.of(
+          "exact.js",
+          "toml.js",
+          "rule.js",
+          "entries.js",
+          "chain.js",
+          "docket.js",
+          "checks.js",
+          "page.js");
 
   private VerifierPage() {}
 

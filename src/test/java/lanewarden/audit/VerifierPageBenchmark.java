@@ -29,7 +29,10 @@ final class VerifierPageBenchmark {
           "window.longest = 0; window.frame = performance.now();"
               + "(function look() { const now = performance.now();"
               + "window.longest = Math.max(window.longest, now - window.frame);"
-              + "window.frame = now; requestAnimationFrame(look); })();");
+              + "window.frame = now; requestAnimationFrame(look); })();"
+              + "window.task = 0; new PerformanceObserver(seen => seen.getEntries().forEach(one =>"
+              + " window.task = Math.max(window.task, one.duration)))"
+              + ".observe({ entryTypes: ['longtask'] });");
       long start = System.nanoTime();
       browser.choose(file);
       browser.await("!document.getElementById('found').hidden", PATIENCE);
@@ -38,12 +41,13 @@ final class VerifierPageBenchmark {
       double shown = (System.nanoTime() - start) / NANOS;
       System.out.printf(
           "%d entries, %d bytes: verified in %.1f s, all shown in %.1f s,"
-              + " longest without a frame %.0f ms: %s%n",
+              + " longest without a frame %.0f ms, longest task %.0f ms: %s%n",
           most,
           Files.size(file),
           verified,
           shown,
           browser.evaluate("window.longest").asDouble(),
+          browser.evaluate("window.task").asDouble(),
           browser.evaluate("document.getElementById('answers').innerText").asText());
     }
     Files.delete(file);

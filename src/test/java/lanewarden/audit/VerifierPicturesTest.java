@@ -7,6 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.ProtestFact;
+import lanewarden.journal.ProtestFact.Answer;
+import lanewarden.journal.ProtestFact.Cause;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SigningKey;
 import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -27,6 +32,17 @@ class VerifierPicturesTest {
       ledger.read("310 ft/s");
       ledger.read("310 ft/s");
       ledger.verdict(Outcome.WITHIN, "mean 300 ft/s");
+      ledger.close(null);
+      long check = ledger.now().number();
+      ledger.say(
+          new ProtestFact.ProtestFiled(
+              check, Cause.PROTEST, "captain of the Greens", "looked fast"));
+      long protest = ledger.head().sequence();
+      SigningKey judge = ledger.enrol("Judge Elm", Role.JUDGE);
+      ledger.sayAs(
+          judge,
+          new ProtestFact.ProtestRuled(protest, Answer.DISMISSED, check, "none", "as measured"));
+      ledger.say(ProtestFact.CorrectionMade.ofBib(check, "778", "Ada Brink", "misread"));
     }
     Path export = folder.resolve("export");
     new Export(SignedPapers::of).whole(file, export, progress -> {});
@@ -39,13 +55,14 @@ class VerifierPicturesTest {
     changed.set(80, changed.get(81));
     Files.writeString(faulty, String.join("\n", changed) + "\n");
     try (HeadlessBrowser browser = HeadlessBrowser.start(HeadlessBrowser.find().orElseThrow())) {
-      for (int[] size : new int[][] {{1280, 800}, {1920, 1080}}) {
+      for (int[] size : new int[][] {{1280, 800}, {390, 844}}) {
         for (Path each : List.of(entries, faulty)) {
           browser.open(export.resolve("verify.html"), size[0], size[1]);
           browser.choose(each);
           browser.await("document.body.dataset.state === 'done'");
           String name = each.equals(faulty) ? "faulty" : "sound";
-          for (String part : List.of("choose", "answer-title", "findings-title", "checks-title")) {
+          for (String part :
+              List.of("choose", "answer-title", "findings-title", "cases-title", "checks-title")) {
             browser.evaluate("document.getElementById('" + part + "').scrollIntoView()");
             Path picture = pictures.resolve("verify-%s-%s-%d.png".formatted(name, part, size[0]));
             assertTrue(Files.size(Files.write(picture, browser.picture())) > 0);

@@ -5,6 +5,7 @@ class Chain {
     this.faults = [];
     this.findings = [];
     this.officials = new Map();
+    this.judges = new Set();
     this.keys = new Map();
     this.hashes = new Map();
     this.kinds = new Map();
@@ -24,7 +25,7 @@ class Chain {
   /** Tries everything about a line that needs no neighbour; the key is found by its thumbprint. */
   async examine(entry) {
     if (entry.jws !== undefined) {
-      entry.hash = await sha256(toUtf8(entry.jws));
+      entry.hash = await sha256(entry.jws);
     }
     const key = this.keys.get(entry.signer);
     if (key !== undefined && entry.signed !== undefined) {
@@ -64,7 +65,7 @@ class Chain {
     }
     this.link = entry.hash === undefined ? undefined : toBase64Url(entry.hash);
     if (entry.hash !== undefined) {
-      const short = toHex(entry.hash).slice(0, 12);
+      const short = toHex(entry.hash.subarray(0, 6));
       this.hashes.set(seq, short);
       this.head = { seq, short };
     }
@@ -145,6 +146,9 @@ class Chain {
         this.fault(seq, `Entry ${seq} enrols a key that may sign already.`);
       } else {
         this.officials.set(entry.names.thumbprint, { name: body.name, role: body.role, enrolled: true, since: seq });
+        if (body.role === "judge") {
+          this.judges.add(entry.names.thumbprint);
+        }
       }
     }
   }

@@ -3,13 +3,25 @@
 /** Kinds of entries that this page looks into; all others are counted and named. */
 const SET_UP = ["arrowMass", "drawWeight", "certifiedDrawWeight", "drawLength", "braceHeight"];
 
+/** Who signed one of these for a check does not rule on it. */
+const SIGNED_AT_THE_LINE = new Set([
+  "check-opened",
+  "set-up-stated",
+  "condition-ticked",
+  "reading-taken",
+  "reading-voided",
+  "reading-kept",
+  "verdict-given",
+  "check-closed",
+]);
+
 class Checks {
-  constructor(findings) {
-    this.findings = findings;
+  constructor(chain) {
+    this.findings = chain.findings;
     this.books = new Map();
     this.inForce = undefined;
     this.checks = new Map();
-    this.corrections = new Map();
+    this.docket = new Docket(chain, this.checks);
     this.rows = [];
   }
 
@@ -25,6 +37,9 @@ class Checks {
     }
     try {
       act.call(this, entry, entry.says.body);
+      if (SIGNED_AT_THE_LINE.has(entry.says.kind)) {
+        this.docket.note(entry.says.body.check ?? entry.seq, entry.signer);
+      }
     } catch (wrong) {
       this.find(entry, `it cannot be understood (${wrong.message})`);
     }
@@ -63,8 +78,12 @@ class Checks {
 
   "on check-opened"(entry, body) {
     const setUp = Object.fromEntries(SET_UP.map((name) => [name, body[name]]));
-    const { bib, name, division } = body;
-    this.checks.set(entry.seq, { number: entry.seq, bib, name, division, setUp, book: this.inForce, ticked: new Set(), shots: [], faulty: !entry.sound });
+    const { bib, name, division, protest } = body;
+    this.checks.set(entry.seq, { number: entry.seq, bib, name, division, protest, closed: false, setUp, book: this.inForce, ticked: new Set(), shots: [], faulty: !entry.sound });
+    const wrong = protest === undefined ? undefined : this.docket.rechecked(entry.seq, protest);
+    if (wrong !== undefined) {
+      this.find(entry, wrong);
+    }
   }
 
   "on set-up-stated"(entry, body) {
@@ -92,17 +111,44 @@ class Checks {
     this.shot(body).impossible ||= body.kind === "impossible";
   }
 
+  "on reading-kept"(entry, body) {
+    this.shot(body);
+  }
+
+  "on check-closed"(entry, body) {
+    this.check(body.check).closed = true;
+  }
+
+  "on protest-filed"(entry, body) {
+    this.check(body.check);
+    this.docket.filed(entry, body);
+  }
+
+  "on protest-ruled"(entry, body) {
+    this.noEffect(entry, "ruling", this.docket.ruled(entry, body));
+  }
+
   "on correction-made"(entry, body) {
-    this.corrections.set(entry.seq, { ...body, signer: entry.signer });
+    this.check(body.check);
+    this.docket.corrected(entry, body);
+  }
+
+  /** What has an objection against it changes nothing, though it be well signed. */
+  noEffect(entry, what, against) {
+    if (against !== undefined) {
+      this.find(entry, `the ${what} has no effect: ${against}`);
+    }
+    return against !== undefined;
   }
 
   /** A correction takes effect when another key than the one that made it confirms it. */
   "on correction-confirmed"(entry, body) {
-    const made = this.corrections.get(body.correction);
-    if (made === undefined || made.signer === entry.signer) {
-      throw new Error(`there is no correction ${body.correction} of somebody else`);
-    }
+    const made = this.docket.correction(body.correction);
     const check = this.check(made.check);
+    const divisions = this.books.get(check.book)?.divisions;
+    if (this.noEffect(entry, "confirmation", this.docket.confirmed(entry, made, check, divisions))) {
+      return;
+    }
     if (made.what === "bib") {
       Object.assign(check, { bib: made.bib, name: made.name });
       return;

@@ -2,7 +2,11 @@
 
 const BASE64URL = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
 const UTF8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
-const toUtf8 = (text) => new TextEncoder().encode(text);
+const ENCODER = new TextEncoder();
+const toUtf8 = (text) => ENCODER.encode(text);
+const START = '{"jws":"'.length;
+const DOT = 0x2e;
+const QUOTE = 0x22;
 
 /** The bytes of a canonical base64url text without padding; nothing where it is none. */
 function bytesOf(text) {
@@ -121,14 +125,14 @@ function readLine(bytes, number) {
     entry.faults.push("does not have the form of an exported entry");
     return entry;
   }
-  entry.jws = jws[1];
-  const parts = entry.jws.split(".");
+  entry.jws = bytes.subarray(START, bytes.indexOf(QUOTE, START));
+  const parts = jws[1].split(".");
   const [header, payload, signature] = parts.map(bytesOf);
   if (parts.length !== 3 || header === undefined || payload === undefined || signature?.length !== 64) {
     entry.faults.push("is no signed entry: it does not have three parts in base64url, the last of 64 bytes");
     return entry;
   }
-  entry.signed = toUtf8(`${parts[0]}.${parts[1]}`);
+  entry.signed = entry.jws.subarray(0, entry.jws.lastIndexOf(DOT));
   entry.signature = signature;
   const kid = /^\{"alg":"EdDSA","kid":"([^]{43})"\}$/.exec(String.fromCharCode(...header));
   if (kid === null) {
@@ -165,9 +169,9 @@ async function* linesOf(file) {
       start = end + 1;
     }
     rest = bytes.subarray(start);
-    yield { lines, done: Math.min(at + piece, file.size), whole: true };
+    yield { lines, whole: true };
   }
   if (rest.length > 0) {
-    yield { lines: [rest], done: file.size, whole: false };
+    yield { lines: [rest], whole: false };
   }
 }

@@ -1,8 +1,10 @@
 // The page: takes the file, shows how far it is, and what was found.
 
 const at = (id) => document.getElementById(id);
-const BATCH = 200;
-const ROWS_AT_ONCE = 500;
+/** So many milliseconds of work at a time, and so many entries: the page answers in between. */
+const SLICE = 40;
+const MOST_IN_FLIGHT = 200;
+const ROWS_AT_ONCE = 200;
 const SHAPES = { within: "✓", over: "✕", "not decided": "?", "not admitted": "–" };
 const COLOURS = { within: "good", over: "wrong" };
 let chain;
@@ -17,45 +19,65 @@ function element(name, style, ...inside) {
   return made;
 }
 
-const pause = () => new Promise((go) => setTimeout(go));
+// A message comes at once, where a timer in a loop is kept waiting.
+const turn = new MessageChannel();
+const pause = () =>
+  new Promise((go) => {
+    turn.port1.onmessage = go;
+    turn.port2.postMessage("");
+  });
 const count = (number, one, many = `${one}s`) => `${number.toLocaleString("en")} ${number === 1 ? one : many}`;
+
+/** Reads lines for one slice of time and lets the browser try each; where the next slice begins. */
+async function slice(lines, from, number, found) {
+  const until = performance.now() + SLICE;
+  const most = Math.min(lines.length, from + MOST_IN_FLIGHT);
+  const tried = [];
+  do {
+    const entry = readLine(lines[from + tried.length], number + tried.length + 1);
+    await found.note(entry);
+    if (entry.says?.kind === "rule-book-adopted") {
+      entry.digest = toHex(await sha256(toUtf8(String(entry.says.body.text))));
+    }
+    tried.push(found.examine(entry));
+  } while (from + tried.length < most && performance.now() < until);
+  return Promise.all(tried);
+}
 
 /** Reads and tries the whole file. */
 async function verify(file) {
   const found = new Chain();
-  const checks = new Checks(found.findings);
+  const checks = new Checks(found);
   let number = 0;
-  for await (const { lines, done, whole } of linesOf(file)) {
-    for (let from = 0; from < lines.length; from += BATCH) {
-      const batch = lines.slice(from, from + BATCH).map((line) => readLine(line, ++number));
-      for (const entry of batch) {
-        await found.note(entry);
-        if (entry.says?.kind === "rule-book-adopted") {
-          entry.digest = toHex(await sha256(toUtf8(String(entry.says.body.text))));
-        }
-      }
-      await Promise.all(batch.map((entry) => found.examine(entry)));
-      for (const entry of batch) {
+  let bytes = 0;
+  for await (const { lines, whole } of linesOf(file)) {
+    for (let from = 0; from < lines.length; ) {
+      const entries = await slice(lines, from, number, found);
+      for (const entry of entries) {
         found.judge(entry);
         checks.take(entry);
+        bytes += lines[from++].length + 1;
       }
+      number += entries.length;
       at("count").textContent = count(number, "entry", "entries");
+      at("progress").value = bytes / file.size;
       await pause();
     }
     if (!whole) {
       found.fault(found.expected - 1, `Line ${number} does not end: the file was cut there.`);
     }
-    at("progress").value = done / file.size;
   }
   if (number === 0) {
     found.fault(0, "The file holds no entry, not even the first.");
   }
-  return { found, rows: checks.rows };
+  return { found, rows: checks.rows, docket: checks.docket };
 }
 
-function answer(good, word, words) {
-  const line = element("li", good ? "good" : "wrong");
-  const shape = element("span", "shape", good ? "✓" : "✕");
+const LOOKS = { good: "✓", wrong: "✕", open: "?" };
+
+function answer(look, word, words) {
+  const line = element("li", look);
+  const shape = element("span", "shape", LOOKS[look]);
   shape.ariaHidden = "true";
   line.append(shape, element("span", "", element("b", "", word), ` ${words}`));
   return line;
@@ -73,15 +95,26 @@ function onPaper(found) {
   try {
     faults = faults.concat(found.against(heads));
   } catch (formless) {
-    answers.push(answer(false, "Not compared:", formless.message));
+    answers.push(answer("wrong", "Not compared:", formless.message));
   }
   if (faults.length > 0) {
-    answers.push(answer(false, "Not as on paper:", faults.map((one) => one.words).join(" ")));
+    answers.push(answer("wrong", "Not as on paper:", faults.map((one) => one.words).join(" ")));
   } else if (answers.length === 0 && (published !== "" || heads !== "")) {
     const what = [published === "" ? "" : "the organizer’s thumbprint", heads === "" ? "" : "every head"];
-    answers.push(answer(true, "As on paper:", `${what.filter((one) => one !== "").join(" and ")} agrees.`));
+    answers.push(answer("good", "As on paper:", `${what.filter((one) => one !== "").join(" and ")} agrees.`));
   }
   return { answers, faults };
+}
+
+/** How many protests and corrections there are, and of how many nothing came yet. */
+function onDocket() {
+  const all = chain.docket.words();
+  if (all.length === 0) {
+    return [];
+  }
+  const open = all.filter((one) => one.open).length;
+  const many = count(all.length, "protest or correction", "protests and corrections");
+  return [answer(open === 0 ? "good" : "open", `${many}:`, open === 0 ? "each ruled by a judge, or confirmed with a second key; told below." : `${open} without effect yet; told below.`)];
 }
 
 function showAnswers() {
@@ -93,21 +126,23 @@ function showAnswers() {
   const sound = chain.found.faults.length === 0;
   const answers = [
     sound
-      ? answer(true, "Sound:", "every signature and every link holds.")
-      : answer(false, "Not sound:", `${count(chain.found.faults.length, "fault")}, listed below.`),
+      ? answer("good", "Sound:", "every signature and every link holds.")
+      : answer("wrong", "Not sound:", `${count(chain.found.faults.length, "fault")}, listed below.`),
     ...(differ > 0
-      ? [answer(false, `${count(differ, "verdict does", "verdicts do")} not follow`, "from the signed readings and rule; listed below.")]
+      ? [answer("wrong", `${count(differ, "verdict does", "verdicts do")} not follow`, "from the signed readings and rule; listed below.")]
       : []),
     ...(follow > 0
-      ? [answer(true, count(follow, "verdict follows", "verdicts follow"), "from the signed readings and rule.")]
+      ? [answer("good", count(follow, "verdict follows", "verdicts follow"), "from the signed readings and rule.")]
       : []),
-    ...(unknown > 0 ? [answer(false, `${count(unknown, "verdict")} not computed:`, "the table says why.")] : []),
+    ...(unknown > 0 ? [answer("wrong", `${count(unknown, "verdict")} not computed:`, "the table says why.")] : []),
+    ...onDocket(),
     ...paper.answers,
   ];
   at("answers").replaceChildren(...answers);
   at("spoken").textContent = answers.map((one) => one.lastChild.textContent).join(" ");
   showList("fault", faults);
   showList("finding", chain.found.findings);
+  showList("case", chain.docket.words());
 }
 
 function showList(what, all) {
@@ -160,7 +195,7 @@ function readings(shots) {
 function verdictRow(row) {
   const differs = row.unknown === undefined && row.outcome !== row.signed;
   const line = element("tr", differs ? "differs" : "");
-  const notes = [...(row.notes ?? [])];
+  const notes = [...(row.notes ?? []), chain.docket.place(row.check)];
   if (row.faulty) {
     notes.push("rests on faulty entries");
   }
@@ -198,7 +233,7 @@ function showMore() {
 }
 
 function refuse(words) {
-  at("answers").replaceChildren(answer(false, "Nothing was verified.", words));
+  at("answers").replaceChildren(answer("wrong", "Nothing was verified.", words));
   at("spoken").textContent = words;
   at("found").hidden = false;
   document.body.dataset.state = "refused";

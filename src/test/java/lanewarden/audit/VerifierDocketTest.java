@@ -1,0 +1,176 @@
+package lanewarden.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.util.List;
+import lanewarden.journal.Fact;
+import lanewarden.journal.ProtestFact;
+import lanewarden.journal.ProtestFact.Answer;
+import lanewarden.journal.ProtestFact.Cause;
+import lanewarden.journal.ProtestFact.CorrectionConfirmed;
+import lanewarden.journal.ProtestFact.CorrectionMade;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SigningKey;
+import lanewarden.quantity.Speed;
+import lanewarden.station.SignedPapers;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What the page computes of protests, rulings and corrections, beside what the audit finds. */
+class VerifierDocketTest extends PageInBrowser {
+  private ScriptedLedger ledger;
+  private SigningKey judge;
+  private SigningKey other;
+
+  @BeforeEach
+  void open() throws Exception {
+    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
+    judge = ledger.enrol("Judge Elm", Role.JUDGE);
+    other = ledger.enrol("Wim Ezra", Role.OFFICIAL);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    ledger.close();
+  }
+
+  private Told verified() throws Exception {
+    new Export(SignedPapers::of).whole(ledger.file(), folder.resolve("export"), p -> {});
+    return openText(Files.readString(folder.resolve("export/entries.jsonl")));
+  }
+
+  private static List<String> cases() throws Exception {
+    return texts("#cases li");
+  }
+
+  private long over() throws Exception {
+    return ledger.check("401", "Edwin Thackerby", "LB", "58.2 m/s", "58.3 m/s", "58.4 m/s");
+  }
+
+  private long file(long check) throws Exception {
+    return ledger.say(
+        new ProtestFact.ProtestFiled(check, Cause.PROTEST, "Edwin Thackerby", "the gate glared"));
+  }
+
+  private long recheck(long protest, String speed) throws Exception {
+    long number =
+        ledger.open(
+            new Fact.CheckOpened(
+                "401", "Edwin Thackerby", "LB", 1, null, null, null, null, null, null, protest));
+    ledger.read(speed);
+    ledger.verdict();
+    ledger.close(null);
+    return number;
+  }
+
+  private long rule(SigningKey key, long protest, Answer answer, long stands) throws Exception {
+    return ledger.sayAs(
+        key, new ProtestFact.ProtestRuled(protest, answer, stands, "shoots on", "it was within"));
+  }
+
+  @Test
+  void whichCheckCountsAfterARulingIsToldInWordsAndBesideEachVerdict() throws Exception {
+    long over = over();
+    long protest = file(over);
+    long beside = recheck(protest, "57.9 m/s");
+    long ruling = rule(judge, protest, Answer.UPHELD, beside);
+    Told told = verified();
+    assertEquals(List.of(), told.findings());
+    assertEquals(
+        "✓1 protest or correction: each ruled by a judge, or confirmed with a second key; told"
+            + " below.",
+        told.answers().get(2));
+    assertEquals(
+        List.of(
+            "Protest %d against check %d (bib 401, over), filed by Edwin Thackerby. Rechecked: check %d (bib 401, within). Upheld by Judge Elm (entry %d), a judge who signed nothing of these checks: check %d counts."
+                .formatted(protest, over, beside, ruling, beside)),
+        cases());
+    List<String> notes = texts("#checks tbody td:last-child .note");
+    assertEquals(
+        List.of(
+            "does not count: check %d does (ruling %d)".formatted(beside, ruling),
+            "recheck beside check %d: counts in its place (ruling %d)".formatted(over, ruling)),
+        notes);
+  }
+
+  @Test
+  void whatHasNoEffectIsNamedWithItsReason() throws Exception {
+    long over = over();
+    long protest = file(over);
+    long early = rule(judge, protest, Answer.UPHELD, 1);
+    long beside = recheck(protest, "57.9 m/s");
+    long noJudge = rule(other, protest, Answer.UPHELD, beside);
+    long contrary = rule(judge, protest, Answer.DISMISSED, beside);
+    ledger.sayAs(judge, new Fact.ReadingVoided(beside, beside + 1, "no matter"));
+    long own = rule(judge, protest, Answer.UPHELD, beside);
+    SigningKey second = ledger.enrol("Judge Fir", Role.JUDGE);
+    long voided = rule(second, protest, Answer.UPHELD, beside);
+    rule(second, protest, Answer.DISMISSED, over);
+    long again = rule(second, protest, Answer.DISMISSED, over);
+    long late = recheck(protest, "57.8 m/s");
+    List<String> findings = verified().findings();
+    for (String expected :
+        List.of(
+            early + ": the ruling has no effect: check 1 is neither the one in dispute nor",
+            noJudge + ": the ruling has no effect: Wim Ezra was not enrolled as a judge",
+            contrary + ": the ruling has no effect: it dismisses the protest, and yet",
+            own + ": the ruling has no effect: Judge Elm signed something of check " + beside,
+            voided + ": the ruling has no effect: recheck " + beside + " came to no outcome",
+            again + ": the ruling has no effect: the protest had its ruling (entry ",
+            late + ": a recheck was opened under protest " + protest + ", which had its ruling")) {
+      assertTrue(
+          findings.stream().anyMatch(words -> words.startsWith("Entry " + expected)),
+          expected + " is not in " + findings);
+    }
+    assertTrue(cases().get(0).contains("Dismissed by Judge Fir"), cases().toString());
+    assertEquals(
+        Audited.of(ledger.file()).entries(Finding.Kind.RULING).stream()
+            .filter(List.of(early, noJudge, contrary, own, voided, again)::contains)
+            .toList(),
+        List.of(early, noJudge, contrary, own, voided, again),
+        "the audit has the same objections");
+  }
+
+  @Test
+  void aCorrectionNeedsASecondSignerAndATypedReading() throws Exception {
+    long check = over();
+    long measured = ledger.now().shots().get(0).sequence();
+    long slow =
+        ledger.say(CorrectionMade.ofReading(check, measured, Speed.parse("57 m/s"), "slow"));
+    long refused = ledger.sayAs(other, new CorrectionConfirmed(slow));
+    long none = ledger.say(CorrectionMade.ofDivision(check, "ZZ", "as entered"));
+    long lacking = ledger.sayAs(other, new CorrectionConfirmed(none));
+    long made = ledger.say(CorrectionMade.ofDivision(check, "OC", "as entered"));
+    long self = ledger.say(new CorrectionConfirmed(made));
+    long by = ledger.sayAs(other, new CorrectionConfirmed(made));
+    ledger.verdict();
+    long twice = ledger.sayAs(judge, new CorrectionConfirmed(made));
+    Told told = verified();
+    String effect = ": the confirmation has no effect: ";
+    assertEquals(
+        List.of(
+            "Entry "
+                + refused
+                + effect
+                + "the reading was measured, and only a typed one can be corrected.",
+            "Entry " + lacking + effect + "the rule book of the check has no division ZZ.",
+            "Entry "
+                + self
+                + effect
+                + "Ottoline Vantreese made correction "
+                + made
+                + ", and nobody confirms their own.",
+            "Entry " + twice + effect + "it had been confirmed by entry " + by + "."),
+        told.findings());
+    assertEquals(
+        "?3 protests and corrections: 2 without effect yet; told below.", told.answers().get(2));
+    assertEquals(
+        "Correction %d of the division of check %d, made by Ottoline Vantreese. From LB to OC, confirmed with another key by Wim Ezra (entry %d)."
+            .formatted(made, check, by),
+        cases().get(2));
+    assertTrue(cases().get(0).endsWith("Nobody with another key confirmed it: it has no effect."));
+  }
+}
