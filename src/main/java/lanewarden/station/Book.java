@@ -229,7 +229,8 @@ final class Book implements AutoCloseable {
                     "Call a competitor first."));
   }
 
-  private CheckView view(Check check) {
+  /** A check with its rule. */
+  CheckView view(Check check) {
     Division division = division(check);
     return new CheckView(check, division, admission().rechecksLeft(check, division));
   }

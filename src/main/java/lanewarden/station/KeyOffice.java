@@ -39,9 +39,11 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
    *
    * @param name as enrolled
    * @param thumbprint of the key
+   * @param judge whether the official may rule on protests
    * @param suspension words on the suspension, if the key may not sign
    */
-  public record Official(String name, String thumbprint, Optional<String> suspension) {}
+  public record Official(
+      String name, String thumbprint, boolean judge, Optional<String> suspension) {}
 
   /**
    * Opens the organizer's key.

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Ledger;
+import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
 
@@ -26,7 +27,9 @@ final class People {
               .suspension(each.thumbprint())
               .map(s -> "suspended by entry " + s.sequence() + ": " + s.reason());
       all.put(
-          each.thumbprint(), new KeyOffice.Official(each.name(), each.thumbprint(), suspension));
+          each.thumbprint(),
+          new KeyOffice.Official(
+              each.name(), each.thumbprint(), each.role() == Role.JUDGE, suspension));
     }
     return List.copyOf(all.values());
   }

@@ -94,6 +94,16 @@ public final class Proceedings {
         });
   }
 
+  /** Who may sign here now: enrolled, not suspended, and with a key in the folder; by name. */
+  public List<KeyOffice.Official> signers() throws StationException {
+    List<String> here = folder.officials();
+    synchronized (station) {
+      return book.people().all().stream()
+          .filter(one -> one.suspension().isEmpty() && here.contains(one.name()))
+          .toList();
+    }
+  }
+
   /** Something that the organizer decides while the line is open. */
   @FunctionalInterface
   interface Decision {

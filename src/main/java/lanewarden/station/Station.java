@@ -42,6 +42,7 @@ public final class Station implements AutoCloseable {
   private final Officiating officiating;
   private final Proceedings proceedings;
   private final Wire wire;
+  private final CheckRecords records;
   private final List<Consumer<LineView>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable Trouble notice;
 
@@ -65,6 +66,7 @@ public final class Station implements AutoCloseable {
     this.wire = new Wire(papers.profile());
     this.officiating = new Officiating(this);
     this.proceedings = new Proceedings(this, folder, book, duty, clock);
+    this.records = new CheckRecords(this, book, papers.settings().place());
     this.proving = new Proving(this, papers.settings().verification(), typedEntry);
   }
 
@@ -215,6 +217,31 @@ public final class Station implements AutoCloseable {
     String signer = duty.ready().thumbprint();
     sign(here -> deed.facts(here, signer));
     return book.standing().docket();
+  }
+
+  /**
+   * The same, signed by somebody who comes to the table for it, as a judge or a second person does.
+   * Whoever is on duty stays. Opening the key takes a good part of a second.
+   *
+   * @param passphrase is wiped
+   * @throws StationException if the name or the passphrase is wrong
+   */
+  public Protests protests(String name, char[] passphrase) throws StationException {
+    SigningKey visitor = folder.key(name, passphrase, clock);
+    return new Protests(deed -> signed(visitor, deed), typedEntry);
+  }
+
+  private synchronized Docket signed(SigningKey visitor, Protests.Deed deed)
+      throws StationException {
+    lookForTheOfficial();
+    intake.clearAfter(new Visit(book, duty, intake).sign(visitor, deed));
+    tell();
+    return book.standing().docket();
+  }
+
+  /** The checks that were made, to be looked into. */
+  public CheckRecords records() {
+    return records;
   }
 
   /** What is done to know that the instrument is good. */

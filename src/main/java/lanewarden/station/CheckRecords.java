@@ -1,0 +1,134 @@
+package lanewarden.station;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import lanewarden.journal.Check;
+import lanewarden.journal.Correction;
+import lanewarden.journal.Docket;
+import lanewarden.journal.Place;
+import lanewarden.journal.Protest;
+import lanewarden.journal.Standing;
+
+/**
+ * The checks that were made, for whoever looks into one. Only reads.
+ *
+ * <p>Belongs to one {@link Station} and works under its lock; any thread may call.
+ */
+public final class CheckRecords {
+  private final Station station;
+  private final Book book;
+  private final Optional<Place> place;
+
+  CheckRecords(Station station, Book book, Optional<Place> place) {
+    this.station = station;
+    this.book = book;
+    this.place = place;
+  }
+
+  /**
+   * The checks that what was typed may mean, the newest first: those of the bib, the one with the
+   * number, those of competitors whose name holds the words.
+   *
+   * @param most how many at most
+   */
+  public List<CheckView> search(String typed, int most) {
+    String sought = typed.strip();
+    if (sought.isEmpty()) {
+      return List.of();
+    }
+    synchronized (station) {
+      List<Check> all = standing().checks();
+      return Stream.concat(
+              newestFirst(all).filter(check -> isNamed(check, sought)),
+              newestFirst(all).filter(check -> holds(check, sought)))
+          .distinct()
+          .limit(most)
+          .map(this::view)
+          .toList();
+    }
+  }
+
+  private static boolean isNamed(Check check, String sought) {
+    return check.opened().bib().equalsIgnoreCase(sought)
+        || String.valueOf(check.number()).equals(sought);
+  }
+
+  private static boolean holds(Check check, String sought) {
+    return check.opened().name().toLowerCase(Locale.ROOT).contains(sought.toLowerCase(Locale.ROOT));
+  }
+
+  /**
+   * Everything about a check; of a recheck, that of the check in dispute. Empty if there is none.
+   */
+  public Optional<Dossier> of(long check) {
+    synchronized (station) {
+      return standing().find(check).map(this::original).map(this::dossier);
+    }
+  }
+
+  /** The checks with a protest or a correction, what waits first, then the newest first. */
+  public List<Dossier> docket() {
+    synchronized (station) {
+      Docket docket = standing().docket();
+      Set<Long> numbers = new LinkedHashSet<>();
+      newestFirst(docket.protests()).forEach(protest -> numbers.add(protest.fact().check()));
+      newestFirst(docket.corrections())
+          .flatMap(correction -> standing().find(correction.fact().check()).stream())
+          .forEach(check -> numbers.add(original(check).number()));
+      List<Dossier> all =
+          numbers.stream().flatMap(n -> standing().find(n).stream()).map(this::dossier).toList();
+      return Stream.concat(
+              all.stream().filter(Dossier::isOpen), all.stream().filter(one -> !one.isOpen()))
+          .toList();
+    }
+  }
+
+  private static <T> Stream<T> newestFirst(List<T> all) {
+    return Stream.iterate(all.size() - 1, at -> at >= 0, at -> at - 1).map(all::get);
+  }
+
+  /** The check in dispute, if this one is a recheck of it. */
+  private Check original(Check check) {
+    return Optional.ofNullable(check.opened().protest())
+        .flatMap(number -> standing().docket().protest(number))
+        .flatMap(protest -> standing().find(protest.fact().check()))
+        .orElse(check);
+  }
+
+  private Dossier dossier(Check check) {
+    Docket docket = standing().docket();
+    List<Protest> protests =
+        docket.protests().stream().filter(p -> p.fact().check() == check.number()).toList();
+    List<Check> rechecks =
+        protests.stream()
+            .flatMap(protest -> protest.rechecks().stream())
+            .flatMap(number -> standing().find(number).stream())
+            .toList();
+    List<Correction> corrections = new ArrayList<>(docket.correctionsOf(check.number()));
+    rechecks.forEach(beside -> corrections.addAll(docket.correctionsOf(beside.number())));
+    Map<String, String> officials = new HashMap<>();
+    book.people().all().forEach(one -> officials.put(one.thumbprint(), one.name()));
+    return new Dossier(
+        view(check),
+        rechecks.stream().map(this::view).toList(),
+        protests,
+        corrections,
+        standing().counting(check).number(),
+        officials);
+  }
+
+  private CheckView view(Check check) {
+    return book.view(check).seenFrom(place);
+  }
+
+  private Standing standing() {
+    return book.standing();
+  }
+}
