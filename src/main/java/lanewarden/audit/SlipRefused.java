@@ -4,13 +4,25 @@ package lanewarden.audit;
 public final class SlipRefused extends Exception {
   private static final long serialVersionUID = 1L;
 
+  /** Whose fault it is. */
+  public enum Nature {
+    /** A wrong word or number. */
+    USAGE,
+    /** The ledger failed its proof. */
+    PROOF,
+    /** The printer. */
+    ENVIRONMENT
+  }
+
+  private final Nature nature;
   private final String code;
   private final String what;
   private final String why;
   private final String remedy;
 
-  private SlipRefused(String code, String what, String why, String remedy) {
+  private SlipRefused(Nature nature, String code, String what, String why, String remedy) {
     super(what + " " + why + " " + remedy);
+    this.nature = nature;
     this.code = code;
     this.what = what;
     this.why = why;
@@ -19,6 +31,7 @@ public final class SlipRefused extends Exception {
 
   static SlipRefused unsound(int faults) {
     return new SlipRefused(
+        Nature.PROOF,
         "SLIP-UNSOUND",
         "The slip was not written.",
         "The ledger is not sound ("
@@ -29,6 +42,7 @@ public final class SlipRefused extends Exception {
 
   static SlipRefused noCheck(String which) {
     return new SlipRefused(
+        Nature.USAGE,
         "SLIP-CHECK",
         "The slip was not written.",
         "The ledger has no check of a bib " + which + ", and none numbered so.",
@@ -37,6 +51,7 @@ public final class SlipRefused extends Exception {
 
   static SlipRefused noCode(String where) {
     return new SlipRefused(
+        Nature.USAGE,
         "SLIP-CODE",
         "The slip was not looked up.",
         "No code of a slip was found: " + where,
@@ -45,10 +60,16 @@ public final class SlipRefused extends Exception {
 
   static SlipRefused noPrinter(String why) {
     return new SlipRefused(
+        Nature.ENVIRONMENT,
         "NO-PRINTER",
         "The slip was not printed.",
         why,
         "Connect a printer and set it up in the system, or print the PDF elsewhere.");
+  }
+
+  /** Whose fault it is. */
+  public Nature nature() {
+    return nature;
   }
 
   /** The same for every occurrence of its cause. */

@@ -25,7 +25,7 @@ public final class Slips {
   private static final int CODE_MILLIMETRES = 34;
 
   /** Before a number that is a check's, even where a bib is the same. */
-  private static final String NUMBERED = "check ";
+  public static final String NUMBERED = "check ";
 
   private final Clock clock;
   private final Interpreter interpreter;

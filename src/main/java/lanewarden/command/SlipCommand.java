@@ -91,16 +91,9 @@ final class SlipCommand implements Callable<Integer> {
       return write(slips, file, check.orElseThrow(() -> missing("which check", "CHECK")));
     } catch (SlipRefused e) {
       throw new CommandRefused(
-          new Trouble(e.what(), e.why(), e.remedy(), e.code(), kind(e.code())));
+          new Trouble(
+              e.what(), e.why(), e.remedy(), e.code(), Trouble.Kind.valueOf(e.nature().name())));
     }
-  }
-
-  private static Trouble.Kind kind(String code) {
-    return switch (code) {
-      case "SLIP-UNSOUND" -> Trouble.Kind.PROOF;
-      case "NO-PRINTER" -> Trouble.Kind.ENVIRONMENT;
-      default -> Trouble.Kind.USAGE;
-    };
   }
 
   private static CommandRefused missing(String what, String label) {
