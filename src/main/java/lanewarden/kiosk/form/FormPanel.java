@@ -1,0 +1,170 @@
+package lanewarden.kiosk.form;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.PasswordField;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleCard;
+import lanewarden.station.Trouble;
+
+/**
+ * A panel that asks the questions of a form. Enter goes to the next question that is still open,
+ * and hands the answers over when none is.
+ */
+public final class FormPanel implements Page {
+
+  /**
+   * What the panel says.
+   *
+   * @param title what is about to be done
+   * @param words what it means
+   * @param act what the button does
+   */
+  public record Wording(String title, String words, String act) {}
+
+  private final FormViewModel model;
+  private final Texts texts;
+  private final PanelFrame root;
+  private final GridPane grid = new GridPane();
+  private final Map<Question, Node> entries = new LinkedHashMap<>();
+
+  /**
+   * @param id by which the panel is found
+   * @param leave goes back; nothing is done then
+   */
+  public FormPanel(String id, FormViewModel model, Wording wording, Texts texts, Runnable leave) {
+    this.model = model;
+    this.texts = texts;
+    root = new PanelFrame(id);
+    root.getStyleClass().add("form-panel");
+    root.say(new Label(wording.title()), new Label(wording.words()));
+    ColumnConstraints labels = new ColumnConstraints();
+    labels.setMinWidth(Region.USE_PREF_SIZE);
+    ColumnConstraints fields = new ColumnConstraints();
+    fields.setHgrow(Priority.ALWAYS);
+    grid.getColumnConstraints().setAll(labels, fields);
+    grid.getStyleClass().add("form-grid");
+    model.questions().forEach(this::add);
+    TroubleCard card = new TroubleCard(texts);
+    card.setId("form-trouble");
+    model.trouble().addListener((all, before, now) -> tell(card, now));
+    KeyButton act = new KeyButton(wording.act(), KeyCode.ENTER, this::enter);
+    act.disableProperty().bind(model.busy());
+    KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, () -> leave(leave));
+    root.getChildren().addAll(grid, card);
+    root.offer(act, back);
+  }
+
+  private void add(Question question) {
+    Label label = new Label(question.label());
+    PanelFrame.wrap(label);
+    label.getStyleClass().add("form-label");
+    Node entry = entry(question);
+    label.setLabelFor(entry);
+    entries.put(question, entry);
+    boolean picks = question.kind() == Question.Kind.WORDS && !question.options().isEmpty();
+    grid.addRow(
+        grid.getRowCount(), label, picks ? new VBox(entry, picksOf(question, entry)) : entry);
+  }
+
+  private Node entry(Question question) {
+    if (question.kind() == Question.Kind.CHOICE) {
+      return new ChoiceRow(question, model.chosen(question.name()), texts);
+    }
+    TextField field =
+        question.kind() == Question.Kind.SECRET ? new PasswordField() : new TextField();
+    field.setAccessibleText(question.label());
+    field.setId("form-" + question.name());
+    field.textProperty().bindBidirectional(model.text(question.name()));
+    return field;
+  }
+
+  /** In sight until the question is answered: a form that is long must not get longer than high. */
+  private FlowPane picksOf(Question question, Node entry) {
+    FlowPane picks = new FlowPane();
+    picks.getStyleClass().add("choice-row");
+    for (String option : question.options()) {
+      Button pick = new Button(texts.of("panel.pick", picks.getChildren().size() + 1, option));
+      pick.getStyleClass().add("form-pick");
+      pick.setMinWidth(Region.USE_PREF_SIZE);
+      pick.setFocusTraversable(false);
+      pick.setOnAction(e -> model.text(question.name()).set(option));
+      picks.getChildren().add(pick);
+    }
+    picks.visibleProperty().bind(entry.focusedProperty().or(model.text(question.name()).isEmpty()));
+    picks.managedProperty().bind(picks.visibleProperty());
+    return picks;
+  }
+
+  /** A passphrase that was wrong is typed anew; everything else stays. */
+  private void tell(TroubleCard card, Optional<Trouble> trouble) {
+    card.show(trouble);
+    if (trouble.isPresent()) {
+      focus();
+    }
+  }
+
+  private void enter() {
+    model.settle();
+    Optional<Node> next = model.firstOpen().map(entries::get);
+    if (next.isPresent()) {
+      next.get().requestFocus();
+    } else {
+      model.enter();
+    }
+  }
+
+  private void leave(Runnable leave) {
+    model.forget();
+    leave.run();
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    model
+        .firstOpen()
+        .map(entries::get)
+        .or(() -> entries.values().stream().reduce((first, second) -> second))
+        .ifPresent(Node::requestFocus);
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    return root.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    for (Node entry : entries.values()) {
+      if (entry.isFocused() && entry instanceof ChoiceRow row) {
+        row.typed(text);
+        return;
+      }
+    }
+    focus();
+    if (root.getScene().getFocusOwner() instanceof TextField field) {
+      field.appendText(text);
+    }
+  }
+}

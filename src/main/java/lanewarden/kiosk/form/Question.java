@@ -1,0 +1,51 @@
+package lanewarden.kiosk.form;
+
+import java.util.List;
+
+/**
+ * One question of a form.
+ *
+ * @param name by which its answer is found
+ * @param label what is asked, in words
+ * @param kind how it is answered
+ * @param options what can be chosen; of words, what can be picked by its number instead of written
+ * @param optional whether it may stay without an answer
+ */
+public record Question(
+    String name, String label, Kind kind, List<String> options, boolean optional) {
+
+  /** How a question is answered. */
+  public enum Kind {
+    /** In words. */
+    WORDS,
+    /** With words that nobody may read. */
+    SECRET,
+    /** With one of the options. */
+    CHOICE
+  }
+
+  /** Copies the options. */
+  public Question {
+    options = List.copyOf(options);
+  }
+
+  /** One that is answered in words, with some to pick. */
+  public static Question words(String name, String label, List<String> picks) {
+    return new Question(name, label, Kind.WORDS, picks, false);
+  }
+
+  /** One that is answered with a passphrase. */
+  public static Question secret(String name, String label) {
+    return new Question(name, label, Kind.SECRET, List.of(), false);
+  }
+
+  /** One that is answered with one of the options. */
+  public static Question choice(String name, String label, List<String> options) {
+    return new Question(name, label, Kind.CHOICE, options, false);
+  }
+
+  /** The same, which may stay without an answer. */
+  public Question mayStayOpen() {
+    return new Question(name, label, kind, options, true);
+  }
+}
