@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.audit.AuditReport;
+import lanewarden.audit.Slips;
 import lanewarden.command.HiddenEntry;
 import lanewarden.command.NoDisplay;
 import lanewarden.command.Program;
@@ -15,8 +16,10 @@ import lanewarden.command.Screens;
 import lanewarden.command.StudioScreen;
 import lanewarden.command.Terminal;
 import lanewarden.kiosk.Kiosk;
+import lanewarden.kiosk.Makers;
 import lanewarden.kiosk.NoDisplayException;
 import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
 import org.jspecify.annotations.Nullable;
@@ -59,15 +62,15 @@ public final class Main {
 
   private static Kiosk kiosk(Clock clock) {
     AuditReport report = new AuditReport(clock, SignedPapers::of);
-    return new Kiosk(
+    ReportMaker reports =
         (ledger, pdf, progress) ->
             report.write(
                 ledger,
                 pdf,
                 step ->
                     progress.accept(
-                        new ReportMaker.Progress(step.step(), step.done(), step.total()))),
-        clock);
+                        new ReportMaker.Progress(step.step(), step.done(), step.total())));
+    return new Kiosk(new Makers(reports, SlipMaker.of(new Slips(clock, SignedPapers::of))), clock);
   }
 
   private static Screens screens(Kiosk kiosk) {

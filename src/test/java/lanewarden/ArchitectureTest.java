@@ -77,6 +77,7 @@ class ArchitectureTest {
           "lanewarden.journal.Protest",
           "lanewarden.journal.Protest$Given",
           "lanewarden.journal.Correction",
+          "lanewarden.journal.Correction$Confirmed",
           "lanewarden.journal.ProtestFact",
           "lanewarden.journal.ProtestFact$ProtestFiled",
           "lanewarden.journal.ProtestFact$ProtestRuled",
@@ -255,7 +256,9 @@ class ArchitectureTest {
             "trouble",
             "audit",
             "rulebook",
-            "instrument");
+            "instrument",
+            "protest",
+            "form");
     Set<String> others =
         HOUSE.stream()
             .map(JavaClass::getPackageName)

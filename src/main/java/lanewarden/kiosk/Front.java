@@ -1,12 +1,11 @@
 package lanewarden.kiosk;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
@@ -14,7 +13,6 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.audit.ReportPanel;
 import lanewarden.kiosk.audit.ReportViewModel;
 import lanewarden.kiosk.board.BoardScreen;
@@ -24,23 +22,25 @@ import lanewarden.kiosk.instrument.ChartPanel;
 import lanewarden.kiosk.instrument.ChartViewModel;
 import lanewarden.kiosk.instrument.WirePanel;
 import lanewarden.kiosk.instrument.WireViewModel;
+import lanewarden.kiosk.line.CheckPage;
+import lanewarden.kiosk.line.GlanceViewModel;
+import lanewarden.kiosk.line.GlanceViewModel.Looking;
 import lanewarden.kiosk.line.LinePage;
 import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
-import lanewarden.kiosk.rulebook.Adoption;
-import lanewarden.kiosk.rulebook.RuleBookScreen;
+import lanewarden.kiosk.protest.ProtestScreen;
+import lanewarden.kiosk.protest.ProtestViewModel;
+import lanewarden.kiosk.protest.SlipViewModel;
 import lanewarden.kiosk.signin.SignInScreen;
 import lanewarden.kiosk.signin.SignInViewModel;
 import lanewarden.kiosk.trouble.FaultPanel;
 import lanewarden.kiosk.trouble.TroublePanel;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LineView;
-import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
-import lanewarden.station.StationException;
 import lanewarden.station.Trouble;
 
 /** All screens of one station and what leads from one to the other; on the screen's thread. */
@@ -71,7 +71,9 @@ final class Front {
   private final Windows windows;
   private final Optional<String> hint;
   private final Desk desk;
-  private final Shell shell = new Shell(theme);
+  private final Ribbon ribbon = new Ribbon();
+  private final Shell shell = new Shell(theme, ribbon);
+  private final GlanceViewModel glance = new GlanceViewModel(texts);
   private final LineViewModel line;
   private final LineScreen lineScreen;
   private final BoardViewModel board = new BoardViewModel(texts);
@@ -79,10 +81,11 @@ final class Front {
   private final ReportViewModel report;
   private final ChartViewModel chart = new ChartViewModel(texts);
   private final WireViewModel wire;
+  private final Ways ways;
+  private final ProtestViewModel protests;
+  private final ProtestScreen protestScreen;
   private SignInScreen signIn;
-  private final EventFolder folder;
-  private final Threads threads;
-  private Optional<RuleBookScreen> rules = Optional.empty();
+  private final StudioDoor studio;
   private Optional<String> official = Optional.empty();
   private String head = "";
 
@@ -90,14 +93,24 @@ final class Front {
       Station station,
       EventFolder folder,
       Optional<String> hint,
-      ReportMaker reports,
+      Makers makers,
       Windows windows,
       Threads threads) {
     this.windows = windows;
     this.hint = hint;
-    this.folder = folder;
-    this.threads = threads;
     desk = new Desk(station, threads.desk(), threads.screen());
+    studio =
+        new StudioDoor(
+            folder.ruleBookFile(),
+            shell,
+            desk,
+            texts,
+            () -> ThemeButton.of(theme, texts),
+            threads,
+            () -> official.isEmpty(),
+            this::goHome,
+            this::refuse);
+    ways = new Ways(shell, texts, this::ways);
     line = new LineViewModel(desk);
     lineScreen =
         new LineScreen(
@@ -105,13 +118,29 @@ final class Front {
             texts,
             shell,
             new LineScreen.Doors(
-                boardButton(), themeButton(), reportButton(), instrumentButton(this::openChart)));
+                protestButton(),
+                themeButton(),
+                List.of(boardButton(), reportButton(), instrumentButton(this::openChart)),
+                goToButton()));
     wire =
         new WireViewModel(
             (answer, missed) -> desk.ask(Station::wire, answer, missed),
             texts,
             ZoneId.systemDefault());
-    report = new ReportViewModel(reports, folder, threads.report(), threads.screen(), texts);
+    report =
+        new ReportViewModel(makers.report(), folder, threads.report(), threads.screen(), texts);
+    protests = new ProtestViewModel(desk, texts, ZoneId.systemDefault());
+    protestScreen =
+        new ProtestScreen(
+            protests,
+            new SlipViewModel(
+                makers.slips(), folder, () -> head, threads.report(), threads.screen(), texts),
+            texts,
+            shell,
+            new ProtestScreen.Doors(themeButton(), goToButton(), this::goHome, this::goHome));
+    shell.otherwise(KeyCode.INSERT, ways::open);
+    shell.whenTurned(this::turned);
+    glance.glance().addListener((all, before, now) -> ribbon.show(now));
     BoardScreen boardScreen = new BoardScreen(board, texts);
     boardScene = new Scene(boardScreen.root(), 1280, 800);
     Shell.dress(boardScene, boardScreen.root(), theme);
@@ -166,6 +195,8 @@ final class Front {
     LinePage page = LinePage.of(view, texts);
     head = page.head();
     line.take(page);
+    glance.take(page, view.official().isPresent());
+    protests.take(view);
     board.take(view);
     chart.take(view.verification());
     wire.changed();
@@ -174,6 +205,67 @@ final class Front {
       official = view.official();
       turnPage(page);
     }
+  }
+
+  /** Whoever looks at something else is told of the line above it. */
+  private void turned() {
+    boolean atLine = shell.shows(lineScreen);
+    if (!shell.shows(protestScreen)) {
+      protests.close();
+    }
+    if (atLine || shell.shows(signIn)) {
+      glance.look(shell.hasPanel() && atLine ? Looking.PANEL : Looking.LINE);
+    } else {
+      glance.look(Looking.ELSEWHERE);
+    }
+  }
+
+  /** To the line while an official is on duty, else to signing in. */
+  private void goHome() {
+    shell.show(official.isPresent() ? lineScreen : signIn);
+  }
+
+  private KeyButton goToButton() {
+    return new KeyButton(texts.of("act.go-to"), KeyCode.INSERT, ways::open);
+  }
+
+  /** Where one can go from here; from the studio only through the question what to save. */
+  private List<Ways.Way> ways() {
+    boolean onDuty = official.isPresent();
+    String signOut = texts.of("way.sign-out-first");
+    return List.of(
+        onDuty
+            ? ways.to("way.line", KeyCode.HOME, leaving(this::goHome))
+            : ways.to("way.sign-in", KeyCode.HOME, leaving(this::goHome)),
+        ways.to("way.protests", KeyCode.F1, leaving(this::openProtests)),
+        ways.to("way.report", KeyCode.F8, this::openReport),
+        ways.to("way.instrument", KeyCode.DELETE, onDuty ? this::openChart : this::openWire),
+        ways.to("way.board", KeyCode.F6, windows::turnBoard),
+        ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),
+        onDuty
+            ? ways.barred("way.rules", KeyCode.F10, signOut)
+            : ways.to("way.rules", KeyCode.F10, studio::open),
+        onDuty
+            ? ways.barred("way.leave", KeyCode.F12, signOut)
+            : ways.to("way.leave", KeyCode.F12, leaving(windows::leave)));
+  }
+
+  private Runnable leaving(Runnable there) {
+    return () -> {
+      if (studio.mayClose()) {
+        there.run();
+      }
+    };
+  }
+
+  private KeyButton protestButton() {
+    return new KeyButton(texts.of("act.protests"), KeyCode.F1, this::openProtests);
+  }
+
+  /** Somebody may protest against what was decided just now. */
+  private void openProtests() {
+    protests.open(line.check().or(line.leftLast()::get).map(CheckPage::number));
+    shell.show(protestScreen);
   }
 
   /** The line while an official is on duty, signing in while none is. */
@@ -193,10 +285,12 @@ final class Front {
         new SignInViewModel(desk),
         texts,
         hint,
+        protestButton(),
         themeButton(),
         reportButton(),
-        rulesButton(),
+        new KeyButton(texts.of("act.rules"), KeyCode.F10, studio::open),
         instrumentButton(this::openWire),
+        goToButton(),
         new KeyButton(texts.of("act.leave"), KeyCode.F12, windows::leave));
   }
 
@@ -228,27 +322,7 @@ final class Front {
     return ThemeButton.of(theme, texts);
   }
 
-  private KeyButton rulesButton() {
-    return new KeyButton(texts.of("act.rules"), KeyCode.F10, this::openRules);
-  }
-
-  /** Opens the event's rule book off the screen's thread, then the studio on it. */
-  private void openRules() {
-    threads
-        .studio()
-        .execute(
-            () -> {
-              try {
-                RuleDraft draft = RuleDraft.open(folder.ruleBookFile());
-                threads.screen().execute(() -> showRules(draft));
-              } catch (StationException | RuntimeException | Error e) {
-                Trouble trouble = Trouble.of(e);
-                threads.screen().execute(() -> refuseRules(trouble));
-              }
-            });
-  }
-
-  private void refuseRules(Trouble trouble) {
+  private void refuse(Trouble trouble) {
     if (trouble.kind() == Trouble.Kind.BUG) {
       show(trouble);
     } else {
@@ -256,50 +330,8 @@ final class Front {
     }
   }
 
-  /** Somebody may have signed in while the file was read: then the line has the screen. */
-  private void showRules(RuleDraft draft) {
-    if (official.isPresent()) {
-      return;
-    }
-    RuleBookScreen opened =
-        Studio.over(
-            shell,
-            draft,
-            texts,
-            themeButton(),
-            Optional.of(adoption(draft.file())),
-            this::closeRules,
-            new Studio.Threads(
-                threads.clock(), threads.studio(), threads.studio(), threads.screen()));
-    rules = Optional.of(opened);
-    shell.show(opened);
-  }
-
-  private Adoption adoption(Path ruleBook) {
-    return new Adoption() {
-      @Override
-      public Path ruleBook() {
-        return ruleBook;
-      }
-
-      @Override
-      public void adopt(char[] passphrase, String reason, Runnable done, Consumer<Trouble> missed) {
-        desk.act(station -> station.proceedings().adoptRuleBook(passphrase, reason), done, missed);
-      }
-    };
-  }
-
-  private void closeRules() {
-    rules = Optional.empty();
-    shell.show(signIn);
-  }
-
   /** Whether everything may be closed; if not, the official is asked. */
   boolean mayClose() {
-    if (rules.filter(RuleBookScreen::isChanged).isEmpty()) {
-      return true;
-    }
-    rules.get().askLeave();
-    return false;
+    return studio.mayClose();
   }
 }

@@ -9,7 +9,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
 import javafx.application.Platform;
-import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.station.EventFolder;
 import lanewarden.station.RuleDraft;
@@ -17,7 +16,7 @@ import lanewarden.station.Station;
 
 /** The front door of the screens. */
 public final class Kiosk {
-  private final ReportMaker reports;
+  private final Makers makers;
   private final Clock clock;
 
   /** What was opened. */
@@ -52,11 +51,11 @@ public final class Kiosk {
   }
 
   /**
-   * @param reports makes the audit report that the official asks for
+   * @param makers make what the official asks for on paper
    * @param clock gives files that are kept their time
    */
-  public Kiosk(ReportMaker reports, Clock clock) {
-    this.reports = reports;
+  public Kiosk(Makers makers, Clock clock) {
+    this.makers = makers;
     this.clock = clock;
   }
 
@@ -77,7 +76,7 @@ public final class Kiosk {
                 station,
                 folder,
                 signInHint,
-                reports,
+                makers,
                 new Front.Threads(
                     workers.desk(), workers.report(), workers.studio(), Platform::runLater, clock),
                 closed));

@@ -1,5 +1,9 @@
 package lanewarden.kiosk;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.event.ActionEvent;
@@ -12,6 +16,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Panels;
@@ -31,14 +36,26 @@ final class Shell implements Panels {
 
   private final StackPane veil = new StackPane();
   private final StackPane root = new StackPane();
-  private final Scene scene = new Scene(root, WIDTH, HEIGHT);
+  private final BorderPane frame = new BorderPane(root);
+  private final Scene scene = new Scene(frame, WIDTH, HEIGHT);
+  private final List<Runnable> turned = new ArrayList<>();
+  private final Map<KeyCode, Runnable> otherwise = new EnumMap<>(KeyCode.class);
   private @Nullable Page screen;
   private @Nullable Page panel;
 
+  /**
+   * @param above stands above every screen and every panel
+   */
+  Shell(ObjectProperty<Theme> theme, Node above) {
+    this(theme);
+    frame.setTop(above);
+  }
+
+  /** Nothing stands above the screens. */
   Shell(ObjectProperty<Theme> theme) {
     veil.getStyleClass().add("veil");
     root.getStyleClass().add("shell");
-    dress(scene, root, theme);
+    dress(scene, frame, theme);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     scene.addEventHandler(ActionEvent.ACTION, this::acted);
@@ -64,6 +81,26 @@ final class Shell implements Panels {
     return scene;
   }
 
+  /** Gives a key a meaning wherever it has none of its own. */
+  void otherwise(KeyCode code, Runnable act) {
+    otherwise.put(code, act);
+  }
+
+  /** Runs whenever another screen or panel is uppermost. */
+  void whenTurned(Runnable act) {
+    turned.add(act);
+  }
+
+  /** Whether this is the screen, be there a panel over it or not. */
+  boolean shows(Page page) {
+    return screen == page;
+  }
+
+  /** Whether a panel is open. */
+  boolean hasPanel() {
+    return panel != null;
+  }
+
   /** Takes a key pressed in another window: keys and reader always work the official's screen. */
   void relay(KeyEvent event) {
     Node owner = scene.getFocusOwner();
@@ -79,6 +116,7 @@ final class Shell implements Panels {
     root.getChildren().setAll(next.root());
     next.root().setDisable(false);
     ready(next);
+    turned.forEach(Runnable::run);
   }
 
   @Override
@@ -90,6 +128,7 @@ final class Shell implements Panels {
     }
     disableScreen(true);
     ready(next);
+    turned.forEach(Runnable::run);
   }
 
   /** A field takes no keys before it is styled, and a reader may be faster than the next frame. */
@@ -108,6 +147,7 @@ final class Shell implements Panels {
     if (left != null) {
       left.focus();
     }
+    turned.forEach(Runnable::run);
   }
 
   /** Keeps the tabulator and screen readers out of what lies under a panel. */
@@ -135,9 +175,20 @@ final class Shell implements Panels {
       // Whoever went to a button with the tabulator means that button
       button.fire();
       event.consume();
-    } else if (page.press(event.getCode())) {
+    } else if (page.press(event.getCode()) || elsewhere(event.getCode())) {
       event.consume();
     }
+  }
+
+  /** A key that means the same on every screen, and on panels in which nothing can be lost. */
+  private boolean elsewhere(KeyCode code) {
+    Runnable act = otherwise.get(code);
+    boolean free = panel == null || panel.isPassable();
+    if (act == null || !free) {
+      return false;
+    }
+    act.run();
+    return true;
   }
 
   /** A reader types wherever the focus is; what it types belongs into the page's field. */

@@ -6,7 +6,6 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Station;
 
@@ -23,9 +22,9 @@ final class Windows implements Front.Windows, Kiosk.Opened {
       Station station,
       EventFolder folder,
       Optional<String> hint,
-      ReportMaker reports,
+      Makers makers,
       Front.Threads threads) {
-    front = new Front(station, folder, hint, reports, this, threads);
+    front = new Front(station, folder, hint, makers, this, threads);
   }
 
   /**
@@ -37,10 +36,10 @@ final class Windows implements Front.Windows, Kiosk.Opened {
       Station station,
       EventFolder folder,
       Optional<String> hint,
-      ReportMaker reports,
+      Makers makers,
       Front.Threads threads,
       Runnable closed) {
-    Windows windows = new Windows(station, folder, hint, reports, threads);
+    Windows windows = new Windows(station, folder, hint, makers, threads);
     windows.open(closed);
     return windows;
   }

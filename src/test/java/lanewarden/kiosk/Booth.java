@@ -1,20 +1,14 @@
 package lanewarden.kiosk;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventTarget;
@@ -27,28 +21,27 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import lanewarden.audit.Slips;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Typeface;
+import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.quantity.Speed;
 import lanewarden.station.EventFolder;
-import lanewarden.station.NewEvent;
+import lanewarden.station.SignedPapers;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
-import lanewarden.station.StationSettings;
 
 /** The real screens over a real station on a folder of its own, worked by keys alone. */
 final class Booth implements AutoCloseable {
   static final String PASSPHRASE = "three grey geese";
   static final String OFFICIAL = "Wanda Okafor-Lind";
 
-  /** Sealing keys is slow on purpose, so one event is made and every booth works on a copy. */
-  private static final EventFolder EVENT = madeOnce("rule-book.toml", "roster.csv");
-
-  /** The same for an event whose rules ask for more than arrow speed. */
-  private static final EventFolder CLAUSES = madeOnce("clauses.toml", "clauses.csv");
+  /** Real slips, on whatever printers the machine has. */
+  private static final SlipMaker SLIPS =
+      SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of));
 
   final EventFolder folder;
   final Station station;
@@ -63,12 +56,11 @@ final class Booth implements AutoCloseable {
   boolean left;
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
-    this(EVENT, temp, width, height, maker);
+    this(BoothEvent.PLAIN, temp, width, height, new Makers(maker, SLIPS));
   }
 
-  private Booth(EventFolder event, Path temp, double width, double height, ReportMaker maker)
-      throws Exception {
-    folder = new EventFolder(copied(event.path(), temp.resolve("event")));
+  Booth(EventFolder event, Path temp, double width, double height, Makers makers) throws Exception {
+    folder = new EventFolder(BoothEvent.copied(event.path(), temp.resolve("event")));
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     station = open(folder, instrument);
     startToolkit();
@@ -91,7 +83,7 @@ final class Booth implements AutoCloseable {
                     station,
                     folder,
                     Optional.of("Demonstration: every passphrase is \"" + PASSPHRASE + "\"."),
-                    maker,
+                    makers,
                     windows,
                     new Front.Threads(
                         desk, reports, studio, Platform::runLater, Clock.systemUTC())));
@@ -111,12 +103,12 @@ final class Booth implements AutoCloseable {
 
   /** On the event whose rules ask for more than arrow speed. */
   static Booth ofClauses(Path temp, double width, double height) throws Exception {
-    return on(CLAUSES, temp, width, height);
+    return on(BoothEvent.CLAUSES, temp, width, height);
   }
 
   /** On a copy of an event of the test's own. */
   static Booth on(EventFolder event, Path temp, double width, double height) throws Exception {
-    return new Booth(event, temp, width, height, (ledger, pdf, progress) -> {});
+    return new Booth(event, temp, width, height, new Makers((ledger, pdf, progress) -> {}, SLIPS));
   }
 
   private static Stage shown(Scene scene, double width, double height) {
@@ -128,56 +120,8 @@ final class Booth implements AutoCloseable {
     return stage;
   }
 
-  private static EventFolder madeOnce(String rules, String roster) {
-    try {
-      Path temp = Files.createTempDirectory("booth");
-      temp.toFile().deleteOnExit();
-      return event(temp.resolve("event"), rules, roster);
-    } catch (Exception e) {
-      throw new IllegalStateException("the event of the tests could not be made", e);
-    }
-  }
-
-  private static Path copied(Path from, Path to) throws IOException {
-    try (Stream<Path> all = Files.walk(from)) {
-      for (Path path : all.toList()) {
-        Files.copy(path, to.resolve(from.relativize(path).toString()));
-      }
-    }
-    return to;
-  }
-
-  static EventFolder event(Path path) throws Exception {
-    return event(path, "rule-book.toml", "roster.csv");
-  }
-
-  private static EventFolder event(Path path, String rules, String roster) throws Exception {
-    EventFolder event =
-        new NewEvent(
-                source("rule-book.toml", "/lanewarden/kiosk/" + rules),
-                source("roster.csv", "/lanewarden/kiosk/" + roster),
-                source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
-                "Station 1",
-                StationSettings.Kind.SIMULATOR,
-                "",
-                new NewEvent.Person("Organizer", "a very long oak".toCharArray()),
-                List.of(
-                    new NewEvent.Person(OFFICIAL, PASSPHRASE.toCharArray()),
-                    new NewEvent.Person("Piet Arrowsmith", PASSPHRASE.toCharArray())))
-            .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
-    Files.writeString(
-        path.resolve("station.toml"), "[place]\ndistance = \"3 m\"\n", StandardOpenOption.APPEND);
-    return event;
-  }
-
   static Station open(EventFolder folder, SimulatedInstrument instrument) throws StationException {
     return Station.open(folder, instrument, "Lanewarden test", Clock.systemUTC(), System::nanoTime);
-  }
-
-  private static NewEvent.Source source(String name, String resource) throws IOException {
-    try (var in = Objects.requireNonNull(Booth.class.getResourceAsStream(resource), resource)) {
-      return new NewEvent.Source(name, in.readAllBytes());
-    }
   }
 
   static void startToolkit() throws Exception {
@@ -345,7 +289,8 @@ final class Booth implements AutoCloseable {
     return String.valueOf(node.getAccessibleText());
   }
 
-  private static boolean seen(Node node) {
+  /** Whether a node is visible, and all that it stands in. */
+  static boolean seen(Node node) {
     for (Node at = node; at != null; at = at.getParent()) {
       if (!at.isVisible()) {
         return false;

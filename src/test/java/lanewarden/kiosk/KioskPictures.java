@@ -1,45 +1,21 @@
 package lanewarden.kiosk;
 
-import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
-import javax.imageio.ImageIO;
 import lanewarden.kiosk.audit.ReportMaker;
-import lanewarden.kiosk.look.Theme;
 import lanewarden.station.EventFolder;
 
-/** Draws every screen in every theme and two sizes into a folder. */
+/** Draws the screens of the line, the studio and the instrument, in every theme. */
 final class KioskPictures {
-  private final Path folder;
+  private final Sketchbook book;
 
-  private KioskPictures(Path folder) {
-    this.folder = folder;
+  KioskPictures(Sketchbook book) {
+    this.book = book;
   }
 
-  /** Draws all of them. */
-  static void draw(Path folder) throws Exception {
-    Files.createDirectories(folder);
-    KioskPictures pictures = new KioskPictures(folder);
-    pictures.playProving(1280, 800);
-    pictures.playProving(1920, 1080);
-    pictures.play(1280, 800);
-    pictures.play(1920, 1080);
-    pictures.playClauses(1280, 800);
-    pictures.playClauses(1920, 1080);
-  }
-
-  /** The instrument's charts and wire: nothing yet, good, drifting, and a wrong profile. */
-  static void drawInstrument(Path folder) throws Exception {
-    Files.createDirectories(folder);
-    KioskPictures pictures = new KioskPictures(folder);
-    pictures.playInstrument(1280, 800);
-    pictures.playInstrument(1920, 1080);
-  }
-
-  private void playInstrument(int width, int height) throws Exception {
+  /** The charts and the wire: nothing yet, good, drifting, and a wrong profile. */
+  void playInstrument(int width, int height) throws Exception {
     Path temp = Files.createTempDirectory("pictures");
     EventFolder event = ProvingScreenTest.verifying(temp.resolve("made"));
     try (Booth booth = Booth.on(event, temp, width, height)) {
@@ -83,7 +59,7 @@ final class KioskPictures {
   }
 
   /** What rules show that ask for more than arrow speed. */
-  private void playClauses(int width, int height) throws Exception {
+  void playClauses(int width, int height) throws Exception {
     try (Booth booth = Booth.ofClauses(Files.createTempDirectory("pictures"), width, height)) {
       String size = "-" + width + "x" + height;
       booth.signIn();
@@ -118,7 +94,7 @@ final class KioskPictures {
   }
 
   /** The instrument being verified, the line held, and an archer who is to come again. */
-  private void playProving(int width, int height) throws Exception {
+  void playProving(int width, int height) throws Exception {
     Path temp = Files.createTempDirectory("pictures");
     EventFolder event = ProvingScreenTest.verifying(temp.resolve("made"));
     try (Booth booth = Booth.on(event, temp, width, height)) {
@@ -146,7 +122,7 @@ final class KioskPictures {
     }
   }
 
-  private void play(int width, int height) throws Exception {
+  void play(int width, int height) throws Exception {
     Path temp = Files.createTempDirectory("pictures");
     try (Booth booth =
         new Booth(
@@ -254,22 +230,6 @@ final class KioskPictures {
   }
 
   private void take(Booth booth, String name) throws Exception {
-    for (Theme theme : Theme.values()) {
-      Booth.call(
-          () -> {
-            booth.front.theme().set(theme);
-            return true;
-          });
-      booth.settle();
-      write(booth.front.official(), name + "-" + theme.word());
-      if (name.startsWith("line-")) {
-        write(booth.front.board(), name.replace("line-", "board-") + "-" + theme.word());
-      }
-    }
-  }
-
-  private void write(Scene scene, String name) throws Exception {
-    BufferedImage image = Booth.call(() -> SwingFXUtils.fromFXImage(scene.snapshot(null), null));
-    ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+    book.take(booth, name);
   }
 }

@@ -2,44 +2,69 @@ package lanewarden.kiosk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Draws every screen for eyes to look at, only when asked: {@code mvn test -Dtest=KioskPicturesTest
- * -Dpictures=target/pictures}.
+ * -Dpictures=target/pictures}; with {@code -Dpictures.only=protest,line} only these, which takes
+ * less long.
  */
+@EnabledIfSystemProperty(named = "pictures", matches = ".+")
 class KioskPicturesTest {
 
-  @Test
-  @EnabledIfSystemProperty(named = "pictures", matches = ".+")
-  void drawsEveryScreenInEveryThemeAndSize() throws Exception {
-    Path folder = Path.of(System.getProperty("pictures"));
-    KioskPictures.draw(folder);
-    assertDrawn(folder, 2 * 3 * 15);
+  /** What is drawn, in one go each. */
+  enum Play {
+    LINE(20),
+    PROVING(6),
+    CLAUSES(8),
+    INSTRUMENT(8),
+    PROTEST(14);
+
+    private final int screens;
+
+    Play(int screens) {
+      this.screens = screens;
+    }
+
+    private void draw(Sketchbook book, int width, int height) throws Exception {
+      switch (this) {
+        case LINE -> new KioskPictures(book).play(width, height);
+        case PROVING -> new KioskPictures(book).playProving(width, height);
+        case CLAUSES -> new KioskPictures(book).playClauses(width, height);
+        case INSTRUMENT -> new KioskPictures(book).playInstrument(width, height);
+        case PROTEST -> new ProtestPictures(book).play(width, height);
+      }
+    }
   }
 
-  @Test
-  @EnabledIfSystemProperty(named = "pictures", matches = ".+")
-  void drawsTheInstrumentInEveryThemeAndSize() throws Exception {
-    Path folder = Path.of(System.getProperty("pictures"));
-    KioskPictures.drawInstrument(folder);
-    assertDrawn(folder, 2 * 3 * 8);
-  }
+  @ParameterizedTest
+  @EnumSource(Play.class)
+  void drawsEveryScreenInEveryThemeAndSize(Play play) throws Exception {
+    String only = System.getProperty("pictures.only", "");
+    assumeTrue(
+        only.isBlank() || List.of(only.split(",")).contains(play.name().toLowerCase(Locale.ROOT)));
+    Path folder =
+        Files.createDirectories(
+            Path.of(System.getProperty("pictures")).resolve(play.name().toLowerCase(Locale.ROOT)));
+    play.draw(new Sketchbook(folder), 1280, 800);
+    play.draw(new Sketchbook(folder), 1920, 1080);
 
-  private static void assertDrawn(Path folder, int least) throws Exception {
     List<Path> files;
     try (Stream<Path> all = Files.list(folder)) {
       files = all.filter(f -> f.toString().endsWith(".png")).toList();
     }
-    assertTrue(files.size() >= least, files.size() + " pictures");
+    assertTrue(files.size() >= 2 * 3 * play.screens, files.size() + " pictures");
     for (Path file : files) {
       BufferedImage picture = ImageIO.read(file.toFile());
       assertEquals(

@@ -15,8 +15,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import lanewarden.audit.Slips;
 import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.EventFolder;
+import lanewarden.station.SignedPapers;
 import lanewarden.station.Station;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -30,14 +33,18 @@ class KioskTest {
   @Test
   void returnsWhenTheOfficialsWindowIsClosedAndLeavesTheStationOpen() throws Exception {
     Booth.startToolkit();
-    EventFolder folder = Booth.event(temp.resolve("event"));
+    EventFolder folder = BoothEvent.event(temp.resolve("event"));
     SimulatedInstrument instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     try (Station station = Booth.open(folder, instrument)) {
       CompletableFuture<Void> shown =
           CompletableFuture.runAsync(
               () -> {
                 try {
-                  new Kiosk((ledger, pdf, progress) -> {}, Clock.systemUTC())
+                  new Kiosk(
+                          new Makers(
+                              (ledger, pdf, progress) -> {},
+                              SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of))),
+                          Clock.systemUTC())
                       .show(station, folder, Optional.empty());
                 } catch (NoDisplayException e) {
                   throw new IllegalStateException(e);

@@ -31,7 +31,7 @@ class ProvingScreenTest {
 
   /** An event whose instrument is verified before the opening and at the end. */
   static EventFolder verifying(Path path) throws Exception {
-    EventFolder made = Booth.event(path);
+    EventFolder made = BoothEvent.event(path);
     Files.writeString(
         made.path().resolve("station.toml"),
         "[verification]\nbefore_opening = true\nat_end = true\nshots = 2\nmost_bias = \"1 ft/s\"\n"

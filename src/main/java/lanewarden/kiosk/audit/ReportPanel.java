@@ -78,6 +78,11 @@ public final class ReportPanel implements Page {
   }
 
   @Override
+  public boolean isPassable() {
+    return true;
+  }
+
+  @Override
   public void typed(String text) {
     // A bib scanned over the report is no answer to it
   }

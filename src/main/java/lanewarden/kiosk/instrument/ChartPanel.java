@@ -122,6 +122,11 @@ public final class ChartPanel implements Page {
   }
 
   @Override
+  public boolean isPassable() {
+    return true;
+  }
+
+  @Override
   public void typed(String text) {
     // A bib scanned over the charts calls nobody
   }

@@ -126,6 +126,11 @@ public final class WirePanel implements Page {
   }
 
   @Override
+  public boolean isPassable() {
+    return true;
+  }
+
+  @Override
   public void typed(String text) {
     // A bib scanned over the wire calls nobody
   }

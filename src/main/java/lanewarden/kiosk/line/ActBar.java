@@ -43,10 +43,9 @@ final class ActBar extends HBox {
             end,
             recheck,
             hold,
-            doors.board(),
+            doors.protests(),
             doors.theme(),
-            doors.report(),
-            doors.instrument(),
+            doors.goTo(),
             signOut,
             close);
     getChildren()
@@ -61,13 +60,17 @@ final class ActBar extends HBox {
   void addTo(Keys keys) {
     // Enter is the screen's own: with a bib typed it calls
     keys.add(type, voidLast, end, recheck, hold, signOut, close);
-    keys.add(doors.board(), doors.theme(), doors.report(), doors.instrument());
+    keys.add(doors.protests(), doors.theme(), doors.goTo());
+    doors.unseen().forEach(keys::add);
   }
 
   /**
    * @param proving who has its own strip has the button to hold the line there
+   * @param unwritten whether something waits to be written, and nothing can be signed before it
    */
-  void show(ProvingPage proving) {
+  void show(ProvingPage proving, boolean unwritten) {
+    // What waits to be written comes first, and has the key
+    doors.protests().setDisable(unwritten);
     hold.setVisible(!proving.shown());
     hold.setDisable(proving.shown());
     next.setDisable(!model.mayGoOn());

@@ -22,8 +22,14 @@ import lanewarden.kiosk.trouble.TroubleCard;
 /** The check-in line, the screen on which an official spends the day. */
 public final class LineScreen implements Page {
 
-  /** What the line's buttons open that is not the line's own. */
-  public record Doors(KeyButton board, KeyButton theme, KeyButton report, KeyButton instrument) {}
+  /**
+   * What the line's keys open that is not the line's own.
+   *
+   * @param unseen those whose buttons stand behind {@code goTo}, but whose keys work here too
+   * @param goTo lists every screen with its key
+   */
+  public record Doors(
+      KeyButton protests, KeyButton theme, List<KeyButton> unseen, KeyButton goTo) {}
 
   private static final PseudoClass CROWDED = PseudoClass.getPseudoClass("crowded");
   private static final PseudoClass PACKED = PseudoClass.getPseudoClass("packed");
@@ -38,6 +44,7 @@ public final class LineScreen implements Page {
   private final TroubleCard notice;
   private final KeyButton callAllTheSame;
   private final PreparationStrip preparation;
+  private final KeyButton goTo;
   private final Runnable figuresPanel;
   private final RefusedStrip refused;
   private final DoubtStrip doubt;
@@ -79,6 +86,7 @@ public final class LineScreen implements Page {
     card.managedProperty().bind(card.visibleProperty());
     clear.managedProperty().bind(clear.visibleProperty());
     acts = new ActBar(model, texts, own, doors);
+    goTo = doors.goTo();
     keys.add(retry, callAllTheSame);
     status.addTo(keys);
     proving.addTo(keys);
@@ -137,7 +145,7 @@ public final class LineScreen implements Page {
       preparation.rest();
     }
     clear.show(model.leftLast().get(), page.proving().stopped());
-    acts.show(page.proving());
+    acts.show(page.proving(), page.unwritten() > 0);
     makeRoom();
     askForFigures();
   }
@@ -146,6 +154,8 @@ public final class LineScreen implements Page {
     callAllTheSame.setVisible(grounds);
     callAllTheSame.setManaged(grounds);
     callAllTheSame.setDisable(!grounds);
+    // Both have the same key, and what is on offer goes first
+    goTo.setDisable(grounds);
   }
 
   /**

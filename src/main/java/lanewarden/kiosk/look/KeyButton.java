@@ -46,7 +46,9 @@ public final class KeyButton extends Button {
       case ENTER -> "Enter";
       case ESCAPE -> "Esc";
       case PAGE_DOWN -> "PgDn";
+      case PAGE_UP -> "PgUp";
       case DELETE -> "Del";
+      case INSERT -> "Ins";
       default -> key.getName();
     };
   }

@@ -19,6 +19,11 @@ public interface Page {
    */
   boolean press(KeyCode code);
 
+  /** Whether it may be left for something else without anything being lost: nothing was typed. */
+  default boolean isPassable() {
+    return false;
+  }
+
   /** Takes text that was typed while nothing that takes text had the focus. */
   void typed(String text);
 }

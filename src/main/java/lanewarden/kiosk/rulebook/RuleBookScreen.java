@@ -282,6 +282,10 @@ public final class RuleBookScreen implements Page {
 
   @Override
   public boolean press(KeyCode code) {
+    if (code == KeyCode.ESCAPE) {
+      askLeave();
+      return true;
+    }
     return keys.press(code);
   }
 

@@ -34,20 +34,24 @@ public final class SignInScreen implements Page {
 
   /**
    * @param hint a line under the field, where the event is a demonstration
+   * @param protests opens the docket
    * @param theme turns through the themes
    * @param report opens the audit report
    * @param rules opens the rule studio
    * @param instrument opens what comes over the instrument's wire
+   * @param goTo lists every screen with its key
    * @param leave ends the program
    */
   public SignInScreen(
       SignInViewModel model,
       Texts texts,
       Optional<String> hint,
+      KeyButton protests,
       KeyButton theme,
       KeyButton report,
       KeyButton rules,
       KeyButton instrument,
+      KeyButton goTo,
       KeyButton leave) {
     this.model = model;
     this.texts = texts;
@@ -74,8 +78,8 @@ public final class SignInScreen implements Page {
         .busy()
         .addListener(
             (all, before, now) -> enter.rename(texts.of(now ? "sign-in.busy" : "sign-in.act")));
-    keys.add(enter, theme, report, rules, instrument, leave);
-    HBox buttons = new HBox(enter, theme, report, rules, instrument, leave);
+    keys.add(enter, protests, theme, report, rules, instrument, goTo, leave);
+    HBox buttons = new HBox(enter, protests, theme, report, rules, instrument, goTo, leave);
     buttons.getStyleClass().add("panel-buttons");
     VBox panel = new VBox(place, title, who, officials, label, passphrase);
     hint.ifPresent(words -> panel.getChildren().add(hintOf(words)));

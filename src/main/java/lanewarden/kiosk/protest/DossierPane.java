@@ -1,0 +1,96 @@
+package lanewarden.kiosk.protest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Texts;
+
+/** The check that is looked into: it and its rechecks side by side, and what was done about it. */
+final class DossierPane extends ScrollPane {
+  private static final double STEP = 0.6;
+
+  /** More than two beside each other cannot be read. */
+  private static final int ABREAST = 2;
+
+  private final Texts texts;
+  private final VBox told = new VBox();
+  private Optional<DossierPage> shown = Optional.empty();
+
+  DossierPane(Texts texts) {
+    this.texts = texts;
+    told.getStyleClass().add("dossier");
+    setContent(told);
+    setFitToWidth(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    setId("dossier");
+    getStyleClass().add("dossier-scroll");
+  }
+
+  void show(Optional<DossierPage> page) {
+    boolean same =
+        shown.map(DossierPage::who).equals(page.map(DossierPage::who)) && page.isPresent();
+    double at = getVvalue();
+    shown = page;
+    setAccessibleText(page.map(DossierPage::who).orElse(texts.of("protest.pick")));
+    if (page.isEmpty()) {
+      Label how = new Label(texts.of("protest.pick"));
+      PanelFrame.wrap(how);
+      how.setId("protest-pick");
+      told.getChildren().setAll(how);
+      return;
+    }
+    Label who = new Label(page.get().who());
+    who.getStyleClass().add("dossier-who");
+    who.setId("dossier-who");
+    List<Node> parts = new ArrayList<>(List.of(who));
+    page.get().acts().forEach(act -> parts.add(act(act)));
+    List<SheetPage> sheets = page.get().sheets();
+    for (int i = 0; i < sheets.size(); i += ABREAST) {
+      parts.add(row(sheets.subList(i, Math.min(sheets.size(), i + ABREAST)), sheets.size() > 1));
+    }
+    told.getChildren().setAll(parts);
+    setVvalue(same ? at : 0);
+  }
+
+  private HBox row(List<SheetPage> sheets, boolean beside) {
+    HBox row = new HBox();
+    row.getStyleClass().add("sheets");
+    for (SheetPage sheet : sheets) {
+      SheetPane pane = new SheetPane(sheet, beside, texts);
+      // Equal shares, whatever stands in them
+      pane.setPrefWidth(1);
+      HBox.setHgrow(pane, Priority.ALWAYS);
+      row.getChildren().add(pane);
+    }
+    return row;
+  }
+
+  private static VBox act(DossierPage.Act act) {
+    Label title = new Label(act.title());
+    title.getStyleClass().add("act-title");
+    Label words = new Label(act.words());
+    PanelFrame.wrap(title, words);
+    VBox box = new VBox(title, words);
+    box.getStyleClass().add("dossier-act");
+    box.setAccessibleRole(AccessibleRole.TEXT);
+    box.setAccessibleText(act.title() + ". " + act.words());
+    return box;
+  }
+
+  /** Goes down (1) or up (-1) by most of what is seen. */
+  void turn(int way) {
+    double hidden = told.getHeight() - getViewportBounds().getHeight();
+    if (hidden > 0) {
+      double step = way * STEP * getViewportBounds().getHeight() / hidden;
+      setVvalue(Math.max(0, Math.min(1, getVvalue() + step)));
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package lanewarden.kiosk.protest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.journal.Check;
+import lanewarden.journal.Fact;
+import lanewarden.journal.TakenShot;
+import lanewarden.kiosk.look.Figure;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
+import lanewarden.rules.Doubt;
+import lanewarden.station.CheckView;
+import lanewarden.station.Dossier;
+import lanewarden.station.LineBytes;
+
+/**
+ * One check in the words of the screen, with every reading as it came.
+ *
+ * @param number of the check
+ * @param title what it is, and its number
+ * @param about division, attempt, time, and who opened it
+ * @param sign shape of the outcome
+ * @param word the outcome in a word
+ * @param words why
+ * @param limit limit and what is allowed
+ * @param readings every reading, void ones included
+ * @param notes what else is to be known of it
+ * @param counts whether its outcome is the one that counts
+ */
+public record SheetPage(
+    long number,
+    String title,
+    String about,
+    Sign sign,
+    String word,
+    String words,
+    String limit,
+    List<Reading> readings,
+    List<String> notes,
+    boolean counts) {
+
+  /**
+   * A reading.
+   *
+   * @param speed number of the shot, and the speed as read
+   * @param told what is to be known of it; blank for nothing
+   * @param raw the bytes as they came
+   * @param origin where they came from, and when
+   * @param stands whether it was not declared void
+   */
+  public record Reading(String speed, String told, String raw, String origin, boolean stands) {}
+
+  static SheetPage of(CheckView view, Dossier dossier, DocketWords words, Texts texts) {
+    Check check = view.check();
+    return new SheetPage(
+        check.number(),
+        Optional.ofNullable(check.opened().protest())
+            .map(protest -> texts.of("sheet.recheck", check.number(), protest))
+            .orElseGet(() -> texts.of("sheet.check", check.number())),
+        texts.of(
+            "sheet.about",
+            view.division().code(),
+            check.opened().attempt(),
+            words.clock().format(check.at()),
+            dossier.nameOf(check.signer())),
+        Sign.of(view),
+        words.outcome(view),
+        Wording.sentence(why(view)),
+        Wording.limit(view, texts),
+        check.shots().stream().map(shot -> reading(shot, view, words, texts)).toList(),
+        notes(view, dossier, words, texts),
+        dossier.counting() == check.number());
+  }
+
+  private static String why(CheckView view) {
+    return view.check().closed().map(Fact.CheckClosed::reason).orElseGet(view::words);
+  }
+
+  private static Reading reading(TakenShot shot, CheckView view, DocketWords words, Texts texts) {
+    Fact.ReadingTaken taken = shot.reading();
+    Optional<String> converted = Figure.converted(taken.speed(), view);
+    String speed = texts.of("sheet.shot", taken.shot(), taken.speed().toString());
+    return new Reading(
+        converted.map(other -> texts.of("sheet.shot.converted", speed, other)).orElse(speed),
+        told(shot, view, texts),
+        LineBytes.escaped(taken.raw()).isBlank()
+            ? texts.of("line.refused.empty")
+            : LineBytes.escaped(taken.raw()),
+        texts.of("sheet.origin", taken.source(), words.clock().format(taken.at())),
+        shot.stands());
+  }
+
+  private static String told(TakenShot shot, CheckView view, Texts texts) {
+    if (shot.voided() != null) {
+      return texts.of("line.shot.void", shot.voided().reason());
+    }
+    return view.doubts().stream()
+        .filter(doubt -> doubt.shot() == shot.reading().shot() - 1)
+        .findFirst()
+        .map(Doubt::words)
+        .orElseGet(() -> shot.kept() == null ? "" : texts.of("sheet.kept", shot.kept().reason()));
+  }
+
+  private static List<String> notes(
+      CheckView view, Dossier dossier, DocketWords words, Texts texts) {
+    List<String> notes = new ArrayList<>();
+    Check check = view.check();
+    if (check.opened().grounds() != null) {
+      notes.add(texts.of("sheet.grounds", check.opened().grounds()));
+    }
+    check
+        .verdict()
+        .ifPresent(
+            given ->
+                notes.add(
+                    texts.of(
+                        "sheet.verdict",
+                        words.clock().format(given.at()),
+                        dossier.nameOf(given.signer()))));
+    if (!check.refused().isEmpty()) {
+      notes.add(texts.of("sheet.refused", check.refused().size()));
+    }
+    if (!check.ticked().isEmpty()) {
+      notes.add(texts.of("sheet.ticked", String.join(", ", check.ticked())));
+    }
+    return notes;
+  }
+}

@@ -1,0 +1,80 @@
+package lanewarden.kiosk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import lanewarden.station.EventFolder;
+import lanewarden.station.NewEvent;
+import lanewarden.station.StationSettings;
+
+/** The events that booths work on. */
+final class BoothEvent {
+  static final String ORGANIZER_PASSPHRASE = "a very long oak";
+
+  /** Sorts behind the officials, whom the arrow keys reach first. */
+  static final String JUDGE = "Xenia Falk";
+
+  /** Sealing keys is slow on purpose, so one event is made and every booth works on a copy. */
+  static final EventFolder PLAIN = madeOnce("rule-book.toml", "roster.csv");
+
+  /** The same for an event whose rules ask for more than arrow speed. */
+  static final EventFolder CLAUSES = madeOnce("clauses.toml", "clauses.csv");
+
+  private BoothEvent() {}
+
+  private static EventFolder madeOnce(String rules, String roster) {
+    try {
+      Path temp = Files.createTempDirectory("booth");
+      temp.toFile().deleteOnExit();
+      return event(temp.resolve("event"), rules, roster);
+    } catch (Exception e) {
+      throw new IllegalStateException("the event of the tests could not be made", e);
+    }
+  }
+
+  static Path copied(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path path : all.toList()) {
+        Files.copy(path, to.resolve(from.relativize(path).toString()));
+      }
+    }
+    return to;
+  }
+
+  static EventFolder event(Path path) throws Exception {
+    return event(path, "rule-book.toml", "roster.csv");
+  }
+
+  private static EventFolder event(Path path, String rules, String roster) throws Exception {
+    EventFolder event =
+        new NewEvent(
+                source("rule-book.toml", "/lanewarden/kiosk/" + rules),
+                source("roster.csv", "/lanewarden/kiosk/" + roster),
+                source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
+                "Station 1",
+                StationSettings.Kind.SIMULATOR,
+                "",
+                new NewEvent.Person("Organizer", ORGANIZER_PASSPHRASE.toCharArray()),
+                List.of(
+                    new NewEvent.Person(Booth.OFFICIAL, Booth.PASSPHRASE.toCharArray()),
+                    new NewEvent.Person("Piet Arrowsmith", Booth.PASSPHRASE.toCharArray()),
+                    NewEvent.Person.judge(JUDGE, Booth.PASSPHRASE.toCharArray())))
+            .make(path, Clock.systemUTC(), System::nanoTime, new SecureRandom());
+    Files.writeString(
+        path.resolve("station.toml"), "[place]\ndistance = \"3 m\"\n", StandardOpenOption.APPEND);
+    return event;
+  }
+
+  private static NewEvent.Source source(String name, String resource) throws IOException {
+    try (var in =
+        Objects.requireNonNull(BoothEvent.class.getResourceAsStream(resource), resource)) {
+      return new NewEvent.Source(name, in.readAllBytes());
+    }
+  }
+}

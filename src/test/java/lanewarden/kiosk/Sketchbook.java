@@ -1,0 +1,37 @@
+package lanewarden.kiosk;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
+import javax.imageio.ImageIO;
+import lanewarden.kiosk.look.Theme;
+
+/**
+ * Where pictures of screens are put, each in every theme.
+ *
+ * @param folder must be there
+ */
+record Sketchbook(Path folder) {
+
+  /** Draws the official's screen, and beside a line the board. */
+  void take(Booth booth, String name) throws Exception {
+    for (Theme theme : Theme.values()) {
+      Booth.call(
+          () -> {
+            booth.front.theme().set(theme);
+            return true;
+          });
+      booth.settle();
+      write(booth.front.official(), name + "-" + theme.word());
+      if (name.startsWith("line-")) {
+        write(booth.front.board(), name.replace("line-", "board-") + "-" + theme.word());
+      }
+    }
+  }
+
+  private void write(Scene scene, String name) throws Exception {
+    BufferedImage image = Booth.call(() -> SwingFXUtils.fromFXImage(scene.snapshot(null), null));
+    ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+  }
+}
