@@ -33,7 +33,7 @@ final class StudioWindow implements Kiosk.Opened {
     shell.show(screen);
     stage.setTitle(texts.of("window.studio"));
     stage.setScene(shell.scene());
-    Windows.fit(stage);
+    Windows.prepare(stage);
     stage.setOnCloseRequest(
         e -> {
           if (screen.isChanged()) {

@@ -3,6 +3,7 @@ package lanewarden.kiosk;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.image.Image;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -47,7 +48,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   private void open(Runnable closed) {
     main.setTitle(front.texts().of("window.title"));
     main.setScene(front.official());
-    fit(main);
+    prepare(main);
     main.setOnCloseRequest(
         e -> {
           if (!front.mayClose()) {
@@ -66,10 +67,14 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     main.show();
   }
 
-  /** A display smaller than the window is filled whole, also where no window manager does it. */
-  static void fit(Stage stage) {
+  /**
+   * Gives a window the program's icon and its least size. A display smaller than the window is
+   * filled whole, also where no window manager does it.
+   */
+  static void prepare(Stage stage) {
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
+    stage.getIcons().setAll(new Image(String.valueOf(Windows.class.getResource("icon.png"))));
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     if (room.getWidth() <= stage.getScene().getWidth()
         || room.getHeight() <= stage.getScene().getHeight()) {
@@ -101,7 +106,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
       boardStage.setY(second.get().getBounds().getMinY());
       boardStage.setFullScreen(true);
     } else {
-      fit(boardStage);
+      prepare(boardStage);
     }
     boardStage.show();
     boardStage.toFront();
