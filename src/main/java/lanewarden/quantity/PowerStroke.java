@@ -31,6 +31,15 @@ public record PowerStroke(Length drawLength, Length braceHeight) {
     return Length.of(metres(), LengthUnit.METRE);
   }
 
+  /** What figures that leave none are told in a file. */
+  public static final String DEMANDED =
+      "a power stroke: a brace height of less than the draw length less " + BEHIND_PIVOT;
+
+  /** The two figures themselves, beside {@link #DEMANDED}. */
+  public String figures() {
+    return "\"" + braceHeight + "\" with a draw length of " + drawLength;
+  }
+
   /** What the figures leave, as a clause for a fault: whether there is a power stroke, and why. */
   public String inWords() {
     return "a draw length of "

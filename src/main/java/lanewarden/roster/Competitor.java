@@ -2,9 +2,7 @@ package lanewarden.roster;
 
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
-import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
-import lanewarden.quantity.MassUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,12 +27,6 @@ public record Competitor(
     @Nullable Force certifiedDrawWeight,
     @Nullable Length drawLength,
     @Nullable Length braceHeight) {
-
-  /** Heavier than any arrow: finds a draw weight in pounds that was written as an arrow mass. */
-  public static final Mass HEAVIEST_ARROW = Mass.of("200", MassUnit.GRAM);
-
-  /** Longer than any archer draws: finds centimetres and inches taken for each other. */
-  public static final Length LONGEST_DRAW = Length.of("40", LengthUnit.INCH);
 
   /** Someone whose bow has no certificate and no lengths that the roster states. */
   public Competitor(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lanewarden.quantity.Extremes;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
@@ -47,12 +48,12 @@ final class RosterPage {
     row.requireWords(name, "a name");
     row.requireWords(division, "a division code");
     Optional<Mass> mass = row.quantity(Column.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
-    row.atMost(Column.ARROW_MASS, mass, "the mass of an arrow", Competitor.HEAVIEST_ARROW);
+    row.atMost(Column.ARROW_MASS, mass, "the mass of an arrow", Extremes.HEAVIEST_ARROW);
     Optional<Force> draw = force(row, Column.DRAW_WEIGHT);
     Optional<Force> certified = force(row, Column.CERTIFIED_DRAW_WEIGHT);
     Optional<Length> drawLength = length(row, Column.DRAW_LENGTH);
     Optional<Length> braceHeight = length(row, Column.BRACE_HEIGHT);
-    row.atMost(Column.DRAW_LENGTH, drawLength, "a draw length", Competitor.LONGEST_DRAW);
+    row.atMost(Column.DRAW_LENGTH, drawLength, "a draw length", Extremes.LONGEST_DRAW);
     drawLength
         .flatMap(length -> braceHeight.map(brace -> new PowerStroke(length, brace)))
         .filter(stroke -> !stroke.isSome())
@@ -82,9 +83,8 @@ final class RosterPage {
   private void noStroke(CsvRow<Column> row, PowerStroke none) {
     faults.note(
         row.required(Column.BRACE_HEIGHT),
-        "a power stroke: a brace height of less than the draw length less "
-            + PowerStroke.BEHIND_PIVOT,
-        "\"" + none.braceHeight() + "\" with a draw length of " + none.drawLength(),
+        PowerStroke.DEMANDED,
+        none.figures(),
         "measure both, and look whether the two were exchanged");
   }
 

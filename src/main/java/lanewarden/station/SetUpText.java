@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import lanewarden.journal.SetUpStated;
+import lanewarden.quantity.Extremes;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Length;
@@ -14,7 +15,6 @@ import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.PowerStroke;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
-import lanewarden.roster.Competitor;
 import lanewarden.rules.SetUp;
 import org.jspecify.annotations.Nullable;
 
@@ -95,7 +95,7 @@ public record SetUpText(
 
   private @Nullable Length draw(@Nullable Length known) throws StationException {
     Length draw = figure(drawLength, "the draw length", known, SetUpText::length);
-    if (draw != null && draw.isMoreThan(Competitor.LONGEST_DRAW)) {
+    if (draw != null && draw.isMoreThan(Extremes.LONGEST_DRAW)) {
       throw refused(
           "No archer draws " + draw + ".", "Look whether it belongs to another field or unit.");
     }
@@ -109,7 +109,7 @@ public record SetUpText(
   private @Nullable Mass arrow(@Nullable Mass known) throws StationException {
     Mass mass =
         figure(arrowMass, "the arrow's mass", known, text -> Mass.parse(text, MassUnit.GRAIN));
-    if (mass != null && mass.isMoreThan(Competitor.HEAVIEST_ARROW)) {
+    if (mass != null && mass.isMoreThan(Extremes.HEAVIEST_ARROW)) {
       throw refused(
           "No arrow has a mass of " + mass + ".",
           "Look whether it belongs to another field or unit.");

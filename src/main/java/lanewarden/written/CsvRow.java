@@ -53,23 +53,24 @@ public final class CsvRow<C extends Enum<C> & CsvColumn> {
   /** A value with its unit, more than zero; empty where none is written, or a wrong one. */
   public <Q extends Quantity<?, Q>> Optional<Q> quantity(
       C column, String expected, Function<String, Q> parser) {
-    return filled(column).flatMap(cell -> read(cell, expected, ", or leave it empty", parser));
+    return filled(column)
+        .flatMap(cell -> read(cell, expected, "declared", ", or leave it empty", parser));
   }
 
   /** The same in a column where something must be written. */
   public <Q extends Quantity<?, Q>> Optional<Q> requiredQuantity(
       C column, String expected, Function<String, Q> parser) {
-    return read(required(column), expected, "", parser);
+    return read(required(column), expected, "measured", "", parser);
   }
 
   private <Q extends Quantity<?, Q>> Optional<Q> read(
-      CsvCell cell, String expected, String orElse, Function<String, Q> parser) {
+      CsvCell cell, String expected, String how, String orElse, Function<String, Q> parser) {
     try {
       Q quantity = parser.apply(cell.text());
       if (quantity.value().signum() > 0) {
         return Optional.of(quantity);
       }
-      faults.wrong(cell, expected + ", more than zero", "write what was declared" + orElse);
+      faults.wrong(cell, expected + ", more than zero", "write what was " + how + orElse);
     } catch (QuantityException e) {
       faults.wrong(cell, expected, e.mend() + orElse);
     }
