@@ -3,8 +3,9 @@
  *
  * <p>Nothing here is a verdict, and no verdict or finding rests on it: it says what is likely, as
  * an interval, and never without its cautions. Front door: {@link lanewarden.bench.Caution} for
- * what is said beside everything that touches a bow. Words it owns: advice, caution, prospect,
- * comparison. May import: quantity, written, metrology, bow, rules.
+ * what is said beside everything that touches a bow; {@link lanewarden.bench.Practice} and {@link
+ * lanewarden.bench.Comparison} for set-ups side by side. Words it owns: advice, caution, prospect,
+ * practice, series, showing, comparison. May import: quantity, written, metrology, bow, rules.
  */
 @NullMarked
 package lanewarden.bench;

@@ -1,0 +1,256 @@
+package lanewarden.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lanewarden.metrology.Interval;
+import lanewarden.quantity.EnergyUnit;
+import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.MomentumUnit;
+import lanewarden.quantity.SpeedUnit;
+
+/**
+ * A comparison in words and figures for screen, terminal and paper, in one unit of speed: that of
+ * the first shot.
+ *
+ * @param comparison what is told
+ * @param unit of all speeds
+ */
+public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
+  private static final String NONE = "–";
+
+  /** In the unit of the file's first shot. */
+  public ComparisonSheet(Comparison comparison) {
+    this(comparison, comparison.practice().series().get(0).unit());
+  }
+
+  /**
+   * A set-up in a line.
+   *
+   * @param place with an equals sign where others share it
+   * @param arrow its mass
+   * @param shots that count, of how many
+   * @param mean speed
+   * @param reach half of the mean's interval
+   * @param deviation of single shots
+   * @param energy of the arrow at the mean
+   * @param momentum of the arrow at the mean
+   */
+  public record Line(
+      String place,
+      String setUp,
+      String arrow,
+      String shots,
+      String mean,
+      String reach,
+      String deviation,
+      String energy,
+      String momentum) {}
+
+  /**
+   * Two set-ups in a line.
+   *
+   * @param faster the one with the higher mean
+   * @param by how much
+   * @param from the low end of its interval
+   * @param to the high end
+   * @param sense whether it is real
+   */
+  public record Pair(
+      String faster, String slower, String by, String from, String to, String sense) {}
+
+  /**
+   * A set-up and a division in a line.
+   *
+   * @param allowed the fastest speed that passes
+   * @param margin from there down to the mean
+   * @param from the low end of its interval
+   * @param to the high end
+   * @param words what it comes to
+   */
+  public record Margin(
+      String setUp,
+      String division,
+      String allowed,
+      String margin,
+      String from,
+      String to,
+      String words) {}
+
+  /** The set-ups and shots, counted. */
+  public String summary() {
+    int shots =
+        comparison.practice().series().stream().mapToInt(series -> series.shots().size()).sum();
+    int setUps = comparison.showings().size();
+    return setUps
+        + (setUps == 1 ? " set-up, " : " set-ups, ")
+        + shots
+        + (shots == 1 ? " shot, " : " shots, ")
+        + comparison.leftOut()
+        + " left out";
+  }
+
+  /** The set-ups, from the fastest to the slowest. */
+  public List<Line> lines() {
+    return comparison.showings().stream().map(this::line).toList();
+  }
+
+  private Line line(Showing showing) {
+    int counted = showing.counted().size();
+    int all = showing.series().shots().size();
+    return new Line(
+        place(showing),
+        showing.series().name(),
+        showing.series().mass().toString(),
+        counted == all ? String.valueOf(all) : counted + " of " + all,
+        speed(showing.mean()),
+        showing.interval().map(i -> speed(i.width() / 2)).orElse(NONE),
+        speed(showing.deviation()),
+        showing.energy().map(e -> e.to(energyUnit(), 2).value().toPlainString()).orElse(NONE),
+        showing.momentum().map(p -> p.to(momentumUnit(), 3).value().toPlainString()).orElse(NONE));
+  }
+
+  private String place(Showing showing) {
+    Optional<Integer> place = comparison.place(showing);
+    long sharing =
+        comparison.showings().stream()
+            .filter(other -> place.isPresent() && comparison.place(other).equals(place))
+            .count();
+    return place.map(p -> p + (sharing > 1 ? "=" : "")).orElse(NONE);
+  }
+
+  /** The pairs, the widest apart first. */
+  public List<Pair> pairs() {
+    return comparison.pairs().stream()
+        .map(
+            pair ->
+                new Pair(
+                    pair.one().series().name(),
+                    pair.other().series().name(),
+                    speed(pair.difference()),
+                    low(pair.interval()),
+                    high(pair.interval()),
+                    pair.sense().inWords()))
+        .toList();
+  }
+
+  /** The margins to the divisions of the rule book. */
+  public List<Margin> margins() {
+    return comparison.margins().stream()
+        .map(
+            margin ->
+                new Margin(
+                    margin.showing().series().name(),
+                    margin.division().code(),
+                    margin.allowed().map(a -> speed(a.siDouble())).orElse(NONE),
+                    margin.margin().map(this::speed).orElse(NONE),
+                    low(margin.interval()),
+                    high(margin.interval()),
+                    margin.words()))
+        .toList();
+  }
+
+  /** The readings that were left out, a sentence each. */
+  public List<String> leftOut() {
+    return comparison.showings().stream()
+        .flatMap(
+            showing ->
+                showing.leftOut().stream()
+                    .map(out -> showing.series().name() + ": " + out.inWords()))
+        .toList();
+  }
+
+  /** How the set-ups compare with what their bows' ratings make one expect, a sentence each. */
+  public List<String> expectations() {
+    return comparison.showings().stream()
+        .flatMap(
+            showing ->
+                showing.expected().stream()
+                    .flatMap(
+                        expected ->
+                            showing.mean().stream()
+                                .mapToObj(
+                                    mean ->
+                                        showing.series().name() + ": " + expected.inWords(mean))))
+        .toList();
+  }
+
+  /** What is believed of the bows' virtual masses, a sentence each. */
+  public List<String> masses() {
+    return comparison.masses().stream().map(ComparisonSheet::mass).toList();
+  }
+
+  private static String mass(BowMass mass) {
+    String fitted = grains(mass.fitted().value()) + " by the speeds alone";
+    return mass.bow().label()
+        + ": "
+        + (mass.noise()
+            ? fitted + ", which no bow has: noise, not used; " + mass.supposed() + " is supposed"
+            : fitted
+                + "; with "
+                + mass.supposed()
+                + " supposed, "
+                + grains(mass.interval().low())
+                + " to "
+                + grains(mass.interval().high()));
+  }
+
+  private static String grains(double kilograms) {
+    return String.format(
+            Locale.ROOT, "%.0f ", kilograms / MassUnit.GRAIN.inSi().doubleValue() + 0.0)
+        + MassUnit.GRAIN.symbol();
+  }
+
+  /** How everything is to be read, a sentence or two each. */
+  public List<String> notes() {
+    return Stream.of(
+            Optional.of(Comparison.SIFTED),
+            comparison.pairs().isEmpty()
+                ? Optional.<String>empty()
+                : Optional.of(Comparison.DIFFERENCES),
+            expectations().isEmpty() ? Optional.<String>empty() : Optional.of(Rating.THUMBS),
+            Optional.of(
+                "A comparison is no check, and no verdict rests on it: margins are the mean's, even"
+                    + " where a division counts the highest reading, and an instrument that reads"
+                    + " fast or slow moves every mean alike."),
+            Optional.of(Caution.paragraph()))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** The unit of the energies. */
+  public EnergyUnit energyUnit() {
+    return unit == SpeedUnit.FEET_PER_SECOND ? EnergyUnit.FOOT_POUND : EnergyUnit.JOULE;
+  }
+
+  /** The unit of the momenta. */
+  public MomentumUnit momentumUnit() {
+    return unit == SpeedUnit.FEET_PER_SECOND
+        ? MomentumUnit.SLUG_FOOT_PER_SECOND
+        : MomentumUnit.KILOGRAM_METRE_PER_SECOND;
+  }
+
+  /** A speed in m/s as a number in the sheet's unit. */
+  public double in(double metresPerSecond) {
+    return metresPerSecond / unit.inSi().doubleValue();
+  }
+
+  private String low(Optional<Interval> interval) {
+    return interval.map(i -> speed(i.low())).orElse(NONE);
+  }
+
+  private String high(Optional<Interval> interval) {
+    return interval.map(i -> speed(i.high())).orElse(NONE);
+  }
+
+  private String speed(OptionalDouble metresPerSecond) {
+    return metresPerSecond.isEmpty() ? NONE : speed(metresPerSecond.getAsDouble());
+  }
+
+  private String speed(double metresPerSecond) {
+    // adding nothing turns a rounded −0.0 into 0.0
+    return String.format(Locale.ROOT, "%.1f", Math.rint(in(metresPerSecond) * 10) / 10 + 0.0);
+  }
+}

@@ -1,0 +1,100 @@
+package lanewarden.bench;
+
+import java.util.Locale;
+import java.util.Optional;
+import lanewarden.metrology.Interval;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.ForceUnit;
+import lanewarden.quantity.Length;
+import lanewarden.quantity.LengthUnit;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Quantity;
+import lanewarden.quantity.Speed;
+import lanewarden.quantity.SpeedUnit;
+
+/**
+ * The speed a bow's maker states, with the conditions it was measured under.
+ *
+ * <p>Scaled to another draw and arrow it is a guess by rules of thumb, each with its range (common
+ * practice of the trade): nothing may rest on it but a look whether a bow does about what it
+ * should.
+ *
+ * @param speed as stated
+ * @param drawWeight it was measured with
+ * @param drawLength it was measured with
+ * @param arrow it was measured with
+ */
+public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arrow) {
+
+  /** How much speed a step of one figure gives. */
+  private record Thumb(double least, double usual, double most) {
+    /** What so many steps change, from the least to the most. */
+    Expected change(double steps) {
+      return new Expected(
+          new Interval(
+              Math.min(steps * least, steps * most), Math.max(steps * least, steps * most)),
+          steps * usual);
+    }
+  }
+
+  private static final Thumb AN_INCH = new Thumb(8, 10, 12);
+  private static final Thumb A_POUND = new Thumb(1.5, 2, 2.5);
+  private static final Thumb A_GRAIN = new Thumb(-0.25, -1 / 3.0, -0.4);
+
+  /** The rules in a sentence, for everything that shows what comes of them. */
+  public static final String THUMBS =
+      "Rules of thumb, not measured: an inch of draw length 10 ft/s (8 to 12), a pound of draw"
+          + " weight 2 ft/s (1.5 to 2.5), three grains of arrow 1 ft/s (2.5 to 4 grains).";
+
+  /**
+   * What a bow should give by its rating.
+   *
+   * @param range with every rule of thumb at its ends, ft/s
+   * @param usual ft/s
+   */
+  public record Expected(Interval range, double usual) {
+    private Expected plus(Expected other) {
+      return new Expected(
+          new Interval(range.low() + other.range.low(), range.high() + other.range.high()),
+          usual + other.usual);
+    }
+
+    /**
+     * How a mean speed compares, for a person.
+     *
+     * @param metresPerSecond the mean
+     */
+    public String inWords(double metresPerSecond) {
+      double feet = metresPerSecond / SpeedUnit.FEET_PER_SECOND.inSi().doubleValue();
+      String where = range.holds(feet) ? "as" : feet < range.low() ? "slower than" : "faster than";
+      return String.format(
+          Locale.ROOT,
+          "%s expected of the bow, about %.0f ft/s (%.0f to %.0f)",
+          where,
+          usual,
+          range.low(),
+          range.high());
+    }
+  }
+
+  /** The speed stated, scaled to this set-up; empty where the bow's draw is not stated. */
+  Optional<Expected> scaledTo(PracticeBow bow, Mass mass) {
+    if (bow.drawWeight().isEmpty() || bow.drawLength().isEmpty()) {
+      return Optional.empty();
+    }
+    double stated = in(speed, SpeedUnit.FEET_PER_SECOND.inSi().doubleValue());
+    double inch = LengthUnit.INCH.inSi().doubleValue();
+    double pound = ForceUnit.POUND_FORCE.inSi().doubleValue();
+    double grain = MassUnit.GRAIN.inSi().doubleValue();
+    return Optional.of(
+        new Expected(new Interval(stated, stated), stated)
+            .plus(AN_INCH.change(in(bow.drawLength().get(), inch) - in(drawLength, inch)))
+            .plus(A_POUND.change(in(bow.drawWeight().get(), pound) - in(drawWeight, pound)))
+            .plus(A_GRAIN.change(in(mass, grain) - in(arrow, grain))));
+  }
+
+  private static double in(Quantity<?, ?> quantity, double unit) {
+    return quantity.siDouble() / unit;
+  }
+}
