@@ -41,28 +41,47 @@ final class Destination {
    * @throws IOException saying what is wrong with the place and what to do
    */
   static Destination of(Path pdf, Path ledger) throws IOException {
-    Path file = pdf.toAbsolutePath().normalize();
-    Path folder = file.getParent();
-    if (folder == null || Files.isDirectory(file)) {
-      throw refused(pdf, "is a folder.", "Give the name of a file to write.");
+    if (Files.exists(pdf) && Files.exists(ledger) && Files.isSameFile(pdf, ledger)) {
+      throw refused(pdf, "is the ledger itself.", "Choose another name.");
     }
-    if (!Files.isDirectory(folder)) {
-      throw refused(pdf, "lies in a folder that does not exist.", "Make the folder first.");
-    }
-    if (!Files.isWritable(folder)) {
-      throw refused(pdf, "lies in a folder that cannot be written.", "Choose another folder.");
-    }
-    if (Files.exists(file)) {
-      if (Files.exists(ledger) && Files.isSameFile(file, ledger)) {
-        throw refused(pdf, "is the ledger itself.", "Choose another name.");
-      }
-      if (!Files.isWritable(file)) {
+    return of(pdf);
+  }
+
+  /** The same where no ledger is read. */
+  static Destination of(Path pdf) throws IOException {
+    Destination destination = in(pdf);
+    if (Files.exists(destination.file)) {
+      if (!Files.isWritable(destination.file)) {
         throw refused(pdf, "may not be written.", "Choose another name.");
       }
-      if (!isReport(file)) {
+      if (!isReport(destination.file)) {
         throw refused(
             pdf, "is there already and is no PDF.", "Choose another name, so that it is kept.");
       }
+    }
+    return destination;
+  }
+
+  /** The same for a file that replaces none. */
+  static Destination fresh(Path place) throws IOException {
+    Destination destination = in(place);
+    if (Files.exists(destination.file)) {
+      throw refused(place, "is there already.", "Choose another name, so that it is kept.");
+    }
+    return destination;
+  }
+
+  private static Destination in(Path place) throws IOException {
+    Path file = place.toAbsolutePath().normalize();
+    Path folder = file.getParent();
+    if (folder == null || Files.isDirectory(file)) {
+      throw refused(place, "is a folder.", "Give the name of a file to write.");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw refused(place, "lies in a folder that does not exist.", "Make the folder first.");
+    }
+    if (!Files.isWritable(folder)) {
+      throw refused(place, "lies in a folder that cannot be written.", "Choose another folder.");
     }
     return new Destination(file, folder);
   }

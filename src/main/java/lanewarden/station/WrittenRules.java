@@ -26,13 +26,18 @@ public record WrittenRules(String event, String edition, String sha256, List<Div
    * @throws StationException if it cannot be read or is faulty, with every fault
    */
   public static WrittenRules read(Path fileOrFolder) throws StationException {
+    RuleBook book = book(fileOrFolder);
+    return new WrittenRules(book.event(), book.edition(), book.sha256(), book.divisions());
+  }
+
+  /** The rule book itself. */
+  static RuleBook book(Path fileOrFolder) throws StationException {
     Path file =
         Files.isDirectory(fileOrFolder)
             ? fileOrFolder.resolve(EventFolder.RULE_BOOK)
             : fileOrFolder;
     try {
-      RuleBook book = RuleBook.read(file.toString(), Files.readAllBytes(file));
-      return new WrittenRules(book.event(), book.edition(), book.sha256(), book.divisions());
+      return RuleBook.read(file.toString(), Files.readAllBytes(file));
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
     }

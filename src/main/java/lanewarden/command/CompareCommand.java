@@ -1,0 +1,167 @@
+package lanewarden.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanewarden.audit.ComparisonPaper;
+import lanewarden.bench.Comparison;
+import lanewarden.bench.ComparisonSheet;
+import lanewarden.station.PracticeDay;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Compares the set-ups of a practice day. */
+@Command(
+    description = {
+      "Compare bows and arrows that were shot on a practice day: mean, scatter and misreads of each"
+          + " set-up, which differences are real and which are within noise, kinetic energy,"
+          + " momentum, and what stays to the limits of a rule book.",
+      "FILE is CSV, a line a shot, with the columns bow,arrow,arrow-mass,speed and, where known,"
+          + " draw-weight, draw-length, brace-height, rated-speed with rated-draw-weight,"
+          + " rated-draw-length and rated-arrow-mass, misread (yes or no) and remark. Figures carry"
+          + " their unit; those of a bow or an arrow are written once."
+    })
+final class CompareCommand implements Callable<Integer> {
+  private final Workplace workplace;
+
+  @Parameters(paramLabel = "FILE", description = "The shots of the practice day.")
+  private Path file = Path.of("");
+
+  @Option(
+      names = "--rules",
+      paramLabel = "RULE-BOOK",
+      description = "A rule book, or an event's folder with one: its limits are looked at.")
+  private Optional<Path> rules = Optional.empty();
+
+  @Option(names = "--pdf", paramLabel = "OUT", description = "Write tables and pictures as a PDF.")
+  private Optional<Path> pdf = Optional.empty();
+
+  @Option(names = "--csv", paramLabel = "OUT", description = "Write the table of set-ups as CSV.")
+  private Optional<Path> csv = Optional.empty();
+
+  @Option(names = "--json", description = "Answer with one JSON object.")
+  private boolean json;
+
+  CompareCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Comparison comparison = PracticeDay.compare(file, rules);
+    ComparisonPaper paper = new ComparisonPaper(workplace.here().clock());
+    if (pdf.isPresent()) {
+      paper.pdf(comparison, pdf.get());
+    }
+    if (csv.isPresent()) {
+      paper.csv(comparison, csv.get());
+    }
+    Terminal terminal = workplace.terminal();
+    if (json) {
+      terminal.result(JsonLine.of(ComparisonMembers.of(comparison, pdf, csv)));
+    } else {
+      told(new ComparisonSheet(comparison)).forEach(terminal::result);
+      pdf.ifPresent(out -> terminal.result(Notice.of("pdf", out.toString()).line()));
+      csv.ifPresent(out -> terminal.result(Notice.of("csv", out.toString()).line()));
+    }
+    return ExitCode.FINE;
+  }
+
+  private static List<String> told(ComparisonSheet sheet) {
+    List<String> lines = new ArrayList<>();
+    lines.add(Notice.of("practice", sheet.summary()).line());
+    sheet.leftOut().forEach(out -> lines.add(Notice.of("left out", out).line()));
+    section(lines, Columns.lines(setUps(sheet), 3));
+    if (!sheet.pairs().isEmpty()) {
+      section(lines, Columns.lines(pairs(sheet), 2));
+    }
+    if (!sheet.margins().isEmpty()) {
+      section(lines, Columns.lines(margins(sheet), 2));
+    }
+    section(lines, notices("rated", sheet.expectations()));
+    section(lines, notices("bow mass", sheet.masses()));
+    section(lines, sheet.notes());
+    return lines;
+  }
+
+  private static void section(List<String> lines, List<String> more) {
+    if (!more.isEmpty()) {
+      lines.add("");
+      lines.addAll(more);
+    }
+  }
+
+  private static List<String> notices(String kind, List<String> sentences) {
+    return sentences.stream().map(sentence -> Notice.of(kind, sentence).line()).toList();
+  }
+
+  private static List<List<String>> setUps(ComparisonSheet sheet) {
+    String unit = sheet.unit().symbol();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "place",
+            "set-up",
+            "arrow",
+            "shots",
+            "mean " + unit,
+            "± 95 %",
+            "spread",
+            sheet.energyUnit().symbol(),
+            sheet.momentumUnit().symbol()));
+    for (ComparisonSheet.Line line : sheet.lines()) {
+      rows.add(
+          List.of(
+              line.place(),
+              line.setUp(),
+              line.arrow(),
+              line.shots(),
+              line.mean(),
+              line.reach(),
+              line.deviation(),
+              line.energy(),
+              line.momentum()));
+    }
+    return rows;
+  }
+
+  private static List<List<String>> pairs(ComparisonSheet sheet) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "faster", "than", "by " + sheet.unit().symbol(), "from", "to", "the difference is"));
+    for (ComparisonSheet.Pair pair : sheet.pairs()) {
+      rows.add(
+          List.of(pair.faster(), pair.slower(), pair.by(), pair.from(), pair.to(), pair.sense()));
+    }
+    return rows;
+  }
+
+  private static List<List<String>> margins(ComparisonSheet sheet) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "set-up",
+            "division",
+            "allowed " + sheet.unit().symbol(),
+            "margin",
+            "from",
+            "to",
+            "the mean is"));
+    for (ComparisonSheet.Margin margin : sheet.margins()) {
+      rows.add(
+          List.of(
+              margin.setUp(),
+              margin.division(),
+              margin.allowed(),
+              margin.margin(),
+              margin.from(),
+              margin.to(),
+              margin.words()));
+    }
+    return rows;
+  }
+}

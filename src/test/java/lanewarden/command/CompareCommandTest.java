@@ -1,0 +1,90 @@
+package lanewarden.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareCommandTest {
+  private static final String DEMO = "demo-data/practice.csv";
+
+  @TempDir Path folder;
+
+  @Test
+  void saysWhichDifferencesAreRealAndWhatWasLeftOut() {
+    Typed typed = new Typed().run("compare", DEMO, "--rules", "demo-data/rule-book.toml");
+    assertEquals(0, typed.code(), typed.toString());
+    for (String line :
+        List.of(
+            "practice 8 set-ups, 49 shots, 1 left out",
+            "left out Club bow + short shaft: 390 ft/s (line 45): 390 ft/s is impossible: 118"
+                + " ft·lbf of 105 ft·lbf available",
+            "place  set-up                     arrow      shots  mean ft/s  ± 95 %  spread  ft·lbf"
+                + "  slug·ft/s",
+            "1=     Club bow + short shaft     350 gr    6 of 7      300.0     1.3     1.3   69.93"
+                + "  0.466",
+            "Grey riser + short shaft   Red riser + short shaft        2.7   0.5   4.9  real",
+            "Club bow + long shaft      Green riser + long shaft       1.5  -1.6   4.6  within"
+                + " noise",
+            "Red riser + short shaft    HC               282.0    -2.0    -3.0    -1.0  over",
+            "rated    Red riser + long shaft: slower than expected of the bow, about 291 ft/s (282"
+                + " to 300)")) {
+      assertTrue(typed.lines().contains(line), line + "\nin " + typed);
+    }
+  }
+
+  @Test
+  void answersMachinesInSiUnits() throws Exception {
+    Typed typed = new Typed().run("compare", DEMO, "--json");
+    JsonNode answer = new ObjectMapper().readTree(typed.results());
+    assertEquals(8, answer.get("setUps").size());
+    assertEquals(91.44, answer.get("setUps").get(0).get("mean").asDouble(), 1e-9);
+    assertEquals(6, answer.get("setUps").get(0).get("counted").asInt());
+    assertEquals(1, answer.get("setUps").get(0).get("leftOut").size());
+    assertEquals(28, answer.get("pairs").size());
+    assertEquals("real", answer.get("pairs").get(0).get("sense").asText());
+    assertEquals(0, answer.get("margins").size());
+  }
+
+  @Test
+  void writesPaperAndTable() {
+    Path pdf = folder.resolve("out.pdf");
+    Path csv = folder.resolve("out.csv");
+    Typed typed =
+        new Typed().run("compare", DEMO, "--pdf", pdf.toString(), "--csv", csv.toString());
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(Files.exists(pdf) && Files.exists(csv));
+    assertTrue(typed.lines().contains("pdf      " + pdf));
+  }
+
+  @Test
+  void tellsEveryFaultOfAFileAndTakesNothingFromIt() throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("faulty.csv"),
+            "bow,arrow,arrow-mass,speed\nRed,long,377.5 gr,298\nRed,long,,-1 ft/s\n");
+    Typed typed = new Typed().run("compare", file.toString());
+    assertEquals(2, typed.code(), typed.toString());
+    assertEquals("", typed.results());
+    assertTrue(typed.talk().contains("faulty.csv:2:19: expected a speed"), typed.talk());
+    assertTrue(typed.talk().contains("faulty.csv:3:11: expected a speed"), typed.talk());
+  }
+
+  @Test
+  void oneSetUpAloneIsToldWithoutPairs() throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("one.csv"),
+            "bow,arrow,arrow-mass,speed\nRed,long,377.5 gr,91.1 m/s\nRed,long,,91.3 m/s\n");
+    Typed typed = new Typed().run("compare", file.toString());
+    assertEquals(0, typed.code(), typed.toString());
+    assertTrue(typed.lines().contains("practice 1 set-up, 2 shots, 0 left out"), typed.toString());
+    assertTrue(typed.results().contains("mean m/s"), typed.results());
+  }
+}
