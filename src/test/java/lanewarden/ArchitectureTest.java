@@ -136,7 +136,6 @@ class ArchitectureTest {
           Map.entry("org.apache.commons.statistics.", Set.of("metrology")),
           Map.entry("com.fazecast.", Set.of("chronograph")),
           Map.entry("org.apache.pdfbox.", Set.of("audit")),
-          Map.entry("com.openhtmltopdf.", Set.of("audit")),
           Map.entry("com.samskivert.", Set.of("audit")),
           Map.entry("com.google.zxing.", Set.of("audit")),
           Map.entry("picocli.", Set.of("command")),

@@ -26,16 +26,14 @@ final class Composition {
   /**
    * The page; every text in it is escaped.
    *
+   * @param faces it will be set in
    * @param seal what it says of the report's seal
    * @param enclosures the files that will travel inside
    */
-  String html(SealWords seal, List<Enclosure> enclosures) throws IOException {
-    try (Typeface text = Typeface.open(Cut.TEXT);
-        Typeface bold = Typeface.open(Cut.BOLD);
-        Typeface fixed = Typeface.open(Cut.FIXED)) {
-      Ink ink = new Ink(List.of(text, bold, fixed));
-      ReportPage page = new PageWriter(evidence, summary, made, seal, enclosures, text, ink).page();
-      return new Template(TEMPLATE, ink).fill(named ? page : PublicPage.of(page));
-    }
+  String html(Typefaces faces, SealWords seal, List<Enclosure> enclosures) throws IOException {
+    Ink ink = faces.ink();
+    ReportPage page =
+        new PageWriter(evidence, summary, made, seal, enclosures, faces.of(Cut.TEXT), ink).page();
+    return new Template(TEMPLATE, ink).fill(named ? page : PublicPage.of(page));
   }
 }

@@ -1,5 +1,6 @@
 package lanewarden.audit;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 
@@ -7,9 +8,12 @@ import java.util.Locale;
  * Writes text into a page so that it prints as it is: markup characters are escaped, and a
  * character that the typeface cannot show, or that would hide or reorder others, stands as its
  * number.
+ *
+ * <p>Owned by one thread.
  */
 final class Ink {
   private final List<Typeface> faces;
+  private final BitSet shown = new BitSet();
 
   Ink(List<Typeface> faces) {
     this.faces = List.copyOf(faces);
@@ -32,7 +36,8 @@ final class Ink {
       case '\n', '\t' -> out.append((char) character);
       case '\r' -> out.append("&#13;");
       default -> {
-        if (shows(character)) {
+        if (shown.get(character) || shows(character)) {
+          shown.set(character);
           out.appendCodePoint(character);
         } else {
           out.append(String.format(Locale.ROOT, "[U+%04X]", character));

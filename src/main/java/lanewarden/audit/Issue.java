@@ -69,7 +69,9 @@ final class Issue {
 
   private void print(Optional<TimeStampRefused> refused, OutputStream out) throws IOException {
     SealWords words = SealWords.of(edition, seals, refused);
-    press.print(composition.html(words, enclosures), made, enclosures, out);
+    try (Typefaces faces = Typefaces.open()) {
+      press.print(composition.html(faces, words, enclosures), faces, made, enclosures, out);
+    }
   }
 
   private static void deliver(byte[] pdf, Destination destination) throws IOException {

@@ -75,11 +75,13 @@ public final class Slips {
     SlipText text =
         new SlipText(verification.station().orElseThrow(), check.number(), head.printed());
     Instant made = clock.instant();
-    String html = html(evidence, check, text, made);
     destination.deliver(
         out -> {
-          try (OutputStream buffered = new BufferedOutputStream(out)) {
-            new Press(nobody, 0, Announcer.WHOLE).print(html, made, List.of(), buffered);
+          try (Typefaces faces = Typefaces.open();
+              OutputStream buffered = new BufferedOutputStream(out)) {
+            Ink ink = faces.ink();
+            String html = new Template("slip", ink).fill(page(evidence, check, text, made, ink));
+            new Press(nobody, 0, Announcer.WHOLE).print(html, faces, made, List.of(), buffered);
           }
         });
     return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
@@ -112,16 +114,6 @@ public final class Slips {
             .filter(c -> String.valueOf(c.number()).equals(number))
             .findFirst()
         : Optional.of(ofBib.get(ofBib.size() - 1));
-  }
-
-  private static String html(Evidence evidence, Check check, SlipText text, Instant made)
-      throws IOException {
-    try (Typeface plain = Typeface.open(Cut.TEXT);
-        Typeface bold = Typeface.open(Cut.BOLD);
-        Typeface fixed = Typeface.open(Cut.FIXED)) {
-      Ink ink = new Ink(List.of(plain, bold, fixed));
-      return new Template("slip", ink).fill(page(evidence, check, text, made, ink));
-    }
   }
 
   private static SlipPage page(

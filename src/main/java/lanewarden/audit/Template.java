@@ -3,10 +3,8 @@ package lanewarden.audit;
 import com.samskivert.mustache.Mustache;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
@@ -35,15 +33,18 @@ record Template(String name, Ink ink) {
   }
 
   private static Reader part(String name) {
-    String file = name.contains(".") ? name : name + ".html";
-    try (InputStream in =
-            Objects.requireNonNull(Template.class.getResourceAsStream(file), file + " is missing");
-        Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-      StringWriter all = new StringWriter();
-      reader.transferTo(all);
-      return new StringReader(all.toString());
+    try {
+      return new StringReader(text(name.contains(".") ? name : name + ".html"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The text of a file that is packed with the program. */
+  static String text(String file) throws IOException {
+    try (InputStream in =
+        Objects.requireNonNull(Template.class.getResourceAsStream(file), file + " is missing")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 }

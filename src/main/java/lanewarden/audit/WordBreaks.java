@@ -1,6 +1,5 @@
 package lanewarden.audit;
 
-import com.openhtmltopdf.extend.FSTextBreaker;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
@@ -16,7 +15,7 @@ import lanewarden.quantity.Unit;
  *
  * <p>Owned by one thread.
  */
-final class WordBreaks implements FSTextBreaker {
+final class WordBreaks {
   private static final int END = -1;
   private static final Set<String> UNITS = units();
 
@@ -32,14 +31,14 @@ final class WordBreaks implements FSTextBreaker {
     return Set.copyOf(units);
   }
 
-  @Override
-  public void setText(String newText) {
+  /** Begins with another text. */
+  void setText(String newText) {
     text = newText;
     at = 0;
   }
 
-  @Override
-  public int next() {
+  /** Where the next part ends; less than nothing after the last one. */
+  int next() {
     if (at >= text.length()) {
       return END;
     }

@@ -1,5 +1,7 @@
 package lanewarden.journal;
 
+import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +71,11 @@ final class Accounts {
   /** Every check, in the order opened. */
   List<Check> all() {
     return List.copyOf(checks.values());
+  }
+
+  /** The same as they stand now and later, for whoever only passes through: copies nothing. */
+  Collection<Check> each() {
+    return Collections.unmodifiableCollection(checks.values());
   }
 
   List<Check> of(String bib) {

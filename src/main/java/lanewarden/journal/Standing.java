@@ -358,17 +358,17 @@ public final class Standing {
 
   /** The verification that must come before the next competitor is called, if one must. */
   public Optional<Occasion> verificationDue() {
-    return instrument.due(accounts.all());
+    return instrument.due(accounts.each());
   }
 
   /** How many competitors may be called before a verification is due; empty for no such limit. */
   public OptionalInt callsLeft() {
-    return instrument.callsLeft(accounts.all());
+    return instrument.callsLeft(accounts.each());
   }
 
   /** Whether a verification must come before the line closes. */
   public boolean verificationDueAtEnd() {
-    return instrument.dueAtEnd(accounts.all());
+    return instrument.dueAtEnd(accounts.each());
   }
 
   /**
@@ -376,7 +376,7 @@ public final class Standing {
    * that a hold puts in question.
    */
   public List<Long> checksSinceGood() {
-    return instrument.sinceGood(accounts.all());
+    return instrument.sinceGood(accounts.each());
   }
 
   /** Those whose last check is in question: they are to be checked again. */

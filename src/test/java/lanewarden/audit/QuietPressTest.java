@@ -2,6 +2,7 @@ package lanewarden.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
@@ -46,14 +47,29 @@ class QuietPressTest {
   }
 
   @Test
-  void aPageThatIsNotWellFormedIsNoPdf() {
+  void aPageThatIsNotWellFormedIsNoPdf() throws Exception {
+    assertNoPdf("<p>never closed", "not written as it must be");
+  }
+
+  @Test
+  void aPageWithAnElementThatIsNotKnownIsNoPdf() throws Exception {
+    assertNoPdf("<marquee>passes by</marquee>", "the element marquee");
+  }
+
+  private static void assertNoPdf(String body, String why) throws Exception {
     Press press = new Press(new Announcer(progress -> {}), 0, 100);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    assertThrows(
-        RuntimeException.class,
-        () ->
-            press.print(
-                "<html><body><p>never closed</body></html>", PrintedReport.MADE, List.of(), out));
+    String html =
+        "<html><head><link rel=\"stylesheet\" href=\"report.css\"/></head><body>"
+            + body
+            + "</body></html>";
+    try (Typefaces faces = Typefaces.open()) {
+      IllegalStateException fault =
+          assertThrows(
+              IllegalStateException.class,
+              () -> press.print(html, faces, PrintedReport.MADE, List.of(), out));
+      assertTrue(String.valueOf(fault.getMessage()).contains(why), fault.getMessage());
+    }
     assertEquals(0, out.size(), "nothing half is written");
   }
 }
