@@ -9,30 +9,31 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
- * The report of a large event against the same table of checks drawn plainly with PDFBox, by turns
- * in one run: no tags, no findings, no pictures, no ledger inside.
+ * The report of a large event against the same table of checks drawn plainly with PDFBox (no tags,
+ * no findings, no pictures, no ledger inside) and against a general office suite that converts the
+ * same table, by turns in one run.
  *
- * <p>Arguments: competitors (2000), rounds (5).
+ * <p>A report reads and verifies every entry before it draws: what drawing alone takes is told
+ * apart. Arguments: competitors (2000), rounds (5). Run it with {@code -Xmx256m} to see whether the
+ * report keeps its aim for memory: with more, Java lets garbage lie that it could clear away.
  */
 final class ReportBenchmark {
   private static final int SHOTS = 3;
-  private static final float SIZE = 7;
-  private static final float MARGIN = 42;
+
+  /** The step that the report announces when all evidence is ready. */
+  private static final String DRAWING = "Writing the report";
 
   private final Path folder;
+  private final List<Double> whole = new ArrayList<>();
+  private final List<Double> drawing = new ArrayList<>();
+  private long ready;
 
   private ReportBenchmark(Path folder) {
     this.folder = folder;
@@ -53,9 +54,8 @@ final class ReportBenchmark {
     }
   }
 
-  private void run(int competitors, int rounds) throws Exception {
-    Path file = folder.resolve("event.ledger");
-    List<Check> checks;
+  /** Signs every shot of the event into a ledger. */
+  private static List<Check> shoot(int competitors, Path file) throws Exception {
     try (ScriptedLedger ledger = ScriptedLedger.with(file, ScriptedLedger.RULES)) {
       for (int i = 0; i < competitors; i++) {
         String[] speeds = new String[SHOTS];
@@ -65,36 +65,76 @@ final class ReportBenchmark {
         ledger.check("" + (1000 + i), "Competitor Number " + i, "OC", speeds);
         ledger.close(null);
       }
-      checks = ledger.standing().checks();
+      return ledger.standing().checks();
     }
+  }
+
+  private void run(int competitors, int rounds) throws Exception {
+    Path file = folder.resolve("event.ledger");
+    PlainTable table = new PlainTable(shoot(competitors, file));
     Path report = folder.resolve("report.pdf");
     Path plain = folder.resolve("plain.pdf");
-    double coldReport = seconds(() -> PrintedReport.report().write(file, report, step -> {}));
-    double coldPlain = seconds(() -> draw(checks, plain));
-    List<Double> ratios = new ArrayList<>();
+    double coldReport = seconds(() -> report(file, report));
+    double coldPlain = seconds(() -> table.draw(plain));
     for (int round = 1; round <= rounds; round++) {
-      double drawn = seconds(() -> draw(checks, plain));
+      double drawn = seconds(() -> table.draw(plain));
       resetPeak();
-      double written = seconds(() -> PrintedReport.report().write(file, report, step -> {}));
-      ratios.add(written / drawn);
-      System.out.printf(
-          Locale.ROOT,
-          "round %d: report %.2f s, plain %.2f s, ratio %.2f, most heap in use %d MB%n",
-          round,
-          written,
-          drawn,
-          written / drawn,
-          peak() >> 20);
+      double written = seconds(() -> report(file, report));
+      double alone = (System.nanoTime() - ready) / 1e9;
+      whole.add(written / drawn);
+      drawing.add(alone / drawn);
+      say(
+          "round %d: report %.2f s, of it drawing %.2f s; plain %.2f s; most heap in use %d MB",
+          round, written, alone, drawn, peak() >> 20);
     }
-    ratios.sort(Comparator.naturalOrder());
-    System.out.printf(
-        Locale.ROOT,
-        "cold: report %.2f s, plain %.2f s; pages %d and %d; median ratio warm %.2f (aim 4)%n",
-        coldReport,
-        coldPlain,
-        pages(report),
-        pages(plain),
-        ratios.get(ratios.size() / 2));
+    say("cold: report %.2f s, plain %.2f s", coldReport, coldPlain);
+    say("pages: report %d, plain %d", pages(report), pages(plain));
+    say("file: report %d KB, plain %d KB", Files.size(report) >> 10, Files.size(plain) >> 10);
+    say(
+        "against the plain drawing, median of the warm rounds: whole report %.2f (aim at most 4),"
+            + " drawing alone %.2f",
+        median(whole), median(drawing));
+    say(
+        "heap this run may have: %d MB (aim: the report ends with 256 MB)",
+        Runtime.getRuntime().maxMemory() >> 20);
+    office(table);
+  }
+
+  private void office(PlainTable table) throws Exception {
+    Optional<OfficeSuite> suite = OfficeSuite.find();
+    if (suite.isEmpty()) {
+      say("general office suite (soffice): not installed");
+      return;
+    }
+    Path html = folder.resolve("office.html");
+    table.write(html);
+    Path profile = folder.resolve("profile");
+    suite.get().convert(html, profile); // The first start makes its profile.
+    OfficeSuite.Taken taken = suite.get().convert(html, profile);
+    say(
+        "general office suite, the same table from HTML: %.2f s with its start, most memory %d MB,"
+            + " %d pages",
+        taken.seconds(), taken.megabytes(), pages(folder.resolve("office.pdf")));
+  }
+
+  private void report(Path ledger, Path pdf) throws Exception {
+    PrintedReport.report()
+        .write(
+            ledger,
+            pdf,
+            step -> {
+              if (step.step().equals(DRAWING)) {
+                ready = System.nanoTime();
+              }
+            });
+  }
+
+  private static void say(String words, Object... figures) {
+    System.out.println(String.format(Locale.ROOT, words, figures));
+  }
+
+  private static double median(List<Double> of) {
+    return of.stream().sorted().toList().get(of.size() / 2);
   }
 
   /** A piece of work that may fail. */
@@ -126,58 +166,5 @@ final class ReportBenchmark {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return document.getNumberOfPages();
     }
-  }
-
-  /** Each check as a row of text, with the same typeface embedded. */
-  private static void draw(List<Check> checks, Path pdf) throws Exception {
-    try (PDDocument document = new PDDocument();
-        RandomAccessReadBuffer bytes = new RandomAccessReadBuffer(Cut.TEXT.bytes())) {
-      PDFont font = PDType0Font.load(document, new TTFParser().parse(bytes), true);
-      PDPageContentStream page = null;
-      float y = 0;
-      for (Check check : checks) {
-        if (page == null || y < MARGIN) {
-          if (page != null) {
-            page.close();
-          }
-          PDPage sheet = new PDPage(PDRectangle.A4);
-          document.addPage(sheet);
-          page = new PDPageContentStream(document, sheet);
-          y = PDRectangle.A4.getHeight() - MARGIN;
-        }
-        y = row(check, page, font, y);
-      }
-      if (page != null) {
-        page.close();
-      }
-      document.save(pdf.toFile());
-    }
-  }
-
-  private static float row(Check check, PDPageContentStream page, PDFont font, float y)
-      throws Exception {
-    List<String> readings =
-        check.shots().stream().map(shot -> shot.reading().speed().toString()).toList();
-    float below = y;
-    cell(page, font, 0, y, String.valueOf(check.number()));
-    cell(page, font, 40, y, Wording.time(check.at()));
-    cell(page, font, 130, y, check.opened().bib() + " " + check.opened().name());
-    cell(page, font, 130, y - SIZE - 2, check.opened().division());
-    for (String reading : readings) {
-      cell(page, font, 260, below, reading);
-      below -= SIZE + 2;
-    }
-    cell(page, font, 320, y, OutcomeMark.of(check).shape() + " " + OutcomeMark.of(check).word());
-    cell(page, font, 320, y - SIZE - 2, CheckRow.reason(check));
-    return below - 4;
-  }
-
-  private static void cell(PDPageContentStream page, PDFont font, float x, float y, String text)
-      throws Exception {
-    page.beginText();
-    page.setFont(font, SIZE);
-    page.newLineAtOffset(MARGIN + x, y);
-    page.showText(text);
-    page.endText();
   }
 }
