@@ -139,7 +139,14 @@ final class LineRows implements RowSource {
     return Optional.of(row(bytes, whole, expected, number));
   }
 
-  private static Row.Line row(byte[] line, boolean whole, long expected, long number) {
+  /**
+   * A line as a row.
+   *
+   * @param whole whether a line end stands behind it
+   * @param expected the sequence to give it where none can be read in it
+   * @param number which line of the file it is, from 1
+   */
+  static Row.Line row(byte[] line, boolean whole, long expected, long number) {
     Optional<byte[]> jws = EntryLine.jws(line);
     if (jws.isEmpty()) {
       return new Row.Line(expected, number, null, false);

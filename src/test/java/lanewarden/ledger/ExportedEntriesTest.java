@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanewarden.ledger.LedgerFault.Kind;
 import org.junit.jupiter.api.BeforeEach;
@@ -93,39 +92,6 @@ class ExportedEntriesTest {
     assertEquals(ledger.head(), export.head());
     assertEquals(ledger.organizer(), export.organizer());
     assertEquals(ledger.officials().size(), export.officials().size());
-  }
-
-  /** Every bit of every byte, signed or repeated, and of what holds them together. */
-  @Test
-  void noBitOfTheFileCanBeFlippedUnseen() throws Exception {
-    // The opening, an enrolment, and an entry of the official enrolled
-    Files.writeString(lines, read().get(0) + "\n" + read().get(1) + "\n" + read().get(2) + "\n");
-    byte[] whole = Files.readAllBytes(lines);
-    List<Integer> unseen =
-        IntStream.range(0, whole.length)
-            .parallel()
-            .filter(at -> !everyFlipIsFound(whole, at))
-            .boxed()
-            .toList();
-    assertEquals(List.of(), unseen, "bytes that can change unseen");
-    assertEquals(List.of(), faults(), "and unchanged, it is sound");
-  }
-
-  private boolean everyFlipIsFound(byte[] whole, int at) {
-    Path file = folder.resolve("flipped-" + at);
-    try {
-      boolean found = true;
-      for (int bit = 0; bit < Byte.SIZE; bit++) {
-        byte[] flipped = whole.clone();
-        flipped[at] ^= (byte) (1 << bit);
-        Files.write(file, flipped);
-        found &= !ExportedEntries.verify(file, List.of(), examined -> {}).sound();
-      }
-      Files.delete(file);
-      return found;
-    } catch (IOException | LedgerException unread) {
-      throw new AssertionError(unread);
-    }
   }
 
   @Test
