@@ -1,6 +1,5 @@
 package lanewarden.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -123,14 +122,17 @@ final class MakeCommand implements Callable<Integer> {
     NewEvent.Source rules = NewEvent.Source.of(ruleBook);
     NewEvent.Source competitors = NewEvent.Source.of(roster);
     NewEvent.Source sentence = NewEvent.Source.of(profile);
-    Passphrases passphrases = new Passphrases(workplace.terminal());
-    NewEvent.Person root = person(organizer, passphrases);
     List<NewEvent.Person> people = new ArrayList<>();
-    for (String official : officials) {
-      people.add(person(official, passphrases));
-    }
-    for (String judge : judges) {
-      people.add(NewEvent.Person.judge(judge, passphrases.fresh(judge.strip(), passphraseFile)));
+    NewEvent.Person root;
+    try (Passphrases.Fresh passphrases =
+        new Passphrases(workplace.terminal()).fresh(passphraseFile)) {
+      root = person(organizer, passphrases);
+      for (String official : officials) {
+        people.add(person(official, passphrases));
+      }
+      for (String judge : judges) {
+        people.add(NewEvent.Person.judge(judge, passphrases.of(judge.strip())));
+      }
     }
     NewEvent event =
         new NewEvent(
@@ -147,9 +149,9 @@ final class MakeCommand implements Callable<Integer> {
     return ExitCode.FINE;
   }
 
-  private NewEvent.Person person(String name, Passphrases passphrases)
-      throws IOException, CommandRefused {
-    return new NewEvent.Person(name, passphrases.fresh(name.strip(), passphraseFile));
+  private static NewEvent.Person person(String name, Passphrases.Fresh passphrases)
+      throws CommandRefused {
+    return new NewEvent.Person(name, passphrases.of(name.strip()));
   }
 
   private void answer(EventFolder made) throws Exception {

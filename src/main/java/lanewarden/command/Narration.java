@@ -314,9 +314,13 @@ final class Narration {
         .with("competitors", progress.competitors());
   }
 
-  private static Notice trouble(Trouble trouble) {
+  /** What went wrong, its parts apart for machines. */
+  static Notice trouble(Trouble trouble) {
     // A notice is one line, whereas a trouble is a block of several
     return Notice.of("trouble", trouble.toString().replaceAll("\\r?\\n\\s*", " "))
+        .with("what", trouble.what())
+        .with("why", trouble.why())
+        .with("do", trouble.remedy())
         .with("code", trouble.code());
   }
 }

@@ -34,7 +34,37 @@ final class Passphrases {
 
   /** The passphrase of a person who gets a key: typed twice, or from a line "name: passphrase". */
   char[] fresh(String person, Optional<Path> file) throws IOException, CommandRefused {
-    return file.isPresent() ? listed(person, file.get()) : twice(person);
+    try (Fresh all = fresh(file)) {
+      return all.of(person);
+    }
+  }
+
+  /** The passphrases of several who get keys; the file is read once, since it may be a pipe. */
+  Fresh fresh(Optional<Path> file) throws IOException, CommandRefused {
+    return file.isPresent() ? new Listed(file.get(), read(file.get())) : this::twice;
+  }
+
+  /** Passphrases of those who get keys. */
+  interface Fresh extends AutoCloseable {
+    /** The passphrase of a person. The caller wipes it. */
+    char[] of(String person) throws CommandRefused;
+
+    /** Wipes what was read. */
+    @Override
+    default void close() {}
+  }
+
+  /** Passphrases from the lines of a file. */
+  private record Listed(Path file, char[] text) implements Fresh {
+    @Override
+    public char[] of(String person) throws CommandRefused {
+      return listed(person, file, text);
+    }
+
+    @Override
+    public void close() {
+      Arrays.fill(text, '\0');
+    }
   }
 
   /**
@@ -82,23 +112,18 @@ final class Passphrases {
         "Give the passphrase in a file; --help says how.");
   }
 
-  private static char[] listed(String person, Path file) throws IOException, CommandRefused {
-    char[] text = read(file);
-    try {
-      int start = 0;
-      while (start < text.length) {
-        int end = lineEnd(text, start);
-        int colon = start;
-        while (colon < end && text[colon] != ':') {
-          colon++;
-        }
-        if (colon < end && new String(text, start, colon - start).strip().equals(person)) {
-          return stripped(text, colon + 1, end);
-        }
-        start = end + 1;
+  private static char[] listed(String person, Path file, char[] text) throws CommandRefused {
+    int start = 0;
+    while (start < text.length) {
+      int end = lineEnd(text, start);
+      int colon = start;
+      while (colon < end && text[colon] != ':') {
+        colon++;
       }
-    } finally {
-      Arrays.fill(text, '\0');
+      if (colon < end && new String(text, start, colon - start).strip().equals(person)) {
+        return stripped(text, colon + 1, end);
+      }
+      start = end + 1;
     }
     throw CommandRefused.misstep(
         "PASSPHRASE-MISSING",

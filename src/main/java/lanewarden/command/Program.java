@@ -1,5 +1,6 @@
 package lanewarden.command;
 
+import java.util.Arrays;
 import java.util.concurrent.Callable;
 import lanewarden.station.Surroundings;
 import lanewarden.station.Trouble;
@@ -8,6 +9,7 @@ import picocli.CommandLine;
 /** The program as it is started: chooses the command, runs it, and says how it went. */
 public final class Program {
   private static final int HELP_WIDTH = 100;
+  private static final String JSON = "--json";
 
   private final Terminal terminal;
   private final Surroundings here;
@@ -64,7 +66,7 @@ public final class Program {
     program.setErr(terminal.talk());
     program.setUsageHelpWidth(HELP_WIDTH);
     program.setParameterExceptionHandler(this::misused);
-    program.setExecutionExceptionHandler((e, command, parsed) -> failed(e));
+    program.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
     return program.execute(arguments);
   }
 
@@ -73,24 +75,33 @@ public final class Program {
   }
 
   private int misused(CommandLine.ParameterException e, String[] arguments) {
-    String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    terminal.say(
+    CommandLine command = e.getCommandLine();
+    return refused(
         new Trouble(
-                "The command was not understood.",
-                String.valueOf(e.getMessage()),
-                "Type " + command + " --help to see how it is used.",
-                "COMMAND-LINE",
-                Trouble.Kind.USAGE)
-            .toString());
-    return ExitCode.USAGE;
+            "The command was not understood.",
+            String.valueOf(e.getMessage()),
+            "Type " + command.getCommandSpec().qualifiedName() + " --help to see how it is used.",
+            "COMMAND-LINE",
+            Trouble.Kind.USAGE),
+        Arrays.asList(arguments).contains(JSON));
   }
 
-  private int failed(Exception e) {
+  private int failed(Exception e, CommandLine command) {
     if (e instanceof InterruptedException) {
       Thread.currentThread().interrupt();
     }
-    Trouble trouble = e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e);
+    CommandLine.Model.OptionSpec json = command.getCommandSpec().findOption(JSON);
+    return refused(
+        e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e),
+        json != null && Boolean.TRUE.equals(json.getValue()));
+  }
+
+  /** People read it beside the result; a machine that asked for JSON gets it as one object. */
+  private int refused(Trouble trouble, boolean json) {
     terminal.say(trouble.toString());
+    if (json) {
+      terminal.result(Narration.trouble(trouble).json());
+    }
     return ExitCode.of(trouble);
   }
 }

@@ -6,15 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import lanewarden.station.StationSettings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class MakeCommandTest {
@@ -98,6 +104,33 @@ class MakeCommandTest {
             .run(
                 "line", here.resolve("event").toString(), "--passphrase-file", official.toString());
     assertEquals(0, line.code(), line.toString());
+  }
+
+  /** A named pipe, which like a descriptor gives its lines once. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void takesThePassphrasesOfAllFromOneReadingOfAPipe() throws Exception {
+    Path pipe = here.resolve("pipe");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    CompletableFuture<Path> written =
+        CompletableFuture.supplyAsync(
+            () -> {
+              try {
+                return Files.writeString(
+                    pipe,
+                    "Olga Root: organizer only\nAda Holt: official only\nJo Elm: judge only\n");
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    Typed typed =
+        new Typed()
+            .run(
+                arguments(
+                    "--simulator", "--judge", "Jo Elm", "--passphrase-file", pipe.toString()));
+    assertEquals(0, typed.code(), typed.toString());
+    written.get(10, TimeUnit.SECONDS);
+    assertEquals(List.of("Ada Holt", "Jo Elm"), new EventFolder(here.resolve("event")).officials());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package lanewarden.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -86,6 +87,24 @@ class OtherCommandsTest extends PracticeRun {
     assertEquals(1, members.get("checks").asInt());
     assertTrue(Files.isRegularFile(Path.of(members.get("report").asText())));
     assertEquals(event.report().toString(), members.get("report").asText());
+  }
+
+  @Test
+  void aRefusalIsOneJsonObjectToAMachineAndTheSameInWordsBesideIt() throws Exception {
+    for (Typed typed :
+        List.of(
+            new Typed().run("verify", here.resolve("none.ledger").toString(), "--json"),
+            new Typed().run("verify", "--json", "--no-such-option"))) {
+      assertEquals(2, typed.code(), typed.toString());
+      JsonNode told = new ObjectMapper().readTree(typed.results());
+      assertEquals("trouble", told.get("kind").asText());
+      for (String member : List.of("what", "why", "do", "code")) {
+        String said = told.get(member).asText();
+        assertFalse(said.isBlank(), typed.toString());
+        assertTrue(typed.talk().contains(said), typed.toString());
+      }
+    }
+    assertEquals("", new Typed().run("verify", here.resolve("none.ledger").toString()).results());
   }
 
   @Test

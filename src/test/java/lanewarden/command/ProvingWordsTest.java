@@ -142,6 +142,17 @@ class ProvingWordsTest extends PracticeRun {
   }
 
   @Test
+  void theReportCountsChecksInQuestionApartForMachinesToo() throws Exception {
+    line("3", "wait", "next", "hold the stand was knocked");
+    Typed typed = new Typed().run("report", event.path().toString(), "--json");
+    JsonNode told = new ObjectMapper().readTree(typed.results());
+    assertEquals(1, told.get("checks").asInt(), typed.toString());
+    assertEquals(1, told.get("in question").asInt(), typed.toString());
+    assertEquals(0, told.get("without a verdict").asInt(), typed.toString());
+    assertEquals(0, told.get("within").asInt() + told.get("over").asInt(), typed.toString());
+  }
+
+  @Test
   void aMachineIsToldTheSame() throws Exception {
     planBow();
     Typed typed =
