@@ -35,23 +35,17 @@ public final class ComparisonPaper {
   public void pdf(Comparison comparison, Path pdf) throws IOException {
     Destination destination = Destination.of(pdf);
     Instant made = clock.instant();
-    String html = html(comparison, made);
     Announcer nobody = new Announcer(step -> {});
     destination.deliver(
         out -> {
-          try (OutputStream buffered = new BufferedOutputStream(out)) {
-            new Press(nobody, 0, Announcer.WHOLE).print(html, made, List.of(), buffered);
+          try (Typefaces faces = Typefaces.open();
+              OutputStream buffered = new BufferedOutputStream(out)) {
+            Ink ink = faces.ink();
+            ComparisonPage page = ComparisonPage.of(comparison, made, faces.of(Cut.TEXT), ink);
+            String html = new Template("comparison", ink).fill(page);
+            new Press(nobody, 0, Announcer.WHOLE).print(html, faces, made, List.of(), buffered);
           }
         });
-  }
-
-  private static String html(Comparison comparison, Instant made) throws IOException {
-    try (Typeface plain = Typeface.open(Cut.TEXT);
-        Typeface bold = Typeface.open(Cut.BOLD);
-        Typeface fixed = Typeface.open(Cut.FIXED)) {
-      Ink ink = new Ink(List.of(plain, bold, fixed));
-      return new Template("comparison", ink).fill(ComparisonPage.of(comparison, made, plain, ink));
-    }
   }
 
   /**
