@@ -55,7 +55,15 @@ final class Passphrases {
   }
 
   /** Passphrases from the lines of a file. */
-  private record Listed(Path file, char[] text) implements Fresh {
+  private static final class Listed implements Fresh {
+    private final Path file;
+    private final char[] text;
+
+    Listed(Path file, char[] text) {
+      this.file = file;
+      this.text = text;
+    }
+
     @Override
     public char[] of(String person) throws CommandRefused {
       return listed(person, file, text);
