@@ -58,6 +58,7 @@ class ArchitectureTest {
   /** Values that station and audit hand out, which screens and terminal may read. */
   private static final Set<String> VALUES =
       Set.of(
+          "lanewarden.bench.Advice",
           "lanewarden.bench.BowMass",
           "lanewarden.bench.Caution",
           "lanewarden.bench.Comparison",

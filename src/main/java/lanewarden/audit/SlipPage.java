@@ -12,6 +12,8 @@ import java.util.List;
  * @param inQuestion whether the line was held since, so that the outcome counts for nothing
  * @param disputes a sentence for each protest that the check has a part in: what was ruled, and the
  *     outcomes of both checks
+ * @param advice what would bring the set-up inside, a paragraph each with its cautions last; empty
+ *     where there is none
  * @param made when the slip was made
  * @param head the ledger's last entry when it was made
  * @param code the square code, in SVG
@@ -35,6 +37,7 @@ record SlipPage(
     String bow,
     String official,
     String time,
+    List<String> advice,
     String made,
     String head,
     String code,

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.bench.Advice;
 import lanewarden.journal.Check;
 import lanewarden.journal.Interpreter;
 import lanewarden.ledger.Head;
@@ -116,6 +117,16 @@ public final class Slips {
         : Optional.of(ofBib.get(ofBib.size() - 1));
   }
 
+  /** Reckoned from what the ledger says, and no part of it. */
+  private static List<String> advice(Evidence evidence, Check check) {
+    return evidence
+        .division(check)
+        .flatMap(division -> check.overrun(division.rule()))
+        .map(Advice::on)
+        .map(Advice::paragraphs)
+        .orElse(List.of());
+  }
+
   private static SlipPage page(
       Evidence evidence, Check check, SlipText text, Instant made, Ink ink) {
     CheckRow row = evidence.row(check);
@@ -141,6 +152,7 @@ public final class Slips {
         row.bow(),
         row.official(),
         Wording.time(check.verdict().map(Check.GivenVerdict::at).orElse(check.at())),
+        advice(evidence, check),
         Wording.time(made),
         text.head().toString(),
         SquareCode.svg(

@@ -1,5 +1,8 @@
 package lanewarden.bow;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import lanewarden.metrology.Interval;
 import lanewarden.metrology.Mixture;
 import lanewarden.quantity.Speed;
@@ -27,6 +30,12 @@ public record DrawScaling(double least, double most) {
     if (!(least > 0 && most > least)) {
       throw new IllegalArgumentException("no range of powers from " + least + " to " + most);
     }
+  }
+
+  /** For example {@code 0.6 to 1}. */
+  public String inWords() {
+    DecimalFormat plain = new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    return plain.format(least) + " to " + plain.format(most);
   }
 
   /**

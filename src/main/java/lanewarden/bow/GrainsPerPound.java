@@ -71,6 +71,16 @@ public record GrainsPerPound(BigDecimal value) implements Comparable<GrainsPerPo
     return Mass.of(grains.stripTrailingZeros().toPlainString(), MassUnit.GRAIN);
   }
 
+  /** The most draw weight for an arrow, in lbf, rounded down to the tenth before: for display. */
+  public Force mostDraw(Mass arrow) {
+    BigDecimal pounds =
+        arrow
+            .si()
+            .divide(value.multiply(MassUnit.GRAIN.inSi()), 1, RoundingMode.FLOOR)
+            .stripTrailingZeros();
+    return Force.of(pounds.toPlainString(), ForceUnit.POUND_FORCE);
+  }
+
   /** For example {@code 5 gr/lb}: reads back as an equal value. */
   @Override
   public String toString() {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lanewarden.bench.Advice;
+import lanewarden.bench.Caution;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
@@ -140,7 +142,18 @@ final class Narration {
             .with("check", now.check().number())
             .with("bib", now.check().opened().bib())
             .with("outcome", outcome.get().word());
-    return List.of(now.follows().isEmpty() ? told : told.with("follows", now.follows().get()));
+    List<Notice> all = new ArrayList<>();
+    all.add(now.follows().isEmpty() ? told : told.with("follows", now.follows().get()));
+    now.advice().ifPresent(advice -> all.add(advice(advice)));
+    return all;
+  }
+
+  /** In one line, its cautions with it. */
+  private static Notice advice(Advice advice) {
+    return Notice.of("advice", "no part of the verdict. " + String.join(" ", advice.paragraphs()))
+        .with("line", advice.line())
+        .with("notes", advice.notes())
+        .with("cautions", advice.cautions().stream().map(Caution::inWords).toList());
   }
 
   private static Notice called(CheckView view) {

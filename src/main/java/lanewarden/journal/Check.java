@@ -11,8 +11,10 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Doubt;
+import lanewarden.rules.Overrun;
 import lanewarden.rules.Phase;
 import lanewarden.rules.Rule;
 import lanewarden.rules.SetUp;
@@ -164,6 +166,36 @@ public record Check(
   /** Whether the arrow was weighed at the line: else its mass is as declared, or not known. */
   public boolean isArrowWeighed() {
     return setUp.arrowMass() != null && weighed.contains(SetUp.ARROW_MASS);
+  }
+
+  /**
+   * What the archer may be told more about: empty unless it stands over, its readings say the same,
+   * nothing puts it in question, and the arrow was weighed at the line.
+   */
+  public Optional<Overrun> overrun(Rule rule) {
+    Verdict said = judgedBy(rule);
+    boolean over = said instanceof Verdict.Over && outcome().equals(Optional.of(Outcome.OVER));
+    if (!over || inQuestion || !isArrowWeighed()) {
+      return Optional.empty();
+    }
+    List<Fact.ReadingTaken> counted =
+        doubtedBy(rule).shots().stream()
+            .filter(TakenShot::isSettled)
+            .map(TakenShot::reading)
+            .toList();
+    Optional<Speed> uncertainty =
+        counted.stream()
+            .flatMap(reading -> Optional.ofNullable(reading.uncertainty()).stream())
+            .max(Speed::compareTo);
+    return rule.decidingFigure(said, setUp, judged())
+        .map(
+            figure ->
+                new Overrun(
+                    rule,
+                    setUp,
+                    figure,
+                    counted.stream().map(Fact.ReadingTaken::speed).toList(),
+                    uncertainty));
   }
 
   /** The last reading that stands, which is the one a hasty official wants to void. */

@@ -10,7 +10,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param parts at least one, their weights summing to 1
  */
 public record Mixture(List<Mixture.Part> parts) {
-  private static final int HALVINGS = 80;
+  private static final int HALVINGS = 50;
 
   /** As far out as any question goes: no probability beyond is told from none. */
   private static final double FAR = 1e-9;
@@ -31,6 +31,11 @@ public record Mixture(List<Mixture.Part> parts) {
     if (!(Math.abs(sum - 1) < 1e-9)) {
       throw new IllegalArgumentException("the weights of a mixture sum to 1, not to " + sum);
     }
+  }
+
+  /** Of one supposition alone. */
+  public static Mixture of(Estimate estimate) {
+    return new Mixture(List.of(new Part(1, estimate)));
   }
 
   /** The probability that the true value is at most {@code bound}. */

@@ -215,6 +215,26 @@ public record Rule(
     return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::tolerated) : Optional.empty();
   }
 
+  /**
+   * The least arrow, to a tenth of a grain, to which the speed limit does not apply with the draw
+   * weight of this set-up; empty where it applies to every arrow, or no draw weight is known.
+   */
+  public Optional<Mass> unlimitedFrom(SetUp setUp) {
+    return speed
+        .flatMap(SpeedLimit::onlyBelow)
+        .flatMap(ratio -> equipment.counts().of(setUp).map(ratio::leastArrow));
+  }
+
+  /**
+   * The most draw weight, to a tenth of a pound-force, at which the speed limit does not apply to
+   * the arrow of this set-up; empty where it applies to every arrow, or no arrow mass is known.
+   */
+  public Optional<Force> unlimitedUpTo(SetUp setUp) {
+    return speed
+        .flatMap(SpeedLimit::onlyBelow)
+        .flatMap(ratio -> Optional.ofNullable(setUp.arrowMass()).map(ratio::mostDraw));
+  }
+
   /** Whether this reading alone, rounded as the rule says, is over the limit of this set-up. */
   public boolean exceeds(Speed reading, SetUp setUp) {
     if (!missingForLimit(setUp).isEmpty()) {

@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.util.List;
 import java.util.Optional;
+import lanewarden.bench.Advice;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.PastChecks;
@@ -190,6 +191,21 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
   /** The least arrow that is admitted with the draw weight stated, where a clause asks for one. */
   public Optional<Mass> leastArrow() {
     return division.rule().equipment().leastArrow(check.setUp());
+  }
+
+  /**
+   * What would bring the set-up inside, where the check is over and its arrow was weighed at the
+   * line: for the archer, never part of the verdict. Takes some milliseconds.
+   */
+  public Optional<Advice> advice() {
+    return check.overrun(division.rule()).map(Advice::on);
+  }
+
+  /** Whether there would be advice if the arrow were weighed. */
+  public boolean wantsWeighing() {
+    return outcome().equals(Optional.of(Outcome.OVER))
+        && !check.inQuestion()
+        && !check.isArrowWeighed();
   }
 
   /** What the rule says of the check as it stands. */

@@ -7,16 +7,13 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Percent;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
-import lanewarden.rules.EquipmentRule;
 import lanewarden.rules.Rule;
 import lanewarden.rules.SetUp;
-import lanewarden.rules.SpeedLimit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -132,11 +129,7 @@ public record Supposed(
 
   /** The least arrow, to a tenth of a grain, to which the rule's speed limit no longer applies. */
   Optional<Mass> unlimitedFrom(Rule rule) {
-    Optional<GrainsPerPound> onlyBelow = rule.speed().flatMap(SpeedLimit::onlyBelow);
-    // An arrow that such a clause would just admit is one that the limit would just let go
-    return new EquipmentRule(
-            onlyBelow, Optional.empty(), Optional.empty(), rule.equipment().counts())
-        .leastArrow(bow(null));
+    return rule.unlimitedFrom(bow(null));
   }
 
   private SetUp bow(@Nullable Mass arrowMass) {

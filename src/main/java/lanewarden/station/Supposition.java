@@ -1,5 +1,7 @@
 package lanewarden.station;
 
+import lanewarden.bench.ShotScatter;
+
 /** Something that a rule's effect supposes and no rule says, with a value to begin with. */
 public enum Supposition {
   /** From one arrow of an archer to the next, a standard deviation. */
@@ -22,7 +24,7 @@ public enum Supposition {
   /** What is supposed where nobody says otherwise. */
   public static final class Usual {
     /** Scatter of an archer's arrows. */
-    public static final String ARROWS = "2 ft/s";
+    public static final String ARROWS = ShotScatter.USUAL;
 
     /** The instrument's, new with each reading. */
     public static final String READING = "0.5 ft/s";

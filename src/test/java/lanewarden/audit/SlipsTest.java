@@ -18,7 +18,12 @@ import javax.imageio.ImageIO;
 import javax.print.DocFlavor;
 import javax.print.StreamPrintService;
 import javax.print.StreamPrintServiceFactory;
+import lanewarden.bench.Caution;
+import lanewarden.journal.SetUpStated;
 import lanewarden.ledger.PrintedHead;
+import lanewarden.quantity.Force;
+import lanewarden.quantity.Mass;
+import lanewarden.rules.SetUp;
 import lanewarden.station.SignedPapers;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -82,6 +87,49 @@ class SlipsTest {
       assertEquals("over", slip.outcome());
       assertFalse(text.contains("Olesund"), "a slip on a bow names nobody");
       assertEquals(List.of(), Conformance.faults(pdf()));
+    }
+  }
+
+  /** Apart from the verdict, on a page of its own; of an arrow that is only declared, nothing. */
+  @Test
+  void adviceForAnArcherWhoIsOverStandsBehindTheVerdict() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      ledger.call("101", "Marta Olesund", "OC");
+      ledger.say(
+          new SetUpStated(
+              ledger.now().number(),
+              Mass.parse("350 gr"),
+              Force.parse("60 lbf"),
+              null,
+              null,
+              null,
+              List.of(SetUp.ARROW_MASS)));
+      for (String speed : List.of("319 ft/s", "320 ft/s", "321 ft/s")) {
+        ledger.read(speed);
+      }
+      ledger.verdict();
+      ledger.close(null);
+      write(ledger, "101");
+      String text = PrintedReport.textOf(pdf());
+      String behind = text.substring(text.indexOf("Advice for the archer"));
+      assertTrue(behind.contains("No part of the verdict, and not signed"), behind);
+      assertTrue(behind.contains("To come within: an arrow"), behind);
+      for (Caution caution : Caution.values()) {
+        assertTrue(behind.contains(caution.inWords()), caution.inWords() + " in " + behind);
+      }
+      try (PDDocument document = Loader.loadPDF(pdf().toFile())) {
+        assertEquals(2, document.getNumberOfPages());
+      }
+      assertEquals(List.of(), Conformance.faults(pdf()));
+    }
+  }
+
+  @Test
+  void ofAnArrowThatWasOnlyDeclaredThereIsNoAdvice() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      ledger.check("101", "Marta Olesund", "OC", "319 ft/s", "320 ft/s", "321 ft/s");
+      write(ledger, "101");
+      assertFalse(PrintedReport.textOf(pdf()).contains("dvice"));
     }
   }
 

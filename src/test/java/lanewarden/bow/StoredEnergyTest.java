@@ -116,8 +116,7 @@ class StoredEnergyTest {
   }
 
   private static Mixture exactly(String speed) {
-    Estimate one = new Estimate(Speed.parse(speed).siDouble(), 1e-6);
-    return new Mixture(List.of(new Mixture.Part(1, one)));
+    return Mixture.of(new Estimate(Speed.parse(speed).siDouble(), 1e-6));
   }
 
   private static DrawCurve curve(String... drawsAndForces) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
+import lanewarden.bench.Caution;
 import lanewarden.quantity.Mass;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -143,6 +144,27 @@ class ClausesScreenTest {
     assertEquals(
         "What follows: the archer is barred from the event.", booth.text("outcome-follows"));
     assertEquals(booth.text("outcome-follows"), booth.boardText("board-follows"));
+  }
+
+  /** Of the roster's figure nobody knows whether it is right. */
+  @Test
+  void adviceComesOnlyWhenTheArrowWasWeighedAndNeverWithoutItsCautions() throws Exception {
+    booth.scan("102");
+    booth.press(KeyCode.F11);
+    booth.shoot("306 ft/s", "307 ft/s", "306 ft/s");
+    assertEquals("Weigh the arrow (F10) to see what would bring it within.", booth.text("advice"));
+    assertEquals("", booth.text("advice-cautions"));
+    booth.press(KeyCode.F10);
+    booth.type("372");
+    while (booth.shows("set-up-panel")) {
+      booth.press(KeyCode.ENTER);
+    }
+
+    assertEquals("OVER", booth.text("outcome"));
+    assertTrue(booth.text("advice").startsWith("To come within: an arrow"), booth.text("advice"));
+    for (Caution caution : Caution.values()) {
+      assertTrue(booth.text("advice-cautions").contains(caution.inWords()), caution.name());
+    }
   }
 
   @Test

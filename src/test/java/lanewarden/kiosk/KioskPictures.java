@@ -76,6 +76,7 @@ final class KioskPictures {
       take(booth, "line-unticked" + size);
       booth.press(KeyCode.F11);
       take(booth, "line-follows" + size);
+      advice(booth, size);
       booth.scan("103");
       take(booth, "line-not-admitted" + size);
       booth.press(KeyCode.F10);
@@ -90,6 +91,29 @@ final class KioskPictures {
       booth.press(KeyCode.ESCAPE);
       booth.press(KeyCode.HOME);
       take(booth, "phase" + size);
+    }
+  }
+
+  /** What would bring a set-up inside: of a speed, of an energy, and where a limit vanishes. */
+  private void advice(Booth booth, String size) throws Exception {
+    state(booth, "376");
+    take(booth, "line-advice" + size);
+    booth.scan("301");
+    booth.shoot("376.1 ft/s");
+    take(booth, "line-advice-weigh" + size);
+    state(booth, "401");
+    take(booth, "line-advice-energy" + size);
+    booth.scan("201");
+    booth.shoot("285.2 ft/s");
+    state(booth, "290");
+    take(booth, "line-advice-free" + size);
+  }
+
+  private static void state(Booth booth, String arrow) throws Exception {
+    booth.press(KeyCode.F10);
+    booth.type(arrow);
+    while (booth.shows("set-up-panel")) {
+      booth.press(KeyCode.ENTER);
     }
   }
 

@@ -27,7 +27,7 @@ class KioskPicturesTest {
   enum Play {
     LINE(20),
     PROVING(6),
-    CLAUSES(8),
+    CLAUSES(14),
     INSTRUMENT(8),
     PROTEST(14);
 

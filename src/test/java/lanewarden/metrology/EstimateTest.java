@@ -42,7 +42,7 @@ class EstimateTest {
   @ValueSource(doubles = {0.01, 0.05, 0.3, 0.5, 0.9, 0.95, 0.999})
   void aMixtureOfOneIsThatOne(double probability) {
     Estimate one = new Estimate(300, 2, 4);
-    Mixture mixture = new Mixture(List.of(new Mixture.Part(1, one)));
+    Mixture mixture = Mixture.of(one);
     assertEquals(probability, one.chanceUpTo(mixture.quantile(probability)), 1e-9);
     assertEquals(one.interval(0.9).high(), mixture.interval(0.9).high(), 1e-6);
   }

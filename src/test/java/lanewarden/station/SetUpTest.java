@@ -133,6 +133,23 @@ class SetUpTest extends ClausesTest {
     assertEquals(Set.of(SetUp.DRAW_WEIGHT, SetUp.ARROW_MASS), line.check().weighed());
   }
 
+  /** Neither the roster's word nor a pass nor a doubt about the instrument brings advice. */
+  @Test
+  void adviceIsForWhoIsOverWithAnArrowThatWasWeighed() throws Exception {
+    line.station.call("12");
+    line.shoot("330 ft/s");
+    assertEquals(Optional.of(Outcome.OVER), line.outcome());
+    assertTrue(view().advice().isEmpty());
+    assertTrue(view().wantsWeighing());
+    line.station.officiating().state(new SetUpText("360", "", ""));
+    assertEquals(Optional.of(Outcome.OVER), line.outcome());
+    assertTrue(view().advice().isPresent());
+    assertFalse(view().wantsWeighing());
+    line.station.officiating().state(new SetUpText("365", "", ""));
+    line.station.officiating().declareVoid(line.check().shots().get(0).sequence(), "a glint");
+    assertTrue(view().advice().isEmpty());
+  }
+
   @Test
   void weighingWhatWasDeclaredIsNewsAlsoAfterTheVerdict() throws Exception {
     line.station.call("12");

@@ -24,6 +24,7 @@ final class CheckCard extends VBox {
   private final Label words = new Label();
   private final HBox outcome;
   private final Label follows = new Label();
+  private final AdviceStrip advice;
   private final ShotRow shots;
   private final PreparationStrip preparation;
   private final Texts texts;
@@ -32,6 +33,7 @@ final class CheckCard extends VBox {
     this.texts = texts;
     this.preparation = preparation;
     reading = new ReadingFigure(texts);
+    advice = new AdviceStrip(texts);
     shots = new ShotRow(texts, declareVoid);
     bib.getStyleClass().add("bib");
     bib.setId("bib");
@@ -72,7 +74,7 @@ final class CheckCard extends VBox {
     HBox figures = new HBox(reading, gap(), limit);
     figures.getStyleClass().add("figures");
     VBox.setVgrow(figures, Priority.ALWAYS);
-    getChildren().addAll(who, rule, preparation, figures, outcome, shots);
+    getChildren().addAll(who, rule, preparation, figures, outcome, advice, shots);
     getStyleClass().add("check-card");
   }
 
@@ -101,6 +103,7 @@ final class CheckCard extends VBox {
     words.setText(check.words());
     follows.setText(check.follows());
     outcome.setAccessibleText(check.word() + ". " + check.words() + ". " + check.follows());
+    advice.show(check);
     shots.show(check);
   }
 }

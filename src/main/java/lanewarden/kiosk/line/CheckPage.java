@@ -37,6 +37,8 @@ import lanewarden.station.CheckView;
  * @param grounds why the competitor was called although the rule did not call for it
  * @param preparation what is to be stated and ticked
  * @param doubts what speaks against readings, in words
+ * @param advice what would bring the set-up inside that is over
+ * @param wantsWeighing whether there would be advice if the arrow were weighed
  */
 public record CheckPage(
     long number,
@@ -60,7 +62,9 @@ public record CheckPage(
     boolean mayBeRechecked,
     Optional<String> grounds,
     Preparation preparation,
-    List<String> doubts) {
+    List<String> doubts,
+    Optional<AdvicePage> advice,
+    boolean wantsWeighing) {
 
   static CheckPage of(CheckView view, Texts texts) {
     Fact.CheckOpened opened = view.check().opened();
@@ -88,7 +92,9 @@ public record CheckPage(
         view.mayComeBack(),
         Optional.ofNullable(opened.grounds()),
         Preparation.of(view, texts),
-        view.doubts().stream().map(Doubt::words).toList());
+        view.doubts().stream().map(Doubt::words).toList(),
+        view.advice().map(AdvicePage::of),
+        view.wantsWeighing());
   }
 
   private static String atBow(CheckView view, Texts texts) {

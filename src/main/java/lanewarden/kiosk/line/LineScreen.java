@@ -173,12 +173,17 @@ public final class LineScreen implements Page {
     }
   }
 
-  /** Strips above the check and what it asks of bow and arrow take their room from the reading. */
+  /**
+   * Strips above the check, what it asks of bow and arrow, and advice take their room from the
+   * reading.
+   */
   private void makeRoom() {
     boolean strips = Stream.of(stuck, notice, refused, doubt, proving).anyMatch(Node::isVisible);
     boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
-    root.pseudoClassStateChanged(CROWDED, strips || prepares);
-    root.pseudoClassStateChanged(PACKED, strips && prepares);
+    boolean advises = model.check().flatMap(CheckPage::advice).isPresent();
+    long crowd = Stream.of(strips, prepares, advises).filter(one -> one).count();
+    root.pseudoClassStateChanged(CROWDED, crowd > 0);
+    root.pseudoClassStateChanged(PACKED, crowd > 1);
   }
 
   @Override

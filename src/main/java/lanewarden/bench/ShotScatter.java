@@ -1,0 +1,98 @@
+package lanewarden.bench;
+
+import static lanewarden.metrology.UncertaintyBudget.Evaluation.TYPE_A;
+import static lanewarden.metrology.UncertaintyBudget.Evaluation.TYPE_B;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.metrology.Estimate;
+import lanewarden.metrology.Spread;
+import lanewarden.metrology.UncertaintyBudget;
+import lanewarden.metrology.UncertaintyBudget.Influence;
+import lanewarden.quantity.Speed;
+
+/**
+ * How well some readings tell a speed: by their scatter, and by what the instrument adds.
+ *
+ * @param readings of one bow and arrow, at least one
+ * @param instrument standard uncertainty of a reading; where it is not stated, the step of the last
+ *     digit counts, and the instrument is taken to be right otherwise
+ */
+public record ShotScatter(List<Speed> readings, Optional<Speed> instrument) {
+
+  /** The scatter of an archer's arrows where too few were shot to tell it (common practice). */
+  public static final String USUAL = "2 ft/s";
+
+  /** So few readings tell a scatter, if not well: Student's factor is 2.92 at 95 %, one-sided. */
+  private static final int ENOUGH = 3;
+
+  /**
+   * @throws IllegalArgumentException if there is no reading
+   */
+  public ShotScatter {
+    readings = List.copyOf(readings);
+    if (readings.isEmpty()) {
+      throw new IllegalArgumentException("no scatter of no readings");
+    }
+  }
+
+  /** The mean speed, m/s: scatter averages out, what the instrument adds does not. */
+  public Estimate mean() {
+    return estimate(Spread.of(readings).mean(), readings.size());
+  }
+
+  /** A figure that rests on a single reading, m/s. */
+  public Estimate single(double metresPerSecond) {
+    return estimate(metresPerSecond, 1);
+  }
+
+  /** A figure that is the mean of so many readings, m/s. */
+  public Estimate meanOf(double metresPerSecond) {
+    return estimate(metresPerSecond, readings.size());
+  }
+
+  private Estimate estimate(double value, int averaged) {
+    UncertaintyBudget budget = UncertaintyBudget.of(List.of(scatter(averaged), instrumental()));
+    return new Estimate(value, budget.combined(), budget.effectiveDegrees());
+  }
+
+  private Influence scatter(int averaged) {
+    double found = Spread.of(readings).deviation();
+    double root = Math.sqrt(averaged);
+    return readings.size() >= ENOUGH
+        ? new Influence("scatter", found / root, readings.size() - 1.0, TYPE_A, "of the shots")
+        : new Influence(
+            "scatter",
+            Math.max(found, Speed.parse(USUAL).siDouble()) / root,
+            Double.POSITIVE_INFINITY,
+            TYPE_B,
+            "usual");
+  }
+
+  private Influence instrumental() {
+    return new Influence(
+        "instrument",
+        instrument.map(Speed::siDouble).orElseGet(this::resolution),
+        Double.POSITIVE_INFINITY,
+        TYPE_B,
+        instrument.isPresent() ? "stated" : "last digit");
+  }
+
+  /** Of the coarsest reading. */
+  private double resolution() {
+    return readings.stream()
+        .map(ShotScatter::step)
+        .max(Comparator.naturalOrder())
+        .map(step -> UncertaintyBudget.resolution(step.doubleValue()))
+        .orElseThrow();
+  }
+
+  /** One in the last place as written, m/s. */
+  private static BigDecimal step(Speed reading) {
+    return BigDecimal.ONE
+        .scaleByPowerOfTen(-reading.value().scale())
+        .multiply(reading.unit().inSi());
+  }
+}

@@ -1,0 +1,50 @@
+package lanewarden.kiosk.line;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Texts;
+
+/**
+ * What would bring a set-up inside that is over, with its cautions, or how to come to know it: said
+ * apart from the outcome, since no verdict rests on it.
+ */
+final class AdviceStrip extends VBox {
+  private final Label heading = new Label();
+  private final Label line = new Label();
+  private final Label cautions = new Label();
+  private final Texts texts;
+
+  AdviceStrip(Texts texts) {
+    this.texts = texts;
+    heading.getStyleClass().add("advice-heading");
+    line.getStyleClass().add("advice-line");
+    line.setId("advice");
+    cautions.getStyleClass().add("advice-cautions");
+    cautions.setId("advice-cautions");
+    for (Label label : new Label[] {heading, line, cautions}) {
+      label.setWrapText(true);
+      label.setMinHeight(USE_PREF_SIZE);
+      label.managedProperty().bind(label.textProperty().isNotEmpty());
+    }
+    getChildren().addAll(heading, line, cautions);
+    getStyleClass().add("advice");
+    setMinHeight(USE_PREF_SIZE);
+    setAccessibleRole(AccessibleRole.TEXT);
+  }
+
+  void show(CheckPage check) {
+    boolean shown = check.advice().isPresent() || check.wantsWeighing();
+    setVisible(shown);
+    setManaged(shown);
+    heading.setText(check.advice().isPresent() ? texts.of("line.advice") : "");
+    line.setText(
+        check
+            .advice()
+            .map(AdvicePage::line)
+            .orElse(check.wantsWeighing() ? texts.of("line.advice.weigh") : ""));
+    cautions.setText(check.advice().map(AdvicePage::cautions).orElse(""));
+    setAccessibleText(
+        String.join(" ", heading.getText(), line.getText(), cautions.getText()).strip());
+  }
+}
