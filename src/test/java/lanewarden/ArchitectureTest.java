@@ -74,6 +74,8 @@ class ArchitectureTest {
           "lanewarden.bench.PracticeBow",
           "lanewarden.bench.Series",
           "lanewarden.bench.Showing",
+          "lanewarden.bench.Prospect",
+          "lanewarden.bench.Prospect$Measured",
           "lanewarden.journal.Check",
           "lanewarden.journal.TakenShot",
           "lanewarden.journal.Check$GivenVerdict",

@@ -23,9 +23,8 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
       return new HeavierArrow(
           Optional.empty(),
           Optional.of(
-              "A heavier arrow does not help against a limit of energy: it takes more of the bow's"
-                  + " energy along, not less. A lighter one is no way out either: it is harder on"
-                  + " the bow."));
+              "A heavier arrow does not help against a limit of energy: it takes more of it along."
+                  + " A lighter one is harder on the bow."));
     }
     Interval needed = bow.arrowFor(over.limit(), confidence);
     Mass enough = Mass.of(grains(needed.high(), RoundingMode.CEILING), MassUnit.GRAIN);

@@ -42,6 +42,7 @@ public final class Program {
     add(program, "accuracy", new AccuracyCommand(workplace));
     add(program, "plan", new PlanCommand(workplace));
     add(program, "compare", new CompareCommand(workplace));
+    add(program, "prospects", new ProspectsCommand(workplace));
     add(program, "adopt", new AdoptCommand(workplace));
     add(program, "official", new OfficialCommand(workplace));
     add(program, "passphrase", new PassphraseCommand(workplace));

@@ -47,11 +47,13 @@ public final class RuleEffect {
   private final Speed limit;
   private final Speed fastest;
   private final double width;
+  private final double raised;
 
-  private RuleEffect(CheckModel model, Speed limit, Speed fastest) {
+  private RuleEffect(CheckModel model, Speed limit, Speed fastest, double raised) {
     this.characteristic = new OperatingCharacteristic(model, DRAWN, SEED);
     this.limit = limit;
     this.fastest = fastest;
+    this.raised = raised;
     double scatter = Math.hypot(model.dispersion().each(), model.dispersion().calibration());
     this.width = Math.max(REACH * scatter, fastest.siDouble() / 100);
   }
@@ -88,16 +90,20 @@ public final class RuleEffect {
             rule.aftermath().everyFailIsChecked(Phase.BEFORE)
                 ? Math.min(rule.aftermath().rechecks(), CheckModel.MOST_RECHECKS)
                 : 0);
-    return Optional.of(new RuleEffect(model, limit, fastest.get()));
+    return Optional.of(new RuleEffect(model, limit, fastest.get(), raised(how.treatment())));
   }
 
   /** Speeds are those that are compared: raised to the bow, readings scatter so much more. */
   private static Dispersion dispersion(Supposed supposed, Treatment treatment) {
-    double raised = 1 + treatment.toBow().map(c -> c.fraction().doubleValue()).orElse(0.0);
+    double raised = raised(treatment);
     return new Dispersion(
         raised * supposed.arrows().siDouble(),
         raised * supposed.reading().siDouble(),
         raised * supposed.calibration().siDouble());
+  }
+
+  private static double raised(Treatment treatment) {
+    return 1 + treatment.toBow().map(c -> c.fraction().doubleValue()).orElse(0.0);
   }
 
   private static DecidingFigure figure(Decision decision, int counted) {
@@ -165,6 +171,16 @@ public final class RuleEffect {
   }
 
   /**
+   * The chances of each outcome for an archer.
+   *
+   * @param speed of the archer's arrows on average, as the instrument reads them: where the rule
+   *     raises readings to the bow, so is this; m/s
+   */
+  public CurvePoint at(double speed) {
+    return characteristic.at(raised * speed);
+  }
+
+  /**
    * The chances of each outcome over evenly spaced true speeds.
    *
    * @param from m/s, more than zero
@@ -209,7 +225,7 @@ public final class RuleEffect {
   }
 
   /** A probability for people. */
-  static String often(double probability) {
+  public static String often(double probability) {
     if (probability < 0.000_5) {
       return "less than once in 1000 times";
     }

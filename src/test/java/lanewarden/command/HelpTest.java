@@ -18,6 +18,7 @@ class HelpTest {
         "rules",
         "studio",
         "plan",
+        "prospects",
         "accuracy",
         "adopt",
         "official",

@@ -50,6 +50,19 @@ class LineCommandTest extends PracticeRun {
         typed.toString());
   }
 
+  /** In one line with its cautions, once the arrow is weighed; the verdict is the same. */
+  @Test
+  void whoIsOverIsAdvisedOnceTheArrowIsWeighed() throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 2\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n");
+    Typed typed = line("2", "wait", "setup arrow 350");
+    assertEquals(2, count(typed, "outcome  OVER"), typed.toString());
+    assertEquals(1, count(typed, "advice "), typed.toString());
+    assertSays(typed, "advice   no part of the verdict. To come within: an arrow");
+    assertSays(typed, "Never let go the string without an arrow.");
+  }
+
   @Test
   void aBareNameCallsToo() {
     assertSays(line("cat fletcher"), "check    3 Cat Fletcher, Longbow");

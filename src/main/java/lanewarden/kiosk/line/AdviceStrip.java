@@ -1,5 +1,8 @@
 package lanewarden.kiosk.line;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -12,6 +15,7 @@ import lanewarden.kiosk.look.Texts;
 final class AdviceStrip extends VBox {
   private final Label heading = new Label();
   private final Label line = new Label();
+  private final Label exception = new Label();
   private final Label cautions = new Label();
   private final Texts texts;
 
@@ -20,14 +24,16 @@ final class AdviceStrip extends VBox {
     heading.getStyleClass().add("advice-heading");
     line.getStyleClass().add("advice-line");
     line.setId("advice");
+    exception.getStyleClass().add("advice-exception");
+    exception.setId("advice-exception");
     cautions.getStyleClass().add("advice-cautions");
     cautions.setId("advice-cautions");
-    for (Label label : new Label[] {heading, line, cautions}) {
+    for (Label label : List.of(heading, line, exception, cautions)) {
       label.setWrapText(true);
       label.setMinHeight(USE_PREF_SIZE);
       label.managedProperty().bind(label.textProperty().isNotEmpty());
     }
-    getChildren().addAll(heading, line, cautions);
+    getChildren().addAll(heading, line, exception, cautions);
     getStyleClass().add("advice");
     setMinHeight(USE_PREF_SIZE);
     setAccessibleRole(AccessibleRole.TEXT);
@@ -43,8 +49,12 @@ final class AdviceStrip extends VBox {
             .advice()
             .map(AdvicePage::line)
             .orElse(check.wantsWeighing() ? texts.of("line.advice.weigh") : ""));
+    exception.setText(check.advice().map(AdvicePage::exception).orElse(""));
     cautions.setText(check.advice().map(AdvicePage::cautions).orElse(""));
     setAccessibleText(
-        String.join(" ", heading.getText(), line.getText(), cautions.getText()).strip());
+        Stream.of(heading, line, exception, cautions)
+            .map(Label::getText)
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(" ")));
   }
 }

@@ -43,6 +43,7 @@ final class CheckCard extends VBox {
     rule.setWrapText(true);
     rule.setMinHeight(USE_PREF_SIZE);
     rule.setId("rule");
+    rule.managedProperty().bind(rule.visibleProperty());
     rule.getStyleClass().add("rule");
     limit.getStyleClass().add("limit");
     limit.setId("limit");
@@ -94,6 +95,8 @@ final class CheckCard extends VBox {
             .map(grounds -> texts.of("line.attempt.grounds", check.attempt(), grounds))
             .orElse(check.attempt()));
     rule.setText(check.rule());
+    // The rule was there before each shot; what would help needs its room now
+    rule.setVisible(check.advice().isEmpty());
     limit.setText(check.limit());
     preparation.show(check);
     reading.show(check.figure(), check.atBow());

@@ -1,0 +1,157 @@
+package lanewarden.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lanewarden.metrology.Chances;
+import lanewarden.metrology.CurvePoint;
+import lanewarden.quantity.Speed;
+import lanewarden.rules.Division;
+import lanewarden.rules.Missing;
+import lanewarden.rules.RuleEffect;
+import lanewarden.rules.SetUp;
+import lanewarden.rules.Verdict;
+import lanewarden.rules.Who;
+
+/** What awaits a set-up in a division, before anybody shoots: no verdict, and no promise of one. */
+public sealed interface Prospect {
+
+  /** In one fixed word or two. */
+  String word();
+
+  /** In a sentence or two. */
+  String inWords();
+
+  /** A clause about bow and arrow keeps it out. */
+  record NotAdmitted(String clause) implements Prospect {
+    @Override
+    public String word() {
+      return "not admitted";
+    }
+
+    @Override
+    public String inWords() {
+      return "Not admitted: " + clause + ".";
+    }
+  }
+
+  /**
+   * The rule asks for more than is known.
+   *
+   * @param figures of bow and arrow, as the rule names them
+   */
+  record Lacking(List<String> figures) implements Prospect {
+    /** Copies the list. */
+    public Lacking {
+      figures = List.copyOf(figures);
+    }
+
+    @Override
+    public String word() {
+      return "not known";
+    }
+
+    @Override
+    public String inWords() {
+      return "Not known: state " + String.join(", ", figures) + ".";
+    }
+  }
+
+  /** It is admitted, and passes without a shot. */
+  record Unlimited(String why) implements Prospect {
+    @Override
+    public String word() {
+      return "passes";
+    }
+
+    @Override
+    public String inWords() {
+      return "Passes without a shot; " + why + ".";
+    }
+  }
+
+  /** A limit holds, but nobody of the division is measured. */
+  record Unmeasured() implements Prospect {
+    @Override
+    public String word() {
+      return "not measured";
+    }
+
+    @Override
+    public String inWords() {
+      return "Admitted; the limit holds, but nobody is measured.";
+    }
+  }
+
+  /**
+   * It is admitted and will be measured.
+   *
+   * @param fastest speed that keeps the limit with this set-up
+   * @param first how the first check ends
+   * @param ending how it ends after the re-checks that the rule allows
+   */
+  record Measured(Speed fastest, Chances first, Chances ending) implements Prospect {
+    @Override
+    public String word() {
+      return "measured";
+    }
+
+    @Override
+    public String inWords() {
+      String passes =
+          "Admitted; up to "
+              + fastest
+              + " passes. The first check is passed "
+              + RuleEffect.often(first.within());
+      boolean again = Math.abs(ending.within() - first.within()) > SEEN;
+      return passes
+          + (again
+              ? ", and with the re-checks allowed " + RuleEffect.often(ending.within()) + "."
+              : ".");
+    }
+
+    /** Less cannot be told from the figures printed. */
+    private static final double SEEN = 0.0005;
+  }
+
+  /**
+   * What awaits it.
+   *
+   * @param speeds alike likely mean speeds of its arrows as the instrument reads them, m/s
+   * @param supposed of archer and instrument
+   */
+  static Prospect of(
+      Division division, SetUp setUp, List<Double> speeds, RuleEffect.Supposed supposed) {
+    Verdict before =
+        division.rule().judge(setUp, Set.copyOf(division.rule().conditions()), List.of());
+    if (before instanceof Verdict.NotAdmitted barred) {
+      return new NotAdmitted(barred.clause());
+    }
+    if (before instanceof Verdict.Within free) {
+      return new Unlimited(free.reason());
+    }
+    if (before instanceof Verdict.NotDecided open
+        && open.missing() instanceof Missing.SetUpFigures figures) {
+      return new Lacking(figures.figures());
+    }
+    Optional<RuleEffect> effect =
+        division.coverage().who() == Who.NOT_MEASURED
+            ? Optional.empty()
+            : RuleEffect.of(division.rule(), setUp, supposed);
+    return effect.<Prospect>map(e -> measured(e, speeds)).orElseGet(Unmeasured::new);
+  }
+
+  private static Measured measured(RuleEffect effect, List<Double> speeds) {
+    List<CurvePoint> points = speeds.stream().map(effect::at).toList();
+    return new Measured(
+        effect.fastest(),
+        mean(points.stream().map(CurvePoint::firstCheck).toList()),
+        mean(points.stream().map(CurvePoint::ending).toList()));
+  }
+
+  private static Chances mean(List<Chances> chances) {
+    return new Chances(
+        chances.stream().mapToDouble(Chances::within).average().orElseThrow(),
+        chances.stream().mapToDouble(Chances::over).average().orElseThrow());
+  }
+}
