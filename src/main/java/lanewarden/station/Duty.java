@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.SigningKey;
+import lanewarden.ledger.Suspension;
 import org.jspecify.annotations.Nullable;
 
 /** Who signs at the station, if anybody does; under the station's lock. */
@@ -25,6 +26,11 @@ final class Duty {
   /** Whether the official who is signed in has done nothing for longer than is allowed. */
   boolean isForgotten() {
     return key != null && longest.isPresent() && still.length().compareTo(longest.get()) >= 0;
+  }
+
+  /** How long it takes until then, if somebody is signed in and there is a limit. */
+  Optional<Duration> left() {
+    return key == null ? Optional.empty() : longest.map(limit -> limit.minus(still.length()));
   }
 
   /** The official is at work. */
@@ -50,6 +56,16 @@ final class Duty {
       key = null;
     }
     return was;
+  }
+
+  /** Nobody signs any more if the key was suspended; what is said of it then. */
+  Optional<Trouble> endIfSuspended(People people) {
+    SigningKey signer = key;
+    Optional<Suspension> suspension = signer == null ? Optional.empty() : people.suspension(signer);
+    if (suspension.isPresent()) {
+      key = null;
+    }
+    return suspension.map(s -> People.trouble(s.official().name() + " was signed out.", s));
   }
 
   boolean isOn() {

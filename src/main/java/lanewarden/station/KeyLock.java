@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.Optional;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
@@ -81,23 +82,50 @@ record KeyLock(Path file, Clock clock) {
     } catch (LedgerException e) {
       if (!e.code().equals("KEY-PASSPHRASE")) {
         write(before);
+        throw StationException.of(e);
       }
-      throw StationException.of(e);
+      throw wrong(e, before.wrong() + 1);
     }
+  }
+
+  /** From the fifth on it is said at once that the next try has to wait. */
+  private StationException wrong(LedgerException e, int wrong) {
+    Instant now = clock.instant();
+    Duration wait = new Tries(wrong, now).waitAt(now);
+    Trouble plain = Trouble.of(e);
+    if (wait.isZero()) {
+      return StationException.stuck(plain);
+    }
+    return StationException.stuck(
+        new Trouble(
+            plain.what(),
+            plain.why()
+                + " It was wrong "
+                + wrong
+                + " times in a row, so none is tried for "
+                + wait.toSeconds()
+                + " s.",
+            plain.remedy(),
+            plain.code(),
+            plain.kind(),
+            Optional.of(wait)));
   }
 
   private StationException waiting(Tries before, Duration wait) {
     long seconds = wait.plusMillis(999).toSeconds();
-    return StationException.misstep(
-        "KEY-WAIT",
-        "The key stays locked.",
-        "The passphrase was wrong "
-            + before.wrong()
-            + " times in a row; none is tried for another "
-            + seconds
-            + " s.",
-        "Wait, then type it with care; or have another official sign in, or the organizer replace"
-            + " this key.");
+    return StationException.stuck(
+        new Trouble(
+            "The key stays locked.",
+            "The passphrase was wrong "
+                + before.wrong()
+                + " times in a row; none is tried for another "
+                + seconds
+                + " s.",
+            "Wait, then type it with care; or have another official sign in, or the organizer"
+                + " replace this key.",
+            "KEY-WAIT",
+            Trouble.Kind.USAGE,
+            Optional.of(wait)));
   }
 
   private Path beside() {

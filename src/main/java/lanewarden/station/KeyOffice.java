@@ -3,6 +3,9 @@ package lanewarden.station;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -14,16 +17,56 @@ import lanewarden.ledger.SealKey;
 import lanewarden.ledger.SigningKey;
 
 /**
- * Where the organizer enrols, suspends and replaces officials while no station runs.
+ * Where the organizer enrols, suspends and replaces officials: at an open line, or while no station
+ * runs.
  *
  * <p>The ledger is written before a key file changes its place: an act that is cut short in between
  * leaves a suspended key where it was, which opens nothing, and can be done again.
- *
- * @param folder the event's
- * @param here where time and randomness come from
  */
-public record KeyOffice(EventFolder folder, Surroundings here) {
+public final class KeyOffice {
   private static final String NEXT = ".next";
+
+  /** Where the ledger is that an act is signed into. */
+  @FunctionalInterface
+  interface Desk {
+    void sign(Act act) throws StationException;
+  }
+
+  /** Something that is signed into a ledger. */
+  @FunctionalInterface
+  interface Act {
+    void into(Book book) throws StationException;
+  }
+
+  private final EventFolder folder;
+  private final Clock clock;
+  private final SecureRandom random;
+  private final Desk desk;
+
+  /**
+   * While no station runs: each act opens the ledger and closes it again.
+   *
+   * @param folder the event's
+   * @param here where time and randomness come from
+   */
+  public KeyOffice(EventFolder folder, Surroundings here) {
+    this(
+        folder,
+        here.clock(),
+        here.random(),
+        act -> {
+          try (Book book = Book.open(folder, here.clock(), here.nanos())) {
+            act.into(book);
+          }
+        });
+  }
+
+  KeyOffice(EventFolder folder, Clock clock, SecureRandom random, Desk desk) {
+    this.folder = folder;
+    this.clock = clock;
+    this.random = random;
+    this.desk = desk;
+  }
 
   /** The organizer's key, opened for one act. */
   public static final class Organizer {
@@ -52,14 +95,14 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
    * @param passphrase is wiped
    */
   public Organizer organizer(Optional<Path> keyFile, char[] passphrase) throws StationException {
-    return new Organizer(folder.organizerKey(keyFile, passphrase, here.clock()));
+    return new Organizer(folder.organizerKey(keyFile, passphrase, clock));
   }
 
   /** Every key that was ever enrolled, in the order of enrolment, and how it stands. */
   public List<Official> officials() throws StationException {
-    try (Book book = open()) {
-      return book.people().all();
-    }
+    List<Official> all = new ArrayList<>();
+    desk.sign(book -> all.addAll(book.people().all()));
+    return List.copyOf(all);
   }
 
   /**
@@ -81,20 +124,24 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
       throws StationException {
     String what = "Nobody was enrolled.";
     Path file = folder.keys().of(name);
-    try (Book book = open()) {
-      boolean reserved = file.equals(folder.keys().organizer());
-      KeyCabinet.requireName(
-          name.strip(),
-          reserved || Files.exists(file) || book.people().standing(name).isPresent(),
-          what);
-      SigningKey key = sealed(file, name.strip(), passphrase, what);
-      try {
-        book.write(
-            ledger -> List.of(ledger.enrol(organizer.key, key.publicKey(), name.strip(), role)));
-      } catch (StationException refused) {
-        // A key that nobody enrolled would only stand in the way of the next attempt
-        throw discarding(file, refused);
-      }
+    try {
+      desk.sign(
+          book -> {
+            boolean reserved = file.equals(folder.keys().organizer());
+            KeyCabinet.requireName(
+                name.strip(),
+                reserved || Files.exists(file) || book.people().standing(name).isPresent(),
+                what);
+            SigningKey key = sealed(file, name.strip(), passphrase, what);
+            try {
+              book.write(
+                  ledger ->
+                      List.of(ledger.enrol(organizer.key, key.publicKey(), name.strip(), role)));
+            } catch (StationException refused) {
+              // A key that nobody enrolled would only stand in the way of the next attempt
+              throw discarding(file, refused);
+            }
+          });
     } finally {
       Arrays.fill(passphrase, '\0');
     }
@@ -106,19 +153,18 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
    * @param reason in the organizer's words; is signed with it
    */
   public void suspend(Organizer organizer, String name, String reason) throws StationException {
-    try (Book book = open()) {
-      folder.keys().setAside(book.suspend(organizer.key, name, reason));
-    }
+    desk.sign(book -> folder.keys().setAside(book.suspend(organizer.key, name, reason)));
   }
 
   /** Lets a suspended official sign again, with the same key. */
   public void readmit(Organizer organizer, String name) throws StationException {
-    try (Book book = open()) {
-      Enrolled once = book.people().suspended(name, "Nobody was readmitted.").official();
-      book.write(
-          ledger -> List.of(ledger.enrol(organizer.key, once.key(), once.name(), once.role())));
-      folder.keys().bringBack(once.name(), once.thumbprint());
-    }
+    desk.sign(
+        book -> {
+          Enrolled once = book.people().suspended(name, "Nobody was readmitted.").official();
+          book.write(
+              ledger -> List.of(ledger.enrol(organizer.key, once.key(), once.name(), once.role())));
+          folder.keys().bringBack(once.name(), once.thumbprint());
+        });
   }
 
   /**
@@ -130,30 +176,38 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
    */
   public void replace(Organizer organizer, String name, char[] passphrase, String reason)
       throws StationException {
-    String what = "No key was replaced.";
-    try (Book book = open()) {
-      String why = Reason.of(reason);
-      Enrolled old = book.people().required(name, what);
-      Path file = folder.keys().of(old.name());
-      Path next = file.resolveSibling(file.getFileName() + NEXT);
-      Files.deleteIfExists(next);
-      SigningKey fresh = sealed(next, old.name(), passphrase, what);
-      try {
-        book.write(ledger -> ledger.replace(organizer.key, old.key(), fresh.publicKey(), why));
-      } catch (StationException refused) {
-        throw discarding(next, refused);
-      }
-      long suspension = book.head().sequence() - 1;
-      if (Files.exists(file)) {
-        KeyCabinet.move(
-            file, file.resolveSibling(file.getFileName() + KeyCabinet.ASIDE + suspension));
-      }
-      KeyCabinet.move(next, file);
-    } catch (IOException e) {
-      throw StationException.of(e);
+    try {
+      desk.sign(book -> replace(book, organizer, name, passphrase, reason));
     } finally {
       Arrays.fill(passphrase, '\0');
     }
+  }
+
+  private void replace(
+      Book book, Organizer organizer, String name, char[] passphrase, String reason)
+      throws StationException {
+    String what = "No key was replaced.";
+    String why = Reason.of(reason);
+    Enrolled old = book.people().required(name, what);
+    Path file = folder.keys().of(old.name());
+    Path next = file.resolveSibling(file.getFileName() + NEXT);
+    try {
+      Files.deleteIfExists(next);
+    } catch (IOException e) {
+      throw StationException.of(e);
+    }
+    SigningKey fresh = sealed(next, old.name(), passphrase, what);
+    try {
+      book.write(ledger -> ledger.replace(organizer.key, old.key(), fresh.publicKey(), why));
+    } catch (StationException refused) {
+      throw discarding(next, refused);
+    }
+    long suspension = book.head().sequence() - 1;
+    if (Files.exists(file)) {
+      KeyCabinet.move(
+          file, file.resolveSibling(file.getFileName() + KeyCabinet.ASIDE + suspension));
+    }
+    KeyCabinet.move(next, file);
   }
 
   /**
@@ -164,7 +218,7 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
    */
   public void changePassphrase(String name, char[] passphrase, char[] fresh)
       throws StationException {
-    reseal(folder.key(name, passphrase, here.clock()), folder.keys().of(name), name, fresh);
+    reseal(folder.key(name, passphrase, clock), folder.keys().of(name), name, fresh);
   }
 
   /**
@@ -179,7 +233,7 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
     Path file = keyFile.orElseGet(() -> folder.keys().organizer());
     try {
       KeyCabinet.requireLong("the organizer", fresh, "No passphrase was changed.");
-      SigningKey key = folder.organizerKey(keyFile, passphrase, here.clock());
+      SigningKey key = folder.organizerKey(keyFile, passphrase, clock);
       resealReports(forSeal, fresh);
       reseal(key, file, "the organizer", fresh);
     } finally {
@@ -192,7 +246,7 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
     Path file = folder.reportSeal();
     if (Files.exists(file)) {
       try {
-        KeyFile.reseal(file, seal(file, passphrase, fresh), fresh.clone(), here.random());
+        KeyFile.reseal(file, seal(file, passphrase, fresh), fresh.clone(), random);
       } catch (LedgerException e) {
         throw StationException.of(e);
       }
@@ -217,7 +271,7 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
       throws StationException {
     try {
       KeyCabinet.requireLong(name, fresh, "No passphrase was changed.");
-      KeyFile.reseal(file, key, fresh, here.random());
+      KeyFile.reseal(file, key, fresh, random);
     } catch (LedgerException e) {
       throw StationException.of(e);
     } finally {
@@ -229,8 +283,8 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
       throws StationException {
     KeyCabinet.requireLong(name, passphrase, what);
     try {
-      SigningKey key = SigningKey.generate(here.random());
-      KeyFile.seal(file, key, name, passphrase, here.random());
+      SigningKey key = SigningKey.generate(random);
+      KeyFile.seal(file, key, name, passphrase, random);
       return key;
     } catch (LedgerException e) {
       throw StationException.of(e);
@@ -244,9 +298,5 @@ public record KeyOffice(EventFolder folder, Surroundings here) {
       refused.addSuppressed(stays);
     }
     return refused;
-  }
-
-  private Book open() throws StationException {
-    return Book.open(folder, here.clock(), here.nanos());
   }
 }

@@ -1,5 +1,6 @@
 package lanewarden.station;
 
+import java.time.Duration;
 import java.util.Optional;
 import lanewarden.chronograph.LinkState;
 import lanewarden.chronograph.Signal;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param docket every protest and every correction
  * @param head the ledger's last entry
  * @param trouble what keeps the line from going on, as a full disk does
+ * @param signOutIn how long until the official is signed out if nothing is done
  * @param unwritten signals that were received and wait to be written
  */
 public record LineView(
@@ -43,6 +45,7 @@ public record LineView(
     Docket docket,
     Head head,
     Optional<Trouble> trouble,
+    Optional<Duration> signOutIn,
     int unwritten) {
 
   /** The line as its parts say at this moment. */
@@ -72,6 +75,7 @@ public record LineView(
         book.standing().docket(),
         book.head(),
         intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
+        duty.left(),
         intake.size());
   }
 

@@ -83,9 +83,14 @@ final class People {
             : "Those who may sign are " + String.join(", ", names) + ". Write the name as it is.");
   }
 
+  /** The suspension of a key that may not sign now. */
+  Optional<Suspension> suspension(SigningKey key) {
+    return ledger.suspension(key.thumbprint());
+  }
+
   /** Refuses the key of an official whom the organizer suspended. */
   void requireNotSuspended(SigningKey key) throws StationException {
-    Optional<Suspension> suspension = ledger.suspension(key.thumbprint());
+    Optional<Suspension> suspension = suspension(key);
     if (suspension.isPresent()) {
       throw StationException.stuck(trouble("Nobody was signed in.", suspension.get()));
     }

@@ -1,5 +1,6 @@
 package lanewarden.station;
 
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -239,6 +240,28 @@ public final class Station implements AutoCloseable {
     return book.standing().docket();
   }
 
+  /**
+   * Where the organizer enrols, suspends and replaces officials while the line is open. Whoever is
+   * on duty with a key that was suspended is signed out; a check that runs stays where it is.
+   *
+   * @param random for keys and seals
+   */
+  public KeyOffice keyOffice(SecureRandom random) {
+    return new KeyOffice(folder, clock, random, this::administer);
+  }
+
+  private synchronized void administer(KeyOffice.Act act) throws StationException {
+    duty.flush();
+    intake.requireWritten();
+    try {
+      act.into(book);
+    } finally {
+      // Also where the ledger was written and only a file could not be moved
+      notice = duty.endIfSuspended(book.people()).orElse(notice);
+      tell();
+    }
+  }
+
   /** The checks that were made, to be looked into. */
   public CheckRecords records() {
     return records;
@@ -283,6 +306,15 @@ public final class Station implements AutoCloseable {
       notice = e.trouble();
     }
     tell();
+  }
+
+  /** Whoever is on duty shows to be at the table, without signing anything. */
+  public synchronized void stir() {
+    lookForTheOfficial();
+    if (duty.isOn()) {
+      duty.stir();
+      tell();
+    }
   }
 
   private SigningKey signer() throws StationException {

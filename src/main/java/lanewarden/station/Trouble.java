@@ -9,6 +9,8 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.time.Duration;
+import java.util.Optional;
 import lanewarden.journal.FactRefused;
 import lanewarden.ledger.LedgerException;
 import lanewarden.written.WrittenRefused;
@@ -21,8 +23,16 @@ import lanewarden.written.WrittenRefused;
  * @param remedy what to do
  * @param code the same for every occurrence of its cause
  * @param kind whose fault it is, which decides the exit code
+ * @param pause how long nothing can be done about it, where that is known
  */
-public record Trouble(String what, String why, String remedy, String code, Kind kind) {
+public record Trouble(
+    String what, String why, String remedy, String code, Kind kind, Optional<Duration> pause) {
+
+  /** One about which something can be done at once. */
+  public Trouble(String what, String why, String remedy, String code, Kind kind) {
+    this(what, why, remedy, code, kind, Optional.empty());
+  }
+
   /** The code of the trouble that a phase which lies behind takes a reason. */
   public static final String PHASE_BACK = "PHASE-BACK";
 

@@ -97,6 +97,20 @@ class IdleTest {
     assertTrue(station.view().check().orElseThrow().outcome().isPresent());
   }
 
+  @Test
+  void whoShowsToBeThereStaysAndTheTimeLeftIsTold() throws Exception {
+    pass(9);
+    station.stir();
+    assertEquals(Optional.of(Duration.ofMinutes(10)), station.view().signOutIn());
+    pass(9);
+    assertEquals(Optional.of(Duration.ofMinutes(1)), station.view().signOutIn());
+    pass(1);
+    assertEquals(Optional.empty(), official());
+    assertEquals(Optional.empty(), station.view().signOutIn());
+    station.stir();
+    assertEquals(Optional.empty(), official(), "nobody comes back by a key alone");
+  }
+
   /** As when the lid was closed, so that nobody looked in between. */
   @Test
   void theFirstActAfterAnHourIsRefusedEvenIfNobodyLooked() throws Exception {

@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.SigningKey;
 import org.junit.jupiter.api.BeforeEach;
@@ -80,6 +81,20 @@ class KeyLockTest {
     assertTrue(told.trouble().why().contains("5 times in a row"), told.trouble().why());
     assertTrue(told.trouble().why().contains("another 20 s"), told.trouble().why());
     opens(Duration.ofSeconds(30));
+  }
+
+  @Test
+  void theFifthWrongOneSaysAtOnceHowLongTheNextTryHasToWait() {
+    fiveWrong();
+    StationException sixth =
+        assertThrows(
+            StationException.class,
+            () ->
+                new KeyLock(file, Clock.fixed(NOON.plusSeconds(30), ZoneOffset.UTC))
+                    .open("wrong words".toCharArray()));
+    assertEquals("KEY-PASSPHRASE", sixth.trouble().code());
+    assertEquals(Optional.of(Duration.ofMinutes(1)), sixth.trouble().pause());
+    assertTrue(sixth.trouble().why().contains("none is tried for 60 s"), sixth.trouble().why());
   }
 
   @Test
