@@ -38,7 +38,7 @@ public final class Main {
         new Terminal(System.in, System.out, System.err, charset(console), hidden(console));
     Surroundings here =
         new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program());
-    Kiosk kiosk = kiosk(here.clock());
+    Kiosk kiosk = kiosk(here);
     System.exit(new Program(terminal, here, screens(kiosk), studio(kiosk)).run(arguments));
   }
 
@@ -60,7 +60,8 @@ public final class Main {
         .map(keyboard -> prompt -> Optional.ofNullable(keyboard.readPassword("%s", prompt)));
   }
 
-  private static Kiosk kiosk(Clock clock) {
+  private static Kiosk kiosk(Surroundings here) {
+    Clock clock = here.clock();
     AuditReport report = new AuditReport(clock, SignedPapers::of);
     ReportMaker reports =
         (ledger, pdf, progress) ->
@@ -70,7 +71,7 @@ public final class Main {
                 step ->
                     progress.accept(
                         new ReportMaker.Progress(step.step(), step.done(), step.total())));
-    return new Kiosk(new Makers(reports, SlipMaker.of(new Slips(clock, SignedPapers::of))), clock);
+    return new Kiosk(new Makers(reports, SlipMaker.of(new Slips(clock, SignedPapers::of))), here);
   }
 
   private static Screens screens(Kiosk kiosk) {

@@ -276,6 +276,7 @@ class ArchitectureTest {
             "rulebook",
             "instrument",
             "protest",
+            "people",
             "form");
     Set<String> others =
         HOUSE.stream()

@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
@@ -11,8 +12,10 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import lanewarden.kiosk.audit.ReportPanel;
 import lanewarden.kiosk.audit.ReportViewModel;
 import lanewarden.kiosk.board.BoardScreen;
@@ -31,9 +34,12 @@ import lanewarden.kiosk.line.LineViewModel;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
+import lanewarden.kiosk.people.PeopleScreen;
+import lanewarden.kiosk.people.PeopleViewModel;
 import lanewarden.kiosk.protest.ProtestScreen;
 import lanewarden.kiosk.protest.ProtestViewModel;
 import lanewarden.kiosk.protest.SlipViewModel;
+import lanewarden.kiosk.signin.IdleViewModel;
 import lanewarden.kiosk.signin.SignInScreen;
 import lanewarden.kiosk.signin.SignInViewModel;
 import lanewarden.kiosk.trouble.FaultPanel;
@@ -63,16 +69,23 @@ final class Front {
    * @param studio one task after the other, for the rule studio
    * @param screen the screen's thread
    * @param clock gives files that are kept their time
+   * @param random for keys and seals
    */
-  record Threads(Executor desk, Executor report, Executor studio, Executor screen, Clock clock) {}
+  record Threads(
+      Executor desk,
+      Executor report,
+      Executor studio,
+      Executor screen,
+      Clock clock,
+      SecureRandom random) {}
 
   private final Texts texts = Texts.in(Locale.ENGLISH);
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
   private final Windows windows;
   private final Optional<String> hint;
   private final Desk desk;
-  private final Ribbon ribbon = new Ribbon();
-  private final Shell shell = new Shell(theme, ribbon);
+  private final IdleViewModel idle;
+  private final Shell shell;
   private final GlanceViewModel glance = new GlanceViewModel(texts);
   private final LineViewModel line;
   private final LineScreen lineScreen;
@@ -84,6 +97,8 @@ final class Front {
   private final Ways ways;
   private final ProtestViewModel protests;
   private final ProtestScreen protestScreen;
+  private final PeopleViewModel people;
+  private final PeopleScreen peopleScreen;
   private SignInScreen signIn;
   private final StudioDoor studio;
   private Optional<String> official = Optional.empty();
@@ -98,6 +113,9 @@ final class Front {
       Threads threads) {
     this.windows = windows;
     this.hint = hint;
+    idle = new IdleViewModel(threads.clock(), texts);
+    Ribbon ribbon = new Ribbon(idle);
+    shell = new Shell(theme, ribbon);
     desk = new Desk(station, threads.desk(), threads.screen());
     studio =
         new StudioDoor(
@@ -138,6 +156,14 @@ final class Front {
             texts,
             shell,
             new ProtestScreen.Doors(themeButton(), goToButton(), this::goHome, this::goHome));
+    people = new PeopleViewModel(desk, threads.random(), texts);
+    peopleScreen =
+        new PeopleScreen(
+            people,
+            texts,
+            shell,
+            new PeopleScreen.Doors(themeButton(), goToButton(), this::goHome));
+    shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, ways::open);
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
@@ -197,13 +223,24 @@ final class Front {
     line.take(page);
     glance.take(page, view.official().isPresent());
     protests.take(view);
+    idle.take(view);
     board.take(view);
     chart.take(view.verification());
     wire.changed();
-    signIn.show(page.place());
+    signIn.show(page.place(), page.trouble());
     if (!view.official().equals(official)) {
       official = view.official();
-      turnPage(page);
+      turnPage();
+    }
+  }
+
+  /** A key or a finger on the screen keeps whoever is about to be signed out for doing nothing. */
+  private void stir(InputEvent event) {
+    boolean meant =
+        event.getEventType() == KeyEvent.KEY_PRESSED
+            || event.getEventType() == MouseEvent.MOUSE_PRESSED;
+    if (meant && idle.words().get().isPresent()) {
+      desk.act(Station::stir, () -> {}, this::showIfUnexpected);
     }
   }
 
@@ -222,7 +259,21 @@ final class Front {
 
   /** To the line while an official is on duty, else to signing in. */
   private void goHome() {
-    shell.show(official.isPresent() ? lineScreen : signIn);
+    if (official.isPresent()) {
+      shell.show(lineScreen);
+    } else {
+      askWho();
+    }
+  }
+
+  /** A screen of its own each time: who may sign in can have changed. */
+  private void askWho() {
+    signIn = signInScreen();
+    LinePage now = line.page().get();
+    if (now != null) {
+      signIn.show(now.place(), now.trouble());
+    }
+    shell.show(signIn);
   }
 
   private KeyButton goToButton() {
@@ -238,6 +289,7 @@ final class Front {
             ? ways.to("way.line", KeyCode.HOME, leaving(this::goHome))
             : ways.to("way.sign-in", KeyCode.HOME, leaving(this::goHome)),
         ways.to("way.protests", KeyCode.F1, leaving(this::openProtests)),
+        ways.to("way.people", KeyCode.F3, leaving(this::openPeople)),
         ways.to("way.report", KeyCode.F8, this::openReport),
         ways.to("way.instrument", KeyCode.DELETE, onDuty ? this::openChart : this::openWire),
         ways.to("way.board", KeyCode.F6, windows::turnBoard),
@@ -262,6 +314,11 @@ final class Front {
     return new KeyButton(texts.of("act.protests"), KeyCode.F1, this::openProtests);
   }
 
+  private void openPeople() {
+    people.open();
+    shell.show(peopleScreen);
+  }
+
   /** Somebody may protest against what was decided just now. */
   private void openProtests() {
     protests.open(line.check().or(line.leftLast()::get).map(CheckPage::number));
@@ -269,15 +326,11 @@ final class Front {
   }
 
   /** The line while an official is on duty, signing in while none is. */
-  private void turnPage(LinePage page) {
+  private void turnPage() {
     if (official.isPresent()) {
       line.dismiss();
-      shell.show(lineScreen);
-    } else {
-      signIn = signInScreen();
-      signIn.show(page.place());
-      shell.show(signIn);
     }
+    goHome();
   }
 
   private SignInScreen signInScreen() {
@@ -286,10 +339,12 @@ final class Front {
         texts,
         hint,
         protestButton(),
+        new KeyButton(texts.of("act.people"), KeyCode.F3, this::openPeople),
         themeButton(),
-        reportButton(),
-        new KeyButton(texts.of("act.rules"), KeyCode.F10, studio::open),
-        instrumentButton(this::openWire),
+        List.of(
+            reportButton(),
+            new KeyButton(texts.of("act.rules"), KeyCode.F10, studio::open),
+            instrumentButton(this::openWire)),
         goToButton(),
         new KeyButton(texts.of("act.leave"), KeyCode.F12, windows::leave));
   }

@@ -1,6 +1,5 @@
 package lanewarden.kiosk;
 
-import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -13,11 +12,12 @@ import lanewarden.kiosk.look.Typeface;
 import lanewarden.station.EventFolder;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
+import lanewarden.station.Surroundings;
 
 /** The front door of the screens. */
 public final class Kiosk {
   private final Makers makers;
-  private final Clock clock;
+  private final Surroundings here;
 
   /** What was opened. */
   interface Opened {
@@ -52,11 +52,11 @@ public final class Kiosk {
 
   /**
    * @param makers make what the official asks for on paper
-   * @param clock gives files that are kept their time
+   * @param here gives files that are kept their time, and keys their chance
    */
-  public Kiosk(Makers makers, Clock clock) {
+  public Kiosk(Makers makers, Surroundings here) {
     this.makers = makers;
-    this.clock = clock;
+    this.here = here;
   }
 
   /**
@@ -78,7 +78,12 @@ public final class Kiosk {
                 signInHint,
                 makers,
                 new Front.Threads(
-                    workers.desk(), workers.report(), workers.studio(), Platform::runLater, clock),
+                    workers.desk(),
+                    workers.report(),
+                    workers.studio(),
+                    Platform::runLater,
+                    here.clock(),
+                    here.random()),
                 closed));
   }
 
@@ -92,7 +97,8 @@ public final class Kiosk {
         (workers, closed) ->
             StudioWindow.open(
                 draft,
-                new Studio.Threads(clock, workers.desk(), workers.studio(), Platform::runLater),
+                new Studio.Threads(
+                    here.clock(), workers.desk(), workers.studio(), Platform::runLater),
                 closed));
   }
 

@@ -2,6 +2,7 @@ package lanewarden.kiosk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -86,7 +87,12 @@ final class Booth implements AutoCloseable {
                     makers,
                     windows,
                     new Front.Threads(
-                        desk, reports, studio, Platform::runLater, Clock.systemUTC())));
+                        desk,
+                        reports,
+                        studio,
+                        Platform::runLater,
+                        Clock.systemUTC(),
+                        new SecureRandom())));
     stage = call(() -> shown(front.official(), width, height));
     board = call(() -> shown(front.board(), width, height));
     call(

@@ -29,7 +29,8 @@ class KioskPicturesTest {
     PROVING(6),
     CLAUSES(14),
     INSTRUMENT(8),
-    PROTEST(14);
+    PROTEST(14),
+    PEOPLE(8);
 
     private final int screens;
 
@@ -43,6 +44,7 @@ class KioskPicturesTest {
         case PROVING -> new KioskPictures(book).playProving(width, height);
         case CLAUSES -> new KioskPictures(book).playClauses(width, height);
         case INSTRUMENT -> new KioskPictures(book).playInstrument(width, height);
+        case PEOPLE -> new PeoplePictures(book).play(width, height);
         case PROTEST -> new ProtestPictures(book).play(width, height);
       }
     }

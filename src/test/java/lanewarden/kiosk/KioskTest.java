@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,7 @@ import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Station;
+import lanewarden.station.Surroundings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -44,7 +46,11 @@ class KioskTest {
                           new Makers(
                               (ledger, pdf, progress) -> {},
                               SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of))),
-                          Clock.systemUTC())
+                          new Surroundings(
+                              Clock.systemUTC(),
+                              System::nanoTime,
+                              new SecureRandom(),
+                              "Lanewarden test"))
                       .show(station, folder, Optional.empty());
                 } catch (NoDisplayException e) {
                   throw new IllegalStateException(e);

@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -55,6 +56,7 @@ class LineWidthTest {
   @Test
   void plainRulesFit() throws Exception {
     try (Booth booth = new Booth(temp)) {
+      assertNull(Booth.call(() -> cutOff(booth.front.official().getRoot())), "sign-in");
       booth.signIn();
       assertFits(booth, "clear");
       booth.type("il");

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.signin;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
@@ -19,6 +20,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
+import lanewarden.station.Trouble;
 
 /** Who takes over, and the passphrase. */
 public final class SignInScreen implements Page {
@@ -29,16 +31,16 @@ public final class SignInScreen implements Page {
   private final StackPane root = new StackPane();
   private final Keys keys = new Keys();
   private final Label place = new Label();
+  private final TroubleCard standing;
   private final FlowPane officials = new FlowPane();
   private final PasswordField passphrase = new PasswordField();
 
   /**
    * @param hint a line under the field, where the event is a demonstration
    * @param protests opens the docket
+   * @param people opens the list of officials
    * @param theme turns through the themes
-   * @param report opens the audit report
-   * @param rules opens the rule studio
-   * @param instrument opens what comes over the instrument's wire
+   * @param unseen those whose buttons stand behind {@code goTo}, but whose keys work here too
    * @param goTo lists every screen with its key
    * @param leave ends the program
    */
@@ -47,10 +49,9 @@ public final class SignInScreen implements Page {
       Texts texts,
       Optional<String> hint,
       KeyButton protests,
+      KeyButton people,
       KeyButton theme,
-      KeyButton report,
-      KeyButton rules,
-      KeyButton instrument,
+      List<KeyButton> unseen,
       KeyButton goTo,
       KeyButton leave) {
     this.model = model;
@@ -78,10 +79,13 @@ public final class SignInScreen implements Page {
         .busy()
         .addListener(
             (all, before, now) -> enter.rename(texts.of(now ? "sign-in.busy" : "sign-in.act")));
-    keys.add(enter, protests, theme, report, rules, instrument, goTo, leave);
-    HBox buttons = new HBox(enter, protests, theme, report, rules, instrument, goTo, leave);
+    keys.add(enter, protests, people, theme, goTo, leave);
+    unseen.forEach(keys::add);
+    HBox buttons = new HBox(enter, protests, people, theme, goTo, leave);
     buttons.getStyleClass().add("panel-buttons");
-    VBox panel = new VBox(place, title, who, officials, label, passphrase);
+    standing = new TroubleCard(texts);
+    standing.setId("sign-in-standing");
+    VBox panel = new VBox(place, standing, title, who, officials, label, passphrase);
     hint.ifPresent(words -> panel.getChildren().add(hintOf(words)));
     panel.getChildren().addAll(card, buttons);
     panel.getStyleClass().addAll("panel", "sign-in");
@@ -146,9 +150,14 @@ public final class SignInScreen implements Page {
     model.signIn(entered);
   }
 
-  /** Shows which event and station this is. */
-  public void show(String words) {
+  /**
+   * Shows which event and station this is, and what the next official is to know.
+   *
+   * @param trouble as why the one before was signed out
+   */
+  public void show(String words, Optional<Trouble> trouble) {
     place.setText(words);
+    standing.show(trouble);
   }
 
   @Override

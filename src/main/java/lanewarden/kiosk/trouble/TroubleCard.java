@@ -1,5 +1,6 @@
 package lanewarden.kiosk.trouble;
 
+import java.time.Duration;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -18,6 +19,7 @@ public final class TroubleCard extends HBox {
   private final Label why = new Label();
   private final Label remedy = new Label();
   private final Label code = new Label();
+  private final Countdown countdown;
 
   /** Hidden until there is a trouble. */
   public TroubleCard(Texts texts) {
@@ -31,7 +33,8 @@ public final class TroubleCard extends HBox {
       label.setMinHeight(USE_PREF_SIZE);
     }
     code.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
-    VBox words = new VBox(what, why, remedy);
+    countdown = new Countdown(texts);
+    VBox words = new VBox(what, why, remedy, countdown);
     HBox.setHgrow(words, Priority.ALWAYS);
     getChildren().addAll(mark, words, code);
     getStyleClass().add("trouble-card");
@@ -43,6 +46,7 @@ public final class TroubleCard extends HBox {
   public void show(Optional<Trouble> trouble) {
     setVisible(trouble.isPresent());
     setManaged(trouble.isPresent());
+    countdown.start(trouble.flatMap(Trouble::pause).orElse(Duration.ZERO));
     trouble.ifPresent(
         t -> {
           what.setText(t.what());

@@ -1,0 +1,56 @@
+package lanewarden.kiosk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.scene.input.KeyCode;
+import lanewarden.station.EventFolder;
+
+/** Draws the officials, the ways between the screens, and what is told of waits. */
+final class PeoplePictures {
+  private final Sketchbook book;
+
+  PeoplePictures(Sketchbook book) {
+    this.book = book;
+  }
+
+  void play(int width, int height) throws Exception {
+    Path temp = Files.createTempDirectory("pictures");
+    EventFolder event = BoothEvent.event(temp.resolve("made"));
+    Path settings = event.path().resolve("station.toml");
+    Files.writeString(
+        settings,
+        Files.readString(settings).replace("[place]", "sign_out_after = \"1 min\"\n[place]"));
+    try (Booth booth = Booth.on(event, temp, width, height)) {
+      String size = "-" + width + "x" + height;
+      for (int i = 0; i < 5; i++) {
+        booth.type("four grey geese");
+        booth.press(KeyCode.ENTER);
+      }
+      book.take(booth, "wait" + size);
+      booth.press(KeyCode.INSERT);
+      book.take(booth, "ways" + size);
+      booth.press(KeyCode.F3);
+      book.take(booth, "people" + size);
+      booth.press(KeyCode.F2);
+      book.take(booth, "people-enrol" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F6);
+      book.take(booth, "people-change" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F3);
+      booth.type("1");
+      booth.press(KeyCode.ENTER);
+      booth.type(BoothEvent.ORGANIZER_PASSPHRASE);
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "people-suspended" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.DOWN);
+      booth.type(Booth.PASSPHRASE);
+      booth.press(KeyCode.ENTER);
+      booth.scan("103");
+      book.take(booth, "line-idle" + size);
+      booth.press(KeyCode.INSERT);
+      book.take(booth, "ways-line" + size);
+    }
+  }
+}
