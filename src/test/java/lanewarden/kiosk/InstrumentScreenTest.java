@@ -55,6 +55,9 @@ class InstrumentScreenTest {
     return Booth.call(
         () -> {
           List<String> small = new ArrayList<>();
+          // The next frame may not have come yet
+          booth.front.official().getRoot().applyCss();
+          booth.front.official().getRoot().layout();
           for (Node node :
               booth.front.official().getRoot().lookupAll(".instrument-panel .button")) {
             Button button = (Button) node;
