@@ -19,6 +19,7 @@ import lanewarden.rules.Division;
  * @param faulty the numbers of the entries that are not sound
  * @param openings how the line was opened
  * @param seals the keys that seal reports
+ * @param practices the practice days that were kept
  * @param entries every entry that could be read, a line each; nothing where they are not to be kept
  * @param clock how far its clock can be trusted
  * @param first time of the first entry that could be read
@@ -32,6 +33,7 @@ record Evidence(
     Set<Long> faulty,
     Openings openings,
     Seals seals,
+    Practices practices,
     Optional<Packed> entries,
     ClockSheet clock,
     Optional<Instant> first,

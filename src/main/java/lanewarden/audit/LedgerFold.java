@@ -41,6 +41,7 @@ final class LedgerFold implements Consumer<Examined> {
   private final ClockExaminer clock = new ClockExaminer(findings);
   private final Openings openings = new Openings();
   private final Seals seals = new Seals();
+  private final Practices practices = new Practices();
   private final Optional<Packed> entries;
   private final Map<String, Integer> signed = new HashMap<>();
   private final Set<Long> faulty = new HashSet<>();
@@ -104,6 +105,8 @@ final class LedgerFold implements Consumer<Examined> {
           openings.add(entry.sequence(), opened);
         } else if (fact.get() instanceof FrameFact.ReportSealAdopted adopted) {
           seals.examine(entry, adopted, findings);
+        } else if (fact.get() instanceof FrameFact.PracticeKept kept) {
+          practices.add(entry, kept);
         } else if (fact.get() instanceof FrameFact.ClockStepped step) {
           clock.examine(entry.sequence(), step);
         }
@@ -140,6 +143,7 @@ final class LedgerFold implements Consumer<Examined> {
         faulty,
         openings,
         seals,
+        practices,
         entries,
         clock.sheet(),
         Optional.ofNullable(first),

@@ -93,6 +93,7 @@ final class PageWriter {
         divisions(),
         FailLine.of(evidence.standing()),
         ProtestSheet.of(evidence.standing(), names),
+        evidence.practices().pages(names),
         checks.stream().map(evidence::row).toList(),
         checks.stream().map(this::result).toList());
   }

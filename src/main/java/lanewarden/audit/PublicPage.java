@@ -45,6 +45,7 @@ final class PublicPage {
         List.of(),
         new ProtestSheet(false, List.of(), List.of()),
         List.of(),
+        List.of(),
         page.results());
   }
 

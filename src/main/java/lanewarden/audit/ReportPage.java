@@ -43,6 +43,7 @@ record ReportPage(
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     ProtestSheet protests,
+    List<Practice> practices,
     List<CheckRow> checks,
     List<Result> results) {
 
@@ -101,6 +102,10 @@ record ReportPage(
    */
   record Instrument(
       String entries, String name, String program, List<String> budget, String place) {}
+
+  /** A practice day that was kept with the event. */
+  record Practice(
+      String entry, String title, String file, String sha256, String time, String official) {}
 
   /** An official's key. */
   record Official(String name, String thumbprint, String enrolled, String signed) {}

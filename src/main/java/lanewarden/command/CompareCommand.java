@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import lanewarden.audit.ComparisonPaper;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.ComparisonSheet;
+import lanewarden.station.EventFolder;
+import lanewarden.station.EventOffice;
 import lanewarden.station.PracticeDay;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,6 +46,22 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--csv", paramLabel = "OUT", description = "Write the table of set-ups as CSV.")
   private Optional<Path> csv = Optional.empty();
 
+  @Option(
+      names = "--keep-in",
+      paramLabel = "FOLDER",
+      description =
+          "Keep the file in an event's ledger, signed by an official; no station may have the event"
+              + " open. The report lists it.")
+  private Optional<Path> event = Optional.empty();
+
+  @Option(
+      names = "--title",
+      paramLabel = "TEXT",
+      description = "What is kept, in your words (default: the file's name).")
+  private Optional<String> title = Optional.empty();
+
+  @Mixin private Signer signer = new Signer();
+
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
@@ -59,15 +79,29 @@ final class CompareCommand implements Callable<Integer> {
     if (csv.isPresent()) {
       paper.csv(comparison, csv.get());
     }
+    OptionalLong entry = event.isPresent() ? keep(event.get()) : OptionalLong.empty();
     Terminal terminal = workplace.terminal();
     if (json) {
-      terminal.result(JsonLine.of(ComparisonMembers.of(comparison, pdf, csv)));
+      terminal.result(JsonLine.of(ComparisonMembers.of(comparison, pdf, csv, entry)));
     } else {
       told(new ComparisonSheet(comparison)).forEach(terminal::result);
       pdf.ifPresent(out -> terminal.result(Notice.of("pdf", out.toString()).line()));
       csv.ifPresent(out -> terminal.result(Notice.of("csv", out.toString()).line()));
+      entry.ifPresent(number -> terminal.result(Notice.of("kept", "with entry " + number).line()));
     }
     return ExitCode.FINE;
+  }
+
+  private OptionalLong keep(Path folder) throws Exception {
+    EventFolder kept = new EventFolder(folder);
+    Signer.Signature by = signer.signature(kept, workplace.terminal());
+    return OptionalLong.of(
+        new EventOffice(kept, workplace.here())
+            .keepPractice(
+                by.name(),
+                by.passphrase(),
+                file,
+                title.orElseGet(() -> String.valueOf(file.getFileName()))));
   }
 
   private static List<String> told(ComparisonSheet sheet) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import lanewarden.bench.BowMass;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.LeftOut;
@@ -18,7 +19,8 @@ final class ComparisonMembers {
 
   private ComparisonMembers() {}
 
-  static Map<String, Object> of(Comparison comparison, Optional<Path> pdf, Optional<Path> csv) {
+  static Map<String, Object> of(
+      Comparison comparison, Optional<Path> pdf, Optional<Path> csv, OptionalLong entry) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("file", comparison.practice().file());
     members.put("sha256", comparison.practice().sha256());
@@ -29,6 +31,7 @@ final class ComparisonMembers {
     members.put("bowMasses", comparison.masses().stream().map(ComparisonMembers::mass).toList());
     pdf.ifPresent(out -> members.put("pdf", out.toString()));
     csv.ifPresent(out -> members.put("csv", out.toString()));
+    entry.ifPresent(number -> members.put("entry", number));
     return members;
   }
 

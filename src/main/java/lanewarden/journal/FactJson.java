@@ -52,6 +52,7 @@ public final class FactJson {
     kinds.put("official-signed-out", FrameFact.OfficialSignedOut.class);
     kinds.put("clock-stepped", FrameFact.ClockStepped.class);
     kinds.put("head-witnessed", FrameFact.HeadWitnessed.class);
+    kinds.put("practice-kept", FrameFact.PracticeKept.class);
     kinds.put("check-opened", Fact.CheckOpened.class);
     kinds.put("set-up-stated", SetUpStated.class);
     kinds.put("condition-ticked", Fact.ConditionTicked.class);

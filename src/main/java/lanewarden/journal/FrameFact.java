@@ -2,7 +2,9 @@ package lanewarden.journal;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import lanewarden.written.Fingerprint;
 import org.jspecify.annotations.Nullable;
 
 /** What happens around the checks: an official who left, the clock, another station's head. */
@@ -43,4 +45,25 @@ public sealed interface FrameFact extends Fact.Around {
    * @param certificate of the key, self-signed: X.509 (RFC 5280), DER, base64 (RFC 4648, 4)
    */
   record ReportSealAdopted(String certificate) implements FrameFact {}
+
+  /**
+   * The shots of a practice day, kept with the event. No check, verdict or finding rests on them.
+   *
+   * @param title what it is called, in the words of whoever keeps it
+   * @param file the file's name
+   * @param sha256 64 hex digits over the file's bytes
+   * @param text the whole file
+   */
+  record PracticeKept(String title, String file, String sha256, String text) implements FrameFact {
+    /**
+     * @throws IllegalArgumentException if the text has another hash
+     */
+    void requireOwnHash() {
+      String own = Fingerprint.sha256(text.getBytes(StandardCharsets.UTF_8));
+      if (!own.equals(sha256)) {
+        throw new IllegalArgumentException(
+            "the practice file's text has the hash " + own + ", not " + sha256);
+      }
+    }
+  }
 }

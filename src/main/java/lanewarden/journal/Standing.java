@@ -83,6 +83,8 @@ public final class Standing {
       official = in.name();
     } else if (fact instanceof FrameFact.OfficialSignedOut) {
       official = null;
+    } else if (fact instanceof FrameFact.PracticeKept kept) {
+      kept.requireOwnHash();
     } else if (fact instanceof Fact.LinkChanged changed) {
       link = changed;
     } else if (fact instanceof Fact.PhaseBegan began) {

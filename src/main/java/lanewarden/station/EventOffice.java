@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.bench.Practice;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
+import lanewarden.written.WrittenText;
 
 /**
  * What is signed into an event's ledger while no station runs: the draw, another rule book,
@@ -170,6 +172,39 @@ public record EventOffice(EventFolder folder, Surroundings here) {
       book.append(
           key,
           List.of(new Fact.OfficialSignedIn(name), seen, new FrameFact.OfficialSignedOut(name)));
+      return book.head().sequence() - 1;
+    }
+  }
+
+  /**
+   * Keeps the shots of a practice day with the event: the official signs the whole file.
+   *
+   * @param passphrase of the official's key; is wiped
+   * @param file as {@link Practice#read} reads it
+   * @param title what it is called
+   * @return the number of the entry
+   * @throws StationException if the file is faulty, the title is none, or a station runs
+   */
+  public long keepPractice(String official, char[] passphrase, Path file, String title)
+      throws StationException {
+    SigningKey key = folder.key(official, passphrase, here.clock());
+    Practice practice = PracticeDay.read(file);
+    String plain = title.strip();
+    if (plain.isEmpty() || plain.length() > Station.LONGEST_REASON || !WrittenText.isPlain(plain)) {
+      throw StationException.misstep(
+          "PRACTICE-TITLE",
+          "Nothing was signed.",
+          "The title is empty, too long, or holds characters that cannot be seen.",
+          "Say in at most " + Station.LONGEST_REASON + " characters what was shot, and when.");
+    }
+    Fact kept =
+        new FrameFact.PracticeKept(
+            plain, String.valueOf(file.getFileName()), practice.sha256(), practice.text());
+    try (Book book = open()) {
+      String name = book.nameOf(key);
+      book.append(
+          key,
+          List.of(new Fact.OfficialSignedIn(name), kept, new FrameFact.OfficialSignedOut(name)));
       return book.head().sequence() - 1;
     }
   }

@@ -21,11 +21,16 @@ public final class PracticeDay {
    * @throws StationException if a file cannot be read or is faulty, with every fault
    */
   public static Comparison compare(Path file, Optional<Path> rules) throws StationException {
+    Practice practice = read(file);
+    Optional<RuleBook> book =
+        rules.isPresent() ? Optional.of(WrittenRules.book(rules.get())) : Optional.empty();
+    return Comparison.of(practice, book);
+  }
+
+  /** The practice file itself. */
+  static Practice read(Path file) throws StationException {
     try {
-      Practice practice = Practice.read(file.toString(), Files.readAllBytes(file));
-      Optional<RuleBook> book =
-          rules.isPresent() ? Optional.of(WrittenRules.book(rules.get())) : Optional.empty();
-      return Comparison.of(practice, book);
+      return Practice.read(file.toString(), Files.readAllBytes(file));
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
     }

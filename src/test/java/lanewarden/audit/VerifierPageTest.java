@@ -11,9 +11,11 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Collections;
 import java.util.List;
+import lanewarden.journal.FrameFact;
 import lanewarden.journal.Outcome;
 import lanewarden.rules.RuleBook;
 import lanewarden.station.SignedPapers;
+import lanewarden.written.Fingerprint;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +33,8 @@ class VerifierPageTest extends PageInBrowser {
       ledger.check(
           "102", "<img src=x onerror=alert(1)>", "OC", "309 ft/s", "309.1 ft/s", "309 ft/s");
       ledger.check("301", "Ines Tveit", "LB", "58.2 m/s", "57.9 m/s");
+      ledger.say(
+          new FrameFact.PracticeKept("<b>Club", "p.csv", Fingerprint.sha256(new byte[0]), ""));
       head = ledger.head().shortForm();
       organizer = ledger.organizerThumbprint();
     }

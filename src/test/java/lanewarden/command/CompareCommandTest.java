@@ -1,20 +1,25 @@
 package lanewarden.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import lanewarden.station.PracticeEvent;
+import lanewarden.written.Fingerprint;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class CompareCommandTest {
+class CompareCommandTest extends PracticeRun {
   private static final String DEMO = "demo-data/practice.csv";
-
-  @TempDir Path folder;
 
   @Test
   void saysWhichDifferencesAreRealAndWhatWasLeftOut() {
@@ -54,8 +59,8 @@ class CompareCommandTest {
 
   @Test
   void writesPaperAndTable() {
-    Path pdf = folder.resolve("out.pdf");
-    Path csv = folder.resolve("out.csv");
+    Path pdf = here.resolve("out.pdf");
+    Path csv = here.resolve("out.csv");
     Typed typed =
         new Typed().run("compare", DEMO, "--pdf", pdf.toString(), "--csv", csv.toString());
     assertEquals(0, typed.code(), typed.toString());
@@ -67,7 +72,7 @@ class CompareCommandTest {
   void tellsEveryFaultOfAFileAndTakesNothingFromIt() throws Exception {
     Path file =
         Files.writeString(
-            folder.resolve("faulty.csv"),
+            here.resolve("faulty.csv"),
             "bow,arrow,arrow-mass,speed\nRed,long,377.5 gr,298\nRed,long,,-1 ft/s\n");
     Typed typed = new Typed().run("compare", file.toString());
     assertEquals(2, typed.code(), typed.toString());
@@ -80,11 +85,64 @@ class CompareCommandTest {
   void oneSetUpAloneIsToldWithoutPairs() throws Exception {
     Path file =
         Files.writeString(
-            folder.resolve("one.csv"),
+            here.resolve("one.csv"),
             "bow,arrow,arrow-mass,speed\nRed,long,377.5 gr,91.1 m/s\nRed,long,,91.3 m/s\n");
     Typed typed = new Typed().run("compare", file.toString());
     assertEquals(0, typed.code(), typed.toString());
     assertTrue(typed.lines().contains("practice 1 set-up, 2 shots, 0 left out"), typed.toString());
     assertTrue(typed.results().contains("mean m/s"), typed.results());
+  }
+
+  private Typed keep(Path file, String... more) {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                "compare",
+                file.toString(),
+                "--keep-in",
+                event.path().toString(),
+                "--official",
+                PracticeEvent.OFFICIAL,
+                "--passphrase-file",
+                passphrase.toString()));
+    command.addAll(List.of(more));
+    return new Typed().run(command.toArray(String[]::new));
+  }
+
+  @Test
+  void keptFileIsSignedAndListedInTheReportButNotInThePublicOne() throws Exception {
+    Typed kept = keep(Path.of(DEMO), "--title", "Club evening");
+    assertEquals(0, kept.code(), kept.toString());
+    assertTrue(kept.results().lines().anyMatch(l -> l.matches("kept {5}with entry \\d+")));
+    assertEquals(0, new Typed().run("verify", event.path().toString()).code());
+    Path pdf = here.resolve("report.pdf");
+    Typed report =
+        new Typed().run("report", event.path().toString(), "--out", pdf.toString(), "--json");
+    assertEquals(0, report.code(), report.toString());
+    String text = text(pdf);
+    assertTrue(text.contains("Practice days"), text);
+    assertTrue(text.contains("Club evening"), text);
+    assertTrue(text.contains(Fingerprint.sha256(Files.readAllBytes(Path.of(DEMO)))), text);
+    Path everybody = here.resolve("public.pdf");
+    new Typed().run("report", event.path().toString(), "--public", "--out", everybody.toString());
+    assertFalse(text(everybody).contains("Club evening"));
+  }
+
+  private static String text(Path pdf) throws Exception {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
+    }
+  }
+
+  @Test
+  void nothingIsSignedOfAFaultyFileOrUnderATitleThatIsNone() throws Exception {
+    byte[] before = Files.readAllBytes(event.ledger());
+    Typed untitled = keep(Path.of(DEMO), "--title", "  ");
+    assertEquals(2, untitled.code(), untitled.toString());
+    assertTrue(untitled.talk().contains("PRACTICE-TITLE"), untitled.talk());
+    Path faulty =
+        Files.writeString(here.resolve("faulty.csv"), "bow,arrow,arrow-mass,speed\nRed,,,298\n");
+    assertEquals(2, keep(faulty).code());
+    assertArrayEquals(before, Files.readAllBytes(event.ledger()));
   }
 }

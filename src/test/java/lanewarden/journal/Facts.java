@@ -151,6 +151,11 @@ final class Facts {
         new FrameFact.OfficialSignedOut("Ada Holt", "nothing was done for 10 min"),
         new FrameFact.ClockStepped(new BigDecimal("-3600.250"), Book.NOON),
         new FrameFact.HeadWitnessed("South gate", "17-0123456789ab"),
+        new FrameFact.PracticeKept(
+            "Practice, 20 May",
+            "practice.csv",
+            "315f5bdb76d078c43b8ac0064e4a0164612b1fce77c869345bfc94c75894edd3",
+            "Hello, world!"),
         new Fact.StationClosed(null),
         new Fact.StationClosed("the reference was lent out"),
         new Fact.VerificationPlanned(true, 20, false),

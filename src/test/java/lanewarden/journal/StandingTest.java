@@ -72,6 +72,15 @@ class StandingTest {
   }
 
   @Test
+  void practiceFileWhoseTextHasAnotherHashIsRefused() throws Exception {
+    Entry other =
+        book.append(new FrameFact.PracticeKept("Club evening", "p.csv", "00ff", "bow,arrow"))
+            .get(0);
+    FactRefused refused = assertThrows(FactRefused.class, () -> standing.apply(other));
+    assertTrue(String.valueOf(refused.getMessage()).contains("not 00ff"), refused.getMessage());
+  }
+
+  @Test
   void voidedReadingUsesItsShotAndTakesTheVerdictBack() throws Exception {
     long check = open("101", 1);
     read(check, 1, "298 ft/s");
