@@ -157,7 +157,6 @@ class PortTroubleTest {
       terminal.close();
       String lost = words(heard.awaitLink(1, LinkState.LOST));
       assertTrue(lost.startsWith("The port " + port + " went away"), lost);
-      Files.delete(port);
       here.set(List.of(ELSEWHERE));
       assertTrue(words(heard.awaitLink(2, LinkState.LOST)).contains("there is /dev/ttyUSB1:"));
     }

@@ -7,13 +7,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * A real pair of pseudo-terminals of the system (POSIX), for tests: what is written here arrives at
  * the serial port at {@link #path}.
  *
- * <p>{@link #close} is the pull of the plug. The path of a pair is the system's choice, so a test
- * that replugs gives a link of its own to each pair in turn with {@link #linkedAs}.
+ * <p>{@link #close} is the pull of the plug. The path of a pair is the system's choice, and the
+ * next pair, of this process or another, may get it: a test that pulls the plug under an
+ * instrument, or replugs, gives a link of its own to each pair in turn with {@link #linkedAs}.
  */
 public final class PseudoTerminal implements AutoCloseable {
   /** The functions of the C library that make and use a pair. */
@@ -44,9 +46,11 @@ public final class PseudoTerminal implements AutoCloseable {
   private final CLibrary c = Native.load("c", CLibrary.class);
   private final int fd;
   private final Path path;
+  private final Optional<Path> link;
   private boolean open = true;
 
-  private PseudoTerminal() throws IOException {
+  private PseudoTerminal(Optional<Path> link) throws IOException {
+    this.link = link;
     fd = succeeded(c.posix_openpt(O_RDWR | O_NOCTTY), "posix_openpt");
     succeeded(c.grantpt(fd), "grantpt");
     succeeded(c.unlockpt(fd), "unlockpt");
@@ -63,12 +67,12 @@ public final class PseudoTerminal implements AutoCloseable {
 
   /** Makes a new pair. */
   public static PseudoTerminal open() throws IOException {
-    return new PseudoTerminal();
+    return new PseudoTerminal(Optional.empty());
   }
 
   /** Makes a new pair and points the link at it, in one step, replacing the link if it is there. */
   public static PseudoTerminal linkedAs(Path link) throws IOException {
-    PseudoTerminal pair = new PseudoTerminal();
+    PseudoTerminal pair = new PseudoTerminal(Optional.of(link));
     Files.deleteIfExists(link);
     Files.createSymbolicLink(link, pair.path);
     return pair;
@@ -94,11 +98,14 @@ public final class PseudoTerminal implements AutoCloseable {
     }
   }
 
-  /** Pulls the plug: the port at the other end goes away. */
+  /** Pulls the plug: the port at the other end goes away, its link first. */
   @Override
   public void close() throws IOException {
     if (open) {
       open = false;
+      if (link.isPresent()) {
+        Files.deleteIfExists(link.get());
+      }
       succeeded(c.close(fd), "close");
     }
   }

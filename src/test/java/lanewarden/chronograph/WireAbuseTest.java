@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -127,7 +126,6 @@ class WireAbuseTest {
         heard.awaitHeard(good.size());
         terminal.close();
         heard.awaitLink(round, LinkState.LOST);
-        Files.delete(port);
         terminal = PseudoTerminal.linkedAs(port);
         terminal.write(good(900).substring(12));
       }

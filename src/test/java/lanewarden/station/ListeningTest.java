@@ -63,9 +63,9 @@ class ListeningTest {
     CountDownLatch up = new CountDownLatch(1);
     CountDownLatch reading = new CountDownLatch(1);
     CountDownLatch lost = new CountDownLatch(1);
-    PseudoTerminal port = PseudoTerminal.open();
-    try (Listening listening =
-        Listening.toPort(port.path().toString(), PROFILE, PracticeEvent.here())) {
+    Path path = here.resolve("timer");
+    PseudoTerminal port = PseudoTerminal.linkedAs(path);
+    try (Listening listening = Listening.toPort(path.toString(), PROFILE, PracticeEvent.here())) {
       listening.start(
           one -> {
             heard.add(one);
