@@ -91,7 +91,9 @@ final class DemoCommand implements Callable<Integer> {
     CheckInLine line =
         CheckInLine.open(
             demo.folder(), Optional.empty(), pace.orElse(IN_THE_TERMINAL), workplace.here());
-    LineSession session = new LineSession(line, talk, told -> talk.result(told.line()));
+    LineSession session =
+        new LineSession(
+            line, talk, told -> talk.result(told.line()), trouble -> talk.refusal(trouble, false));
     new OrderlyEnd(session::leave, talk)
         .after(
             () -> {

@@ -41,7 +41,11 @@ final class LineCommand implements Callable<Integer> {
     CheckInLine line =
         CheckInLine.open(event, instrument.port(), instrument.pace(), workplace.here());
     LineSession session =
-        new LineSession(line, terminal, told -> terminal.result(json ? told.json() : told.line()));
+        new LineSession(
+            line,
+            terminal,
+            told -> terminal.result(json ? told.json() : told.line()),
+            trouble -> terminal.refusal(trouble, json));
     return new OrderlyEnd(session::leave, terminal)
         .after(
             () -> {

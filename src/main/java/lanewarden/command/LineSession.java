@@ -13,6 +13,7 @@ import lanewarden.station.CheckInLine;
 import lanewarden.station.CheckView;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
+import lanewarden.station.Trouble;
 
 /**
  * An official at the line in a terminal: obeys typed words, and tells everything that happens.
@@ -34,17 +35,24 @@ final class LineSession {
   private final Station station;
   private final Terminal terminal;
   private final Consumer<Notice> ear;
+  private final Consumer<? super Trouble> refusals;
   private final Narrator narrator;
   private boolean passphraseMayFollow;
 
   /**
    * @param ear takes what happens
+   * @param refusals takes why a word was not obeyed
    */
-  LineSession(CheckInLine line, Terminal terminal, Consumer<Notice> ear) {
+  LineSession(
+      CheckInLine line,
+      Terminal terminal,
+      Consumer<Notice> ear,
+      Consumer<? super Trouble> refusals) {
     this.line = line;
     this.station = line.station();
     this.terminal = terminal;
     this.ear = ear;
+    this.refusals = refusals;
     this.narrator = Narrator.of(station, ear);
   }
 
@@ -75,9 +83,9 @@ final class LineSession {
     try {
       return word.isPresent() ? obey(word.get(), word.get().rest(line), typed) : called(line);
     } catch (StationException e) {
-      terminal.say(e.trouble().toString());
+      refusals.accept(e.trouble());
     } catch (CommandRefused e) {
-      terminal.say(e.trouble().toString());
+      refusals.accept(e.trouble());
     }
     return true;
   }

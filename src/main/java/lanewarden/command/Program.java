@@ -97,12 +97,8 @@ public final class Program {
         json != null && Boolean.TRUE.equals(json.getValue()));
   }
 
-  /** People read it beside the result; a machine that asked for JSON gets it as one object. */
   private int refused(Trouble trouble, boolean json) {
-    terminal.say(trouble.toString());
-    if (json) {
-      terminal.result(Narration.trouble(trouble).json());
-    }
+    terminal.refusal(trouble, json);
     return ExitCode.of(trouble);
   }
 }

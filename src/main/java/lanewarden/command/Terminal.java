@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanewarden.station.Trouble;
 
 /**
  * Where a command reads and writes: results to one stream, talk to the other.
@@ -65,6 +66,14 @@ public final class Terminal {
   /** Writes lines beside the result; what would work the terminal is shown instead. */
   void say(String lines) {
     talk.println(legible(lines, "\n\t"));
+  }
+
+  /** People read a refusal beside the result; a machine that asked for JSON gets one object too. */
+  void refusal(Trouble trouble, boolean json) {
+    say(trouble.toString());
+    if (json) {
+      result(Narration.trouble(trouble).json());
+    }
   }
 
   /** With such characters as four hex digits each, which JSON reads back as what they were. */

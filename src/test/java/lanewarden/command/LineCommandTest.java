@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import lanewarden.station.LedgerInspection;
 import org.junit.jupiter.api.Test;
@@ -194,6 +195,23 @@ class LineCommandTest extends PracticeRun {
     }
     assertEquals("within", outcome.get("outcome").asText());
     assertEquals("3", outcome.get("bib").asText());
+  }
+
+  @Test
+  void aWordThatCannotBeObeyedIsAnObjectTooAndTheLineGoesOn() throws Exception {
+    Typed typed = new Typed().typing("nobody", "keep #9 seen", "3").run(lineCommand("--json"));
+    ObjectMapper mapper = new ObjectMapper();
+    List<String> codes = new ArrayList<>();
+    for (String line : typed.lines()) {
+      JsonNode json = mapper.readTree(line);
+      if (json.get("kind").asText().equals("trouble")) {
+        codes.add(json.get("code").asText());
+        assertFalse(json.get("do").asText().isBlank(), line);
+      }
+    }
+    assertEquals(2, codes.size(), typed.toString());
+    codes.forEach(code -> assertTrue(typed.talk().contains(code), "people read it: " + code));
+    assertEquals(0, typed.code(), typed.toString());
   }
 
   @Test
