@@ -5,6 +5,7 @@ import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
+import lanewarden.ledger.SealKey;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -87,6 +89,9 @@ final class ReportBenchmark {
           "round %d: report %.2f s, of it drawing %.2f s; plain %.2f s; most heap in use %d MB",
           round, written, alone, drawn, peak() >> 20);
     }
+    resetPeak();
+    double sealed = seconds(() -> sealed(file, folder.resolve("sealed.pdf")));
+    say("sealed: report %.2f s, most heap in use %d MB", sealed, peak() >> 20);
     say("cold: report %.2f s, plain %.2f s", coldReport, coldPlain);
     say("pages: report %d, plain %d", pages(report), pages(plain));
     say("file: report %d KB, plain %d KB", Files.size(report) >> 10, Files.size(plain) >> 10);
@@ -127,6 +132,15 @@ final class ReportBenchmark {
                 ready = System.nanoTime();
               }
             });
+  }
+
+  private static void sealed(Path ledger, Path pdf) throws Exception {
+    Seal seal =
+        new Seal(
+            SealKey.generate("Report seal", "Range East", PrintedReport.MADE, new SecureRandom()));
+    PrintedReport.report()
+        .write(
+            ledger, pdf, new ReportEdition(true, Optional.of(seal), Optional.empty()), step -> {});
   }
 
   private static void say(String words, Object... figures) {
