@@ -31,7 +31,6 @@ import lanewarden.kiosk.line.GlanceViewModel.Looking;
 import lanewarden.kiosk.line.LinePage;
 import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
-import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.people.PeopleScreen;
@@ -50,7 +49,7 @@ import lanewarden.station.Station;
 import lanewarden.station.Trouble;
 
 /** All screens of one station and what leads from one to the other; on the screen's thread. */
-final class Front {
+final class Front implements Doors.Rooms {
 
   /** The windows that the screens stand in. */
   interface Windows {
@@ -94,7 +93,7 @@ final class Front {
   private final ReportViewModel report;
   private final ChartViewModel chart = new ChartViewModel(texts);
   private final WireViewModel wire;
-  private final Ways ways;
+  private final Doors doors;
   private final ProtestViewModel protests;
   private final ProtestScreen protestScreen;
   private final PeopleViewModel people;
@@ -117,18 +116,18 @@ final class Front {
     Ribbon ribbon = new Ribbon(idle);
     shell = new Shell(theme, ribbon);
     desk = new Desk(station, threads.desk(), threads.screen());
+    doors = new Doors(this, shell, texts, theme);
     studio =
         new StudioDoor(
             folder.ruleBookFile(),
             shell,
             desk,
             texts,
-            () -> ThemeButton.of(theme, texts),
+            doors::theme,
             threads,
-            () -> official.isEmpty(),
+            () -> !isOnDuty(),
             this::goHome,
             this::refuse);
-    ways = new Ways(shell, texts, this::ways);
     line = new LineViewModel(desk);
     lineScreen =
         new LineScreen(
@@ -136,10 +135,10 @@ final class Front {
             texts,
             shell,
             new LineScreen.Doors(
-                protestButton(),
-                themeButton(),
-                List.of(boardButton(), reportButton(), instrumentButton(this::openChart)),
-                goToButton()));
+                doors.protests(),
+                doors.theme(),
+                List.of(doors.board(), doors.report(), doors.instrument()),
+                doors.goTo()));
     wire =
         new WireViewModel(
             (answer, missed) -> desk.ask(Station::wire, answer, missed),
@@ -155,16 +154,16 @@ final class Front {
                 makers.slips(), folder, () -> head, threads.report(), threads.screen(), texts),
             texts,
             shell,
-            new ProtestScreen.Doors(themeButton(), goToButton(), this::goHome, this::goHome));
+            new ProtestScreen.Doors(doors.theme(), doors.goTo(), this::goHome, this::goHome));
     people = new PeopleViewModel(desk, threads.random(), texts);
     peopleScreen =
         new PeopleScreen(
             people,
             texts,
             shell,
-            new PeopleScreen.Doors(themeButton(), goToButton(), this::goHome));
+            new PeopleScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
-    shell.otherwise(KeyCode.INSERT, ways::open);
+    shell.otherwise(KeyCode.INSERT, doors::open);
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
     BoardScreen boardScreen = new BoardScreen(board, texts);
@@ -258,7 +257,8 @@ final class Front {
   }
 
   /** To the line while an official is on duty, else to signing in. */
-  private void goHome() {
+  @Override
+  public void goHome() {
     if (official.isPresent()) {
       shell.show(lineScreen);
     } else {
@@ -276,51 +276,15 @@ final class Front {
     shell.show(signIn);
   }
 
-  private KeyButton goToButton() {
-    return new KeyButton(texts.of("act.go-to"), KeyCode.INSERT, ways::open);
-  }
-
-  /** Where one can go from here; from the studio only through the question what to save. */
-  private List<Ways.Way> ways() {
-    boolean onDuty = official.isPresent();
-    String signOut = texts.of("way.sign-out-first");
-    return List.of(
-        onDuty
-            ? ways.to("way.line", KeyCode.HOME, leaving(this::goHome))
-            : ways.to("way.sign-in", KeyCode.HOME, leaving(this::goHome)),
-        ways.to("way.protests", KeyCode.F1, leaving(this::openProtests)),
-        ways.to("way.people", KeyCode.F3, leaving(this::openPeople)),
-        ways.to("way.report", KeyCode.F8, this::openReport),
-        ways.to("way.instrument", KeyCode.DELETE, onDuty ? this::openChart : this::openWire),
-        ways.to("way.board", KeyCode.F6, windows::turnBoard),
-        ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),
-        onDuty
-            ? ways.barred("way.rules", KeyCode.F10, signOut)
-            : ways.to("way.rules", KeyCode.F10, studio::open),
-        onDuty
-            ? ways.barred("way.leave", KeyCode.F12, signOut)
-            : ways.to("way.leave", KeyCode.F12, leaving(windows::leave)));
-  }
-
-  private Runnable leaving(Runnable there) {
-    return () -> {
-      if (studio.mayClose()) {
-        there.run();
-      }
-    };
-  }
-
-  private KeyButton protestButton() {
-    return new KeyButton(texts.of("act.protests"), KeyCode.F1, this::openProtests);
-  }
-
-  private void openPeople() {
+  @Override
+  public void openPeople() {
     people.open();
     shell.show(peopleScreen);
   }
 
   /** Somebody may protest against what was decided just now. */
-  private void openProtests() {
+  @Override
+  public void openProtests() {
     protests.open(line.check().or(line.leftLast()::get).map(CheckPage::number));
     shell.show(protestScreen);
   }
@@ -338,31 +302,27 @@ final class Front {
         new SignInViewModel(desk),
         texts,
         hint,
-        protestButton(),
-        new KeyButton(texts.of("act.people"), KeyCode.F3, this::openPeople),
-        themeButton(),
-        List.of(
-            reportButton(),
-            new KeyButton(texts.of("act.rules"), KeyCode.F10, studio::open),
-            instrumentButton(this::openWire)),
-        goToButton(),
-        new KeyButton(texts.of("act.leave"), KeyCode.F12, windows::leave));
+        doors.protests(),
+        doors.people(),
+        doors.theme(),
+        List.of(doors.report(), doors.rules(), doors.instrument()),
+        doors.goTo(),
+        doors.leave());
   }
 
-  private KeyButton boardButton() {
-    return new KeyButton(texts.of("act.board"), KeyCode.F6, windows::turnBoard);
-  }
-
-  private KeyButton reportButton() {
-    return new KeyButton(texts.of("act.report"), KeyCode.F8, this::openReport);
-  }
-
-  private void openReport() {
+  @Override
+  public void openReport() {
     shell.open(new ReportPanel(report, texts, () -> head, shell::close));
   }
 
-  private KeyButton instrumentButton(Runnable open) {
-    return new KeyButton(texts.of("act.instrument"), KeyCode.DELETE, open);
+  /** Its charts at the line; what it says before anybody signed in. */
+  @Override
+  public void openInstrument() {
+    if (isOnDuty()) {
+      openChart();
+    } else {
+      openWire();
+    }
   }
 
   private void openChart() {
@@ -373,8 +333,24 @@ final class Front {
     shell.open(new WirePanel(wire, texts, this::openChart, shell::close));
   }
 
-  private KeyButton themeButton() {
-    return ThemeButton.of(theme, texts);
+  @Override
+  public void openRules() {
+    studio.open();
+  }
+
+  @Override
+  public void turnBoard() {
+    windows.turnBoard();
+  }
+
+  @Override
+  public void leave() {
+    windows.leave();
+  }
+
+  @Override
+  public boolean isOnDuty() {
+    return official.isPresent();
   }
 
   private void refuse(Trouble trouble) {
@@ -386,7 +362,8 @@ final class Front {
   }
 
   /** Whether everything may be closed; if not, the official is asked. */
-  boolean mayClose() {
+  @Override
+  public boolean mayClose() {
     return studio.mayClose();
   }
 }
