@@ -83,7 +83,11 @@ public final class AuditReport {
     AuditSummary summary = Figures.of(evidence);
     Issue issue =
         new Issue(
-            evidence, summary, edition, clock.instant(), new Press(announcer, COMPOSED, PRINTED));
+            evidence,
+            summary,
+            edition,
+            clock.instant(),
+            new Press(AuditReport.class, announcer, COMPOSED, PRINTED));
     Optional<TimeStampRefused> refused = issue.into(destination);
     announcer.say("The report is written", Announcer.WHOLE);
     return new Written(summary, refused.map(r -> String.valueOf(r.getMessage())));

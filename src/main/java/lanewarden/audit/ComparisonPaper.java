@@ -42,8 +42,9 @@ public final class ComparisonPaper {
               OutputStream buffered = new BufferedOutputStream(out)) {
             Ink ink = faces.ink();
             ComparisonPage page = ComparisonPage.of(comparison, made, faces.of(Cut.TEXT), ink);
-            String html = new Template("comparison", ink).fill(page);
-            new Press(nobody, 0, Announcer.WHOLE).print(html, faces, made, List.of(), buffered);
+            String html = new Template(ComparisonPaper.class, "comparison", ink).fill(page);
+            new Press(ComparisonPaper.class, nobody, 0, Announcer.WHOLE)
+                .print(html, faces, made, List.of(), buffered);
           }
         });
   }

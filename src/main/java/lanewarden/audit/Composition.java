@@ -34,6 +34,6 @@ final class Composition {
     Ink ink = faces.ink();
     ReportPage page =
         new PageWriter(evidence, summary, made, seal, enclosures, faces.of(Cut.TEXT), ink).page();
-    return new Template(TEMPLATE, ink).fill(named ? page : PublicPage.of(page));
+    return new Template(Composition.class, TEMPLATE, ink).fill(named ? page : PublicPage.of(page));
   }
 }

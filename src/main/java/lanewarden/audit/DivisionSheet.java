@@ -1,7 +1,6 @@
 package lanewarden.audit;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lanewarden.journal.Check;
@@ -61,7 +60,7 @@ record DivisionSheet(
         division.code(),
         division.name(),
         book,
-        limit(division),
+        Wording.limit(division),
         checks.size(),
         Figures.competitors(checks),
         outcomes.getOrDefault(Outcome.WITHIN, 0),
@@ -105,23 +104,6 @@ record DivisionSheet(
         distribution);
   }
 
-  /** The limit in words, with what is allowed. */
-  static String limit(Division division) {
-    List<String> limits = new ArrayList<>();
-    division
-        .rule()
-        .speed()
-        .ifPresent(
-            speed ->
-                limits.add(
-                    speed.limit()
-                        + (speed.allowed().compareTo(speed.limit()) == 0
-                            ? ", no tolerance"
-                            : ", allowed " + Wording.plain(speed.allowed()))));
-    division.rule().energy().ifPresent(energy -> limits.add(energy.limit().toString()));
-    return limits.isEmpty() ? "no limit" : String.join("; ", limits);
-  }
-
   private static String shown(double si, SpeedUnit unit) {
     return Speed.ofSi(si, SpeedUnit.METRES_PER_SECOND).to(unit, DECIMALS).toString();
   }
@@ -138,7 +120,7 @@ record DivisionSheet(
     return "Arrow speeds in the division "
         + division.name()
         + " against the limit of "
-        + limit(division)
+        + Wording.limit(division)
         + ": "
         + Wording.count(counted.size(), "reading")
         + " that count, "

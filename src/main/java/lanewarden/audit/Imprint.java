@@ -49,7 +49,7 @@ record Imprint(String title, String subject, String author, Instant made) {
   }
 
   private String xmp(Ink ink) throws IOException {
-    return new Template("imprint.xml", ink)
+    return new Template(Imprint.class, "imprint.xml", ink)
         .fill(
             Map.of(
                 "title", title,

@@ -17,6 +17,15 @@ import lanewarden.journal.Place;
 final class Openings {
   private final TreeMap<Long, Fact.StationOpened> byEntry = new TreeMap<>();
 
+  /**
+   * An instrument as the line was opened with it, in words.
+   *
+   * @param budget what makes its readings uncertain, a line each; none where that is not known
+   * @param place where it stood, or nothing where that is not known
+   */
+  record Instrument(
+      String entries, String name, String program, List<String> budget, String place) {}
+
   void add(long entry, Fact.StationOpened opened) {
     byEntry.put(entry, opened);
   }
@@ -35,17 +44,17 @@ final class Openings {
   }
 
   /** Each way in which it was opened, in the order in which it first was. */
-  List<ReportPage.Instrument> pages() {
+  List<Instrument> pages() {
     Map<Fact.StationOpened, List<Long>> entries = new LinkedHashMap<>();
     byEntry.forEach(
         (entry, opened) -> entries.computeIfAbsent(opened, o -> new ArrayList<>()).add(entry));
     return entries.entrySet().stream().map(e -> page(e.getKey(), e.getValue())).toList();
   }
 
-  private static ReportPage.Instrument page(Fact.StationOpened opened, List<Long> entries) {
+  private static Instrument page(Fact.StationOpened opened, List<Long> entries) {
     List<String> budget = opened.budget();
     Place place = opened.place();
-    return new ReportPage.Instrument(
+    return new Instrument(
         Wording.numbers(entries),
         opened.instrument(),
         opened.program(),

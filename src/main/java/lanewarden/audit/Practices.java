@@ -17,6 +17,10 @@ final class Practices {
 
   private record Kept(long entry, Instant at, String signer, FrameFact.PracticeKept fact) {}
 
+  /** A practice day that was kept with the event, in words. */
+  record Day(
+      String entry, String title, String file, String sha256, String time, String official) {}
+
   void add(Entry entry, FrameFact.PracticeKept kept) {
     all.add(new Kept(entry.sequence(), entry.at(), entry.signer(), kept));
   }
@@ -26,11 +30,11 @@ final class Practices {
    *
    * @param names by thumbprint
    */
-  List<ReportPage.Practice> pages(Map<String, String> names) {
+  List<Day> pages(Map<String, String> names) {
     return all.stream()
         .map(
             kept ->
-                new ReportPage.Practice(
+                new Day(
                     String.valueOf(kept.entry()),
                     kept.fact().title(),
                     kept.fact().file(),

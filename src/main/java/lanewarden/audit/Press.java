@@ -19,15 +19,18 @@ final class Press {
   private final Logger pdfLogger = Logger.getLogger("org.apache.pdfbox");
 
   private final Logger fontLogger = Logger.getLogger("org.apache.fontbox");
+  private final Class<?> home;
   private final Announcer announcer;
   private final int from;
   private final int to;
 
   /**
+   * @param home the class beside which the style sheets of its pages lie
    * @param from where in the whole this work begins
    * @param to where it ends
    */
-  Press(Announcer announcer, int from, int to) {
+  Press(Class<?> home, Announcer announcer, int from, int to) {
+    this.home = home;
     this.announcer = announcer;
     this.from = from;
     this.to = to;
@@ -48,7 +51,7 @@ final class Press {
       String html, Typefaces faces, Instant made, List<Enclosure> enclosures, OutputStream out)
       throws IOException {
     Manuscript page = Manuscript.open(html);
-    Stylesheet styles = Stylesheet.of(Template.text(page.said("stylesheet")));
+    Stylesheet styles = Stylesheet.of(Template.text(home, page.said("stylesheet")));
     try (PDDocument document = new PDDocument()) {
       PrintedFaces printed = new PrintedFaces(faces, document);
       LineBreaker breaker = new LineBreaker(printed);

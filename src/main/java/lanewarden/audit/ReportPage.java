@@ -36,14 +36,14 @@ record ReportPage(
     List<Book> books,
     List<Draw> draws,
     List<Official> officials,
-    List<Instrument> instruments,
+    List<Openings.Instrument> instruments,
     VerificationSheet verifications,
     List<ControlSheet> control,
     ClockSheet clock,
     List<DivisionSheet> divisions,
     List<FailLine> fails,
     ProtestSheet protests,
-    List<Practice> practices,
+    List<Practices.Day> practices,
     List<CheckRow> checks,
     List<Result> results) {
 
@@ -93,19 +93,6 @@ record ReportPage(
   /** A draw of those who are to be checked. */
   record Draw(
       String entry, String division, String share, String pool, String seed, String drawn) {}
-
-  /**
-   * An instrument as the line was opened with it.
-   *
-   * @param budget what makes its readings uncertain, a line each; none where that is not known
-   * @param place where it stood, or nothing where that is not known
-   */
-  record Instrument(
-      String entries, String name, String program, List<String> budget, String place) {}
-
-  /** A practice day that was kept with the event. */
-  record Practice(
-      String entry, String title, String file, String sha256, String time, String official) {}
 
   /** An official's key. */
   record Official(String name, String thumbprint, String enrolled, String signed) {}

@@ -81,8 +81,10 @@ public final class Slips {
           try (Typefaces faces = Typefaces.open();
               OutputStream buffered = new BufferedOutputStream(out)) {
             Ink ink = faces.ink();
-            String html = new Template("slip", ink).fill(page(evidence, check, text, made, ink));
-            new Press(nobody, 0, Announcer.WHOLE).print(html, faces, made, List.of(), buffered);
+            String html =
+                new Template(Slips.class, "slip", ink).fill(page(evidence, check, text, made, ink));
+            new Press(Slips.class, nobody, 0, Announcer.WHOLE)
+                .print(html, faces, made, List.of(), buffered);
           }
         });
     return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
@@ -146,7 +148,7 @@ public final class Slips {
         row.follows(),
         check.inQuestion(),
         ProtestSheet.onSlip(evidence.standing(), check),
-        evidence.division(check).map(DivisionSheet::limit).orElse("no rule"),
+        evidence.division(check).map(Wording::limit).orElse("no rule"),
         row.readings(),
         row.arrow(),
         row.bow(),

@@ -12,10 +12,11 @@ import java.util.Objects;
 /**
  * A page of HTML with gaps, packed with the program.
  *
+ * @param home the class beside which its files lie
  * @param name of the file, without its ending
  * @param ink how text is written into the gaps
  */
-record Template(String name, Ink ink) {
+record Template(Class<?> home, String name, Ink ink) {
 
   /** The page with these members in its gaps; every text in it is escaped. */
   String fill(Object members) throws IOException {
@@ -24,7 +25,7 @@ record Template(String name, Ink ink) {
           .emptyStringIsFalse(true)
           .zeroIsFalse(true)
           .withEscaper(ink::escape)
-          .withLoader(Template::part)
+          .withLoader(this::part)
           .compile(part(name))
           .execute(members);
     } catch (UncheckedIOException e) {
@@ -32,18 +33,18 @@ record Template(String name, Ink ink) {
     }
   }
 
-  private static Reader part(String name) {
+  private Reader part(String name) {
     try {
-      return new StringReader(text(name.contains(".") ? name : name + ".html"));
+      return new StringReader(text(home, name.contains(".") ? name : name + ".html"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  /** The text of a file that is packed with the program. */
-  static String text(String file) throws IOException {
+  /** The text of a file that is packed with the program, beside a class. */
+  static String text(Class<?> home, String file) throws IOException {
     try (InputStream in =
-        Objects.requireNonNull(Template.class.getResourceAsStream(file), file + " is missing")) {
+        Objects.requireNonNull(home.getResourceAsStream(file), file + " is missing")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Division;
 import lanewarden.rules.Verdict;
 
 /** How things read in the report. */
@@ -130,6 +131,23 @@ final class Wording {
   /** A speed without zeros that say nothing: {@code 309 ft/s} for 309.00 ft/s. */
   static String plain(Speed speed) {
     return Speed.of(digits(speed.value()), speed.unit()).toString();
+  }
+
+  /** The limit of a division in words, with what is allowed. */
+  static String limit(Division division) {
+    List<String> limits = new ArrayList<>();
+    division
+        .rule()
+        .speed()
+        .ifPresent(
+            speed ->
+                limits.add(
+                    speed.limit()
+                        + (speed.allowed().compareTo(speed.limit()) == 0
+                            ? ", no tolerance"
+                            : ", allowed " + plain(speed.allowed()))));
+    division.rule().energy().ifPresent(energy -> limits.add(energy.limit().toString()));
+    return limits.isEmpty() ? "no limit" : String.join("; ", limits);
   }
 
   private static String digits(BigDecimal value) {

@@ -33,7 +33,7 @@ class DrawnTableTest {
             + "</body></html>";
     try (Typefaces faces = Typefaces.open();
         OutputStream out = Files.newOutputStream(pdf)) {
-      new Press(new Announcer(step -> {}), 0, Announcer.WHOLE)
+      new Press(AuditReport.class, new Announcer(step -> {}), 0, Announcer.WHOLE)
           .print(html, faces, PrintedReport.MADE, List.of(), out);
     }
     return pdf;

@@ -57,7 +57,7 @@ class QuietPressTest {
   }
 
   private static void assertNoPdf(String body, String why) throws Exception {
-    Press press = new Press(new Announcer(progress -> {}), 0, 100);
+    Press press = new Press(AuditReport.class, new Announcer(progress -> {}), 0, 100);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     String html =
         "<html><head><link rel=\"stylesheet\" href=\"report.css\"/></head><body>"
