@@ -8,7 +8,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.audit.AuditReport;
-import lanewarden.audit.Slips;
+import lanewarden.audit.slip.Slips;
 import lanewarden.command.HiddenEntry;
 import lanewarden.command.NoDisplay;
 import lanewarden.command.Program;

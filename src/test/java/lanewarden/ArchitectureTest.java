@@ -55,6 +55,34 @@ class ArchitectureTest {
     return table;
   }
 
+  /** Sub-room of the audit → what else of the house it may import; never the audit above it. */
+  private static final Map<String, String> AUDIT_ARROWS =
+      Map.of(
+          "audit.press", "quantity",
+          "audit.seal", "ledger",
+          "audit.wording", "quantity metrology bow rules journal",
+          "audit.findings",
+              "quantity metrology rules ledger journal audit.press audit.seal audit.wording",
+          "audit.slip", "rules bench ledger journal audit.press audit.wording audit.findings",
+          "audit.comparison", "quantity metrology rules bench audit.press audit.wording");
+
+  /**
+   * What the windows may import of those sub-rooms; what they open to each other is not for all.
+   */
+  private static final Set<String> AUDIT_DOORS =
+      Set.of(
+          "lanewarden.audit.press.Progress",
+          "lanewarden.audit.seal.Seal",
+          "lanewarden.audit.seal.TimeStampAuthority",
+          "lanewarden.audit.findings.Finding",
+          "lanewarden.audit.slip.Slips",
+          "lanewarden.audit.slip.Slips$Written",
+          "lanewarden.audit.slip.SlipRefused",
+          "lanewarden.audit.slip.SlipRefused$Nature",
+          "lanewarden.audit.slip.SlipSearch",
+          "lanewarden.audit.slip.SlipSearch$Found",
+          "lanewarden.audit.comparison.ComparisonPaper");
+
   /** Values that station and audit hand out, which screens and terminal may read. */
   private static final Set<String> VALUES =
       Set.of(
@@ -192,6 +220,55 @@ class ArchitectureTest {
     slices().matching("lanewarden.(*)..").should().beFreeOfCycles().check(HOUSE);
   }
 
+  static Stream<Arguments> auditSubRooms() {
+    return AUDIT_ARROWS.entrySet().stream()
+        .map(e -> Arguments.of(e.getKey(), Set.of(e.getValue().split(" "))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("auditSubRooms")
+  void auditSubRoomImportsOnlyWhatItMay(String subRoom, Set<String> allowed) {
+    List<JavaClass> inside = HOUSE.stream().filter(c -> pathOf(c).equals(subRoom)).toList();
+    assertFalse(inside.isEmpty(), subRoom + " has no class: an empty sub-room");
+    List<String> broken = new ArrayList<>();
+    for (JavaClass javaClass : inside) {
+      javaClass.getDirectDependenciesFromSelf().stream()
+          .filter(d -> d.getTargetClass().getPackageName().startsWith("lanewarden"))
+          .filter(d -> !pathOf(d.getTargetClass()).equals(subRoom))
+          .filter(d -> !allowed.contains(pathOf(d.getTargetClass())))
+          .forEach(d -> broken.add(d.getDescription()));
+    }
+    assertEquals(List.of(), broken, subRoom + " may import only " + allowed);
+  }
+
+  @Test
+  void auditSubRoomsFormNoCircle() {
+    slices().matching("lanewarden.audit.(*)..").should().beFreeOfCycles().check(HOUSE);
+  }
+
+  @Test
+  void windowsUseOnlyTheDoorsOfTheAuditsSubRooms() {
+    Set<String> others =
+        HOUSE.stream()
+            .filter(c -> WINDOWS.contains(roomOf(c)))
+            .flatMap(c -> c.getDirectDependenciesFromSelf().stream())
+            .filter(d -> pathOf(d.getTargetClass()).startsWith("audit."))
+            .filter(d -> !AUDIT_DOORS.contains(nameOf(d.getTargetClass())))
+            .map(d -> d.getDescription())
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(Set.of(), others);
+  }
+
+  @Test
+  void everySubRoomOfTheAuditSaysWhatItMayImport() {
+    Set<String> others =
+        HOUSE.stream()
+            .map(ArchitectureTest::pathOf)
+            .filter(p -> p.startsWith("audit.") && !AUDIT_ARROWS.containsKey(p))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(Set.of(), others);
+  }
+
   @Test
   void libraryStaysBehindItsFence() {
     List<String> broken = new ArrayList<>();
@@ -303,6 +380,11 @@ class ArchitectureTest {
 
   private static String nameOf(JavaClass javaClass) {
     return javaClass.getBaseComponentType().getName();
+  }
+
+  /** The package below the house's own: a room, or a sub-room as {@code audit.press}. */
+  private static String pathOf(JavaClass javaClass) {
+    return javaClass.getPackageName().replaceFirst("^lanewarden\\.?", "");
   }
 
   private static String roomOf(JavaClass javaClass) {

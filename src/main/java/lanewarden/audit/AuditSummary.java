@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lanewarden.audit.findings.Finding;
 import lanewarden.journal.Outcome;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.LedgerFault;

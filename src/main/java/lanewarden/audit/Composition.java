@@ -3,6 +3,12 @@ package lanewarden.audit;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.press.Cut;
+import lanewarden.audit.press.Enclosure;
+import lanewarden.audit.press.Ink;
+import lanewarden.audit.press.Template;
+import lanewarden.audit.press.Typefaces;
 
 /** Puts the evidence into the template: the report as one page of HTML. */
 final class Composition {

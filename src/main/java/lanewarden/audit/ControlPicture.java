@@ -8,7 +8,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import lanewarden.audit.Drawing.Anchor;
+import lanewarden.audit.press.Drawing;
+import lanewarden.audit.press.Drawing.Anchor;
+import lanewarden.audit.press.Typeface;
+import lanewarden.audit.wording.Wording;
 import lanewarden.metrology.ChartPoint;
 import lanewarden.quantity.SpeedUnit;
 

@@ -6,7 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import lanewarden.audit.Enclosure.Relation;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.press.Enclosure;
+import lanewarden.audit.press.Enclosure.Relation;
+import lanewarden.audit.press.Packed;
 import lanewarden.rules.RuleBook;
 
 /** The files that travel inside a report: what whoever doubts it needs, and nothing of ours. */

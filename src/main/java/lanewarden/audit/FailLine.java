@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lanewarden.audit.wording.CheckRow;
+import lanewarden.audit.wording.OutcomeMark;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.Standing;

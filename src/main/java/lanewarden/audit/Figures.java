@@ -3,6 +3,7 @@ package lanewarden.audit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import lanewarden.audit.findings.Evidence;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 

@@ -7,6 +7,16 @@ import java.io.OutputStream;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.findings.Seals;
+import lanewarden.audit.press.Destination;
+import lanewarden.audit.press.Enclosure;
+import lanewarden.audit.press.Press;
+import lanewarden.audit.press.Typefaces;
+import lanewarden.audit.seal.Seal;
+import lanewarden.audit.seal.Sealing;
+import lanewarden.audit.seal.TimeStampAuthority;
+import lanewarden.audit.seal.TimeStampRefused;
 
 /**
  * One report on its way to paper: composed, set, and sealed if it is to be.

@@ -1,5 +1,7 @@
 package lanewarden.audit;
 
+import lanewarden.audit.press.Drawing;
+
 /**
  * The marks of a picture, each its own shape.
  *

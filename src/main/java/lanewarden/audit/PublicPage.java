@@ -2,6 +2,7 @@ package lanewarden.audit;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import lanewarden.audit.wording.ProtestSheet;
 
 /**
  * What of a report may be shown to everybody: bibs and outcomes, without a name, without a word

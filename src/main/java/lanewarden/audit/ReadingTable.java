@@ -2,6 +2,8 @@ package lanewarden.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.wording.Cell;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.SecondReading;

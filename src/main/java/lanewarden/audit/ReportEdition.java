@@ -1,6 +1,8 @@
 package lanewarden.audit;
 
 import java.util.Optional;
+import lanewarden.audit.seal.Seal;
+import lanewarden.audit.seal.TimeStampAuthority;
 
 /**
  * Which report is to be made.

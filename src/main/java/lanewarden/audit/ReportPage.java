@@ -1,6 +1,12 @@
 package lanewarden.audit;
 
 import java.util.List;
+import lanewarden.audit.findings.ClockSheet;
+import lanewarden.audit.findings.Practices;
+import lanewarden.audit.wording.CheckRow;
+import lanewarden.audit.wording.Openings;
+import lanewarden.audit.wording.OutcomeMark;
+import lanewarden.audit.wording.ProtestSheet;
 
 /**
  * Everything the template shows, in the order of the pages; texts are not escaped yet.

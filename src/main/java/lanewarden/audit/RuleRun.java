@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Check;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;

@@ -1,6 +1,9 @@
 package lanewarden.audit;
 
 import java.util.Optional;
+import lanewarden.audit.findings.Seals;
+import lanewarden.audit.seal.Seal;
+import lanewarden.audit.seal.TimeStampRefused;
 
 /**
  * What a report says of its own seal.

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
-import lanewarden.audit.ComparisonPaper;
+import lanewarden.audit.comparison.ComparisonPaper;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.ComparisonSheet;
 import lanewarden.station.EventFolder;

@@ -9,7 +9,7 @@ import lanewarden.audit.AuditReport;
 import lanewarden.audit.AuditSummary;
 import lanewarden.audit.Export;
 import lanewarden.audit.ReportEdition;
-import lanewarden.audit.Seal;
+import lanewarden.audit.seal.Seal;
 import lanewarden.journal.Outcome;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import lanewarden.audit.Seal;
+import lanewarden.audit.seal.Seal;
 import lanewarden.station.EventFolder;
 import lanewarden.station.EventOffice;
 import picocli.CommandLine.Command;

@@ -3,8 +3,8 @@ package lanewarden.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import lanewarden.audit.Seal;
-import lanewarden.audit.TimeStampAuthority;
+import lanewarden.audit.seal.Seal;
+import lanewarden.audit.seal.TimeStampAuthority;
 import lanewarden.station.EventFolder;
 import picocli.CommandLine.Option;
 

@@ -1,7 +1,7 @@
 package lanewarden.command;
 
 import java.util.function.Consumer;
-import lanewarden.audit.Progress;
+import lanewarden.audit.press.Progress;
 
 /** Says on the terminal how far something is, each step once. */
 final class Steps implements Consumer<Progress> {

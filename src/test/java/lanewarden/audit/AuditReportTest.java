@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.audit.press.Progress;
 import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Mass;

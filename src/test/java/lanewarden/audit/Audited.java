@@ -4,14 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
-import lanewarden.audit.Finding.Kind;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.findings.Finding;
+import lanewarden.audit.findings.Finding.Kind;
+import lanewarden.audit.findings.LedgerFold;
+import lanewarden.audit.press.Announcer;
 import lanewarden.ledger.Verification;
 import lanewarden.station.SignedPapers;
 
 /** What the audit made of a ledger, for tests to ask. */
-record Audited(Evidence evidence) {
+public record Audited(Evidence evidence) {
 
-  static Audited of(Path ledger) throws Exception {
+  public static Audited of(Path ledger) throws Exception {
     LedgerFold fold = new LedgerFold(SignedPapers::of, new Announcer(progress -> {}), 0);
     return new Audited(fold.finish(Verification.of(ledger, List.of(), fold)));
   }
@@ -20,33 +24,33 @@ record Audited(Evidence evidence) {
     return Figures.of(evidence);
   }
 
-  List<Finding> findings() {
+  public List<Finding> findings() {
     return evidence.findings();
   }
 
   /** The kinds of all findings, the gravest first. */
-  List<Kind> kinds() {
+  public List<Kind> kinds() {
     return findings().stream().map(Finding::kind).toList();
   }
 
   /** The kinds of the contradictions. */
-  List<Kind> contradictions() {
+  public List<Kind> contradictions() {
     return summary().contradictions().stream().map(Finding::kind).toList();
   }
 
-  List<String> words(Kind kind) {
+  public List<String> words(Kind kind) {
     return findings().stream().filter(f -> f.kind() == kind).map(Finding::words).toList();
   }
 
   /** The words of the one finding of a kind. */
-  String only(Kind kind) {
+  public String only(Kind kind) {
     List<String> words = words(kind);
     assertEquals(1, words.size(), kind + ": " + words);
     return words.get(0);
   }
 
   /** The entries of all findings of a kind. */
-  List<Long> entries(Kind kind) {
+  public List<Long> entries(Kind kind) {
     return findings().stream()
         .filter(f -> f.kind() == kind)
         .flatMap(f -> f.entries().stream())

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import lanewarden.audit.findings.InstrumentLedgerTest;
+import lanewarden.audit.press.Cut;
+import lanewarden.audit.press.Ink;
+import lanewarden.audit.press.Typeface;
 import lanewarden.journal.Fact;
 import org.junit.jupiter.api.Test;
 

@@ -15,11 +15,11 @@ import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
 
 /** The demo event's roster shot through once, with everything that goes wrong on a real day. */
-final class DemoSizeLedger {
+public final class DemoSizeLedger {
   private DemoSizeLedger() {}
 
   /** Rounds of the whole roster, each under bibs of its own. */
-  static ScriptedLedger make(Path file, int rounds, long seed) throws Exception {
+  public static ScriptedLedger make(Path file, int rounds, long seed) throws Exception {
     Random random = new Random(seed);
     String rules = Files.readString(Path.of("demo-data/rule-book.toml"));
     RuleBook book =

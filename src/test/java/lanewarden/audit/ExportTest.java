@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import lanewarden.audit.wording.Cell;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.ExportedEntries;
 import lanewarden.ledger.Verification;

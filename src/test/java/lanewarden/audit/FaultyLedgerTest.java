@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import lanewarden.audit.Finding.Kind;
+import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.ledger.LedgerException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

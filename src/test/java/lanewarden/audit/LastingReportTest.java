@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lanewarden.audit.press.Conformance;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.Verification;
 import org.apache.pdfbox.Loader;

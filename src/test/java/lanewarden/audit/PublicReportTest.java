@@ -14,6 +14,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lanewarden.audit.press.Conformance;
 import lanewarden.journal.Fact;
 import lanewarden.journal.ProtestFact;
 import lanewarden.ledger.Role;

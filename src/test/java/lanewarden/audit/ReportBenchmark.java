@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lanewarden.audit.seal.Seal;
 import lanewarden.journal.Check;
 import lanewarden.ledger.SealKey;
 import org.apache.pdfbox.Loader;

@@ -32,12 +32,12 @@ import lanewarden.rules.RuleBook;
 import lanewarden.rules.Verdict;
 
 /** A real ledger, written fact by fact as a test needs it, honest or not. */
-final class ScriptedLedger implements AutoCloseable {
-  static final Instant START = Instant.parse("2026-05-30T07:30:00Z");
-  static final String OFFICIAL = "Ottoline Vantreese";
+public final class ScriptedLedger implements AutoCloseable {
+  public static final Instant START = Instant.parse("2026-05-30T07:30:00Z");
+  public static final String OFFICIAL = "Ottoline Vantreese";
 
   /** One division a rule: mean of three, and a longbow where the first within passes. */
-  static final String RULES =
+  public static final String RULES =
       """
       format = 1
       [event]
@@ -66,7 +66,7 @@ final class ScriptedLedger implements AutoCloseable {
       """;
 
   /** An instrument that writes a speed as people do, one a line. */
-  static final String PROFILE =
+  public static final String PROFILE =
       """
       format = 1
       name = "gate timer"
@@ -109,7 +109,7 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** A ledger with one official, and this rule book adopted. */
-  static ScriptedLedger with(Path file, String rules) throws Exception {
+  public static ScriptedLedger with(Path file, String rules) throws Exception {
     ScriptedLedger made = bare(file);
     made.adopt(rules);
     made.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), "bib,name,division\n"));
@@ -119,7 +119,7 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** A ledger with one official and nothing else. */
-  static ScriptedLedger bare(Path file) throws Exception {
+  public static ScriptedLedger bare(Path file) throws Exception {
     ScriptedLedger made = new ScriptedLedger(file);
     made.ledger.enrol(made.organizer, made.official.publicKey(), OFFICIAL);
     for (Entry entry : made.ledger.entries()) {
@@ -128,19 +128,19 @@ final class ScriptedLedger implements AutoCloseable {
     return made;
   }
 
-  void adopt(String rules) throws Exception {
+  public void adopt(String rules) throws Exception {
     adopt(rules, null);
   }
 
   /** The organizer puts a rule book in force. */
-  void adopt(String rules, String reason) throws Exception {
+  public void adopt(String rules, String reason) throws Exception {
     byte[] utf8 = rules.getBytes(StandardCharsets.UTF_8);
     String hash = RuleBook.read("rule-book.toml", utf8).sha256();
     sign(organizer, List.of(new Fact.RuleBookAdopted("rule-book.toml", hash, rules, reason)));
   }
 
   /** Signs a fact and folds it. */
-  long say(Fact fact) throws Exception {
+  public long say(Fact fact) throws Exception {
     return sign(List.of(fact)).get(0);
   }
 
@@ -164,14 +164,14 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** Enrols somebody beside the first official. */
-  SigningKey enrol(String name, Role role) throws Exception {
+  public SigningKey enrol(String name, Role role) throws Exception {
     SigningKey key = SigningKey.generate(new SecureRandom());
     standing.apply(ledger.enrol(organizer, key.publicKey(), name, role));
     return key;
   }
 
   /** Somebody else signs a fact. */
-  long sayAs(SigningKey key, Fact fact) throws Exception {
+  public long sayAs(SigningKey key, Fact fact) throws Exception {
     return sign(key, List.of(fact)).get(0);
   }
 
@@ -184,27 +184,27 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** Calls a competitor, with the attempt that is next. */
-  long call(String bib, String name, String division) throws Exception {
+  public long call(String bib, String name, String division) throws Exception {
     return call(bib, name, division, Mass.parse("362 gr"));
   }
 
-  long call(String bib, String name, String division, Mass arrow) throws Exception {
+  public long call(String bib, String name, String division, Mass arrow) throws Exception {
     int attempt = standing.past(bib).all().size() + 1;
     return open(new Fact.CheckOpened(bib, name, division, attempt, arrow, null));
   }
 
   /** Opens a check of the test's own making. */
-  long open(Fact.CheckOpened opening) throws Exception {
+  public long open(Fact.CheckOpened opening) throws Exception {
     check = say(opening);
     return check;
   }
 
   /** Takes a reading from the port, without a verdict. */
-  long read(String speed) throws Exception {
+  public long read(String speed) throws Exception {
     return take(speed, "serial port");
   }
 
-  long take(String speed, String source) throws Exception {
+  public long take(String speed, String source) throws Exception {
     return say(
         new Fact.ReadingTaken(
             check,
@@ -218,16 +218,16 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** The bytes in which its instrument sends a speed, as a reading keeps them. */
-  static String bytes(String speed) {
+  public static String bytes(String speed) {
     return Base64.getEncoder().encodeToString((speed + "\r\n").getBytes(StandardCharsets.UTF_8));
   }
 
-  long declareVoid(long reading, String reason) throws Exception {
+  public long declareVoid(long reading, String reason) throws Exception {
     return say(new Fact.ReadingVoided(check, reading, reason));
   }
 
   /** Signs what the rule gives, if it decides. */
-  void verdict() throws Exception {
+  public void verdict() throws Exception {
     Verdict verdict = now().judgedBy(rule());
     if (verdict.ends()) {
       verdict(
@@ -238,7 +238,7 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** The rule that governs the check at hand. */
-  Rule rule() {
+  public Rule rule() {
     return standing
         .ruleBook(now().ruleBook())
         .orElseThrow()
@@ -248,21 +248,21 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** Signs a verdict of the test's own making that nothing follows. */
-  long verdict(Outcome outcome, String reason) throws Exception {
+  public long verdict(Outcome outcome, String reason) throws Exception {
     return verdict(outcome, reason, null);
   }
 
-  long verdict(Outcome outcome, String reason, Consequence follows) throws Exception {
+  public long verdict(Outcome outcome, String reason, Consequence follows) throws Exception {
     return say(
         new Fact.VerdictGiven(check, now().ruleBook(), outcome, reason, now().standing(), follows));
   }
 
-  void close(String reason) throws Exception {
+  public void close(String reason) throws Exception {
     say(new Fact.CheckClosed(check, reason));
   }
 
   /** A whole honest check. */
-  long check(String bib, String name, String division, String... speeds) throws Exception {
+  public long check(String bib, String name, String division, String... speeds) throws Exception {
     long number = call(bib, name, division);
     for (String speed : speeds) {
       read(speed);
@@ -272,19 +272,19 @@ final class ScriptedLedger implements AutoCloseable {
     return number;
   }
 
-  Check now() {
+  public Check now() {
     return standing.checks().stream().filter(c -> c.number() == check).findFirst().orElseThrow();
   }
 
-  Standing standing() {
+  public Standing standing() {
     return standing;
   }
 
-  Head head() {
+  public Head head() {
     return ledger.head();
   }
 
-  Path file() {
+  public Path file() {
     return file;
   }
 
@@ -301,7 +301,7 @@ final class ScriptedLedger implements AutoCloseable {
   }
 
   /** Sets the station's clock. */
-  void setClock(Instant to) {
+  public void setClock(Instant to) {
     clock.now = to;
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.util.List;
+import lanewarden.audit.findings.Finding;
 import lanewarden.journal.Fact;
 import lanewarden.journal.ProtestFact;
 import lanewarden.journal.ProtestFact.Answer;

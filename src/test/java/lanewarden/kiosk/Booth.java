@@ -22,7 +22,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
-import lanewarden.audit.Slips;
+import lanewarden.audit.slip.Slips;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;

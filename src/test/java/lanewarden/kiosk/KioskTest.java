@@ -16,7 +16,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import lanewarden.audit.Slips;
+import lanewarden.audit.slip.Slips;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.EventFolder;

@@ -3,7 +3,7 @@ package lanewarden.kiosk.protest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import lanewarden.audit.Slips;
+import lanewarden.audit.slip.Slips;
 
 /** Makes and prints the slip of a check; off the screen's thread. */
 public interface SlipMaker {

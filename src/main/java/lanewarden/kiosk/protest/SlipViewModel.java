@@ -15,7 +15,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import lanewarden.audit.SlipRefused;
+import lanewarden.audit.slip.SlipRefused;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Trouble;

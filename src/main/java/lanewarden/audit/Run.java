@@ -1,4 +1,0 @@
-package lanewarden.audit;
-
-/** Words that look the same; a line feed in them ends a line. */
-record Run(String text, Lettering letters) {}

@@ -1,0 +1,156 @@
+package lanewarden.audit.findings;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import lanewarden.audit.findings.Finding.Kind;
+import lanewarden.audit.press.Announcer;
+import lanewarden.audit.press.Packed;
+import lanewarden.audit.wording.Openings;
+import lanewarden.audit.wording.Wording;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FactRefused;
+import lanewarden.journal.FrameFact;
+import lanewarden.journal.Interpreter;
+import lanewarden.journal.Standing;
+import lanewarden.ledger.Entry;
+import lanewarden.ledger.Examined;
+import lanewarden.ledger.Verification;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Folds the entries of a ledger while they are verified, and looks at each on the way.
+ *
+ * <p>What cannot be understood is a finding, never the end. Owned by one thread.
+ */
+public final class LedgerFold implements Consumer<Examined> {
+  /** How many entries pass between two words to whoever waits. */
+  private static final int STRIDE = 500;
+
+  private final Standing standing = new Standing();
+  private final List<Finding> findings = new ArrayList<>();
+  private final CheckExaminer checks = new CheckExaminer(standing, findings);
+  private final DrawExaminer draws = new DrawExaminer(standing, findings);
+  private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
+  private final StationExaminer station = new StationExaminer(standing, findings);
+  private final BytesExaminer bytes;
+  private final ClockExaminer clock = new ClockExaminer(findings);
+  private final Openings openings = new Openings();
+  private final Seals seals = new Seals();
+  private final Practices practices = new Practices();
+  private final Optional<Packed> entries;
+  private final Map<String, Integer> signed = new HashMap<>();
+  private final Set<Long> faulty = new HashSet<>();
+  private final Announcer announcer;
+  private final int from;
+  private @Nullable Instant first;
+  private @Nullable Instant last;
+  private long read;
+
+  /** A fold that keeps none of the entries themselves. */
+  public LedgerFold(Interpreter interpreter, Announcer announcer, int from) {
+    this(interpreter, announcer, from, false);
+  }
+
+  /**
+   * @param interpreter reads anew what instruments sent
+   * @param from where in the whole this work begins
+   * @param keepsEntries whether the entries themselves are wanted
+   */
+  public LedgerFold(Interpreter interpreter, Announcer announcer, int from, boolean keepsEntries) {
+    this.bytes = new BytesExaminer(interpreter, findings);
+    this.entries = keepsEntries ? Optional.of(new Packed()) : Optional.empty();
+    this.announcer = announcer;
+    this.from = from;
+  }
+
+  @Override
+  public void accept(Examined examined) {
+    Entry entry = examined.entry();
+    if (!examined.sound()) {
+      faulty.add(entry.sequence());
+    }
+    entries.ifPresent(
+        kept -> {
+          kept.add(entry.jws());
+          kept.add('\n');
+        });
+    signed.merge(entry.signer(), 1, Integer::sum);
+    first = first == null ? entry.at() : first;
+    last = entry.at();
+    clock.examine(entry);
+    fold(entry);
+    read++;
+    if (read % STRIDE == 0) {
+      announcer.say("Reading the ledger: " + Wording.count(read, "entry", "entries"), from);
+    }
+  }
+
+  private void fold(Entry entry) {
+    instrument.before();
+    try {
+      Optional<Fact> fact = standing.apply(entry);
+      if (fact.isPresent()) {
+        station.examine(entry, fact.get());
+        checks.examine(entry.sequence(), fact.get());
+        instrument.examine(entry.sequence(), fact.get());
+        bytes.examine(entry.sequence(), fact.get());
+        if (fact.get() instanceof Fact.DrawMade draw) {
+          draws.examine(entry.sequence(), draw);
+        } else if (fact.get() instanceof Fact.StationOpened opened) {
+          openings.add(entry.sequence(), opened);
+        } else if (fact.get() instanceof FrameFact.ReportSealAdopted adopted) {
+          seals.examine(entry, adopted, findings);
+        } else if (fact.get() instanceof FrameFact.PracticeKept kept) {
+          practices.add(entry, kept);
+        } else if (fact.get() instanceof FrameFact.ClockStepped step) {
+          clock.examine(entry.sequence(), step);
+        }
+      } else {
+        station.examineOther(entry);
+      }
+    } catch (FactRefused e) {
+      findings.add(
+          Finding.of(Kind.UNREADABLE, firstLine(String.valueOf(e.getMessage())), entry.sequence()));
+    }
+  }
+
+  private static String firstLine(String words) {
+    String line = words.lines().findFirst().orElse("");
+    return line.substring(0, 1).toUpperCase(Locale.ROOT) + line.substring(1) + ".";
+  }
+
+  /** What it all amounts to, once the last entry is verified. */
+  public Evidence finish(Verification verification) {
+    checks.finish();
+    instrument.finish();
+    bytes.finish();
+    new ProtestExaminer(standing, findings).finish();
+    new UndecidedExaminer(standing, findings).finish();
+    station.finish(verification.officials(), verification.organizer(), verification.suspensions());
+    seals.finish(verification.organizer(), findings);
+    verification.faults().forEach(f -> faulty.add(f.sequence()));
+    findings.sort(Comparator.comparing(Finding::kind));
+    return new Evidence(
+        verification,
+        standing,
+        findings,
+        signed,
+        faulty,
+        openings,
+        seals,
+        practices,
+        entries,
+        clock.sheet(),
+        Optional.ofNullable(first),
+        Optional.ofNullable(last));
+  }
+}

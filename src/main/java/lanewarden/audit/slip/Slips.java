@@ -1,0 +1,176 @@
+package lanewarden.audit.slip;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.findings.LedgerFold;
+import lanewarden.audit.press.Announcer;
+import lanewarden.audit.press.Destination;
+import lanewarden.audit.press.Ink;
+import lanewarden.audit.press.Press;
+import lanewarden.audit.press.Template;
+import lanewarden.audit.press.Typefaces;
+import lanewarden.audit.wording.CheckRow;
+import lanewarden.audit.wording.OutcomeMark;
+import lanewarden.audit.wording.ProtestSheet;
+import lanewarden.audit.wording.Wording;
+import lanewarden.bench.Advice;
+import lanewarden.journal.Check;
+import lanewarden.journal.Interpreter;
+import lanewarden.ledger.Head;
+import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Verification;
+import lanewarden.rules.RuleBook;
+
+/**
+ * Slips: one check on a small sheet, for the archer or the bow.
+ *
+ * <p>A slip says what the ledger says and nothing else; its code leads back to the ledger. May be
+ * used again and by any thread; a single call stays on its caller's thread.
+ */
+public final class Slips {
+  private static final int CODE_MILLIMETRES = 34;
+
+  /** Before a number that is a check's, even where a bib is the same. */
+  public static final String NUMBERED = "check ";
+
+  private final Clock clock;
+  private final Interpreter interpreter;
+
+  /**
+   * @param clock for the time a slip was made
+   * @param interpreter reads anew what instruments sent
+   */
+  public Slips(Clock clock, Interpreter interpreter) {
+    this.clock = clock;
+    this.interpreter = interpreter;
+  }
+
+  /**
+   * A slip that was written.
+   *
+   * @param check the number of its check
+   * @param outcome as printed, in a word
+   * @param text what its code says
+   */
+  public record Written(long check, String outcome, String text) {}
+
+  /**
+   * Writes the slip of a check.
+   *
+   * @param ledgerFile only read
+   * @param which a bib, whose last check is meant, or the number of a check; a bib goes first, but
+   *     {@code check 16} is never a bib
+   * @param pdf its folder must be there; the file appears whole or not at all
+   * @throws LedgerException if the file cannot be read as a ledger at all
+   * @throws SlipRefused if the ledger is not sound or has no such check
+   * @throws IOException if the slip cannot be written
+   */
+  public Written write(Path ledgerFile, String which, Path pdf)
+      throws LedgerException, SlipRefused, IOException {
+    Destination destination = Destination.of(pdf, ledgerFile);
+    Announcer nobody = new Announcer(step -> {});
+    LedgerFold fold = new LedgerFold(interpreter, nobody, 0);
+    Verification verification = Verification.of(ledgerFile, List.of(), fold);
+    Evidence evidence = fold.finish(verification);
+    if (!verification.sound()) {
+      throw SlipRefused.unsound(verification.faults().size());
+    }
+    Check check = find(evidence, which).orElseThrow(() -> SlipRefused.noCheck(which));
+    // A sound ledger with a check has a station and a head.
+    Head head = verification.head().orElseThrow();
+    SlipText text =
+        new SlipText(verification.station().orElseThrow(), check.number(), head.printed());
+    Instant made = clock.instant();
+    destination.deliver(
+        out -> {
+          try (Typefaces faces = Typefaces.open();
+              OutputStream buffered = new BufferedOutputStream(out)) {
+            Ink ink = faces.ink();
+            String html =
+                new Template(Slips.class, "slip", ink).fill(page(evidence, check, text, made, ink));
+            new Press(Slips.class, nobody, 0, Announcer.WHOLE)
+                .print(html, faces, made, List.of(), buffered);
+          }
+        });
+    return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
+  }
+
+  /** The names of the system's printers, the usual one first. */
+  public List<String> printers() {
+    return SlipPrinter.ofSystem().names();
+  }
+
+  /**
+   * Prints a slip without a dialog.
+   *
+   * @param printer its name, or empty for the system's usual one
+   * @return the name of the printer that took it
+   * @throws SlipRefused if there is no such printer, or it refuses
+   * @throws IOException if the file cannot be read
+   */
+  public String print(Path pdf, Optional<String> printer) throws SlipRefused, IOException {
+    return SlipPrinter.ofSystem().print(pdf, printer);
+  }
+
+  private static Optional<Check> find(Evidence evidence, String which) {
+    String asked = which.strip();
+    boolean byNumber = asked.startsWith(NUMBERED);
+    String number = byNumber ? asked.substring(NUMBERED.length()).strip() : asked;
+    List<Check> ofBib = byNumber ? List.of() : evidence.standing().checksOf(asked);
+    return ofBib.isEmpty()
+        ? evidence.standing().checks().stream()
+            .filter(c -> String.valueOf(c.number()).equals(number))
+            .findFirst()
+        : Optional.of(ofBib.get(ofBib.size() - 1));
+  }
+
+  /** Reckoned from what the ledger says, and no part of it. */
+  private static List<String> advice(Evidence evidence, Check check) {
+    return evidence
+        .division(check)
+        .flatMap(division -> check.overrun(division.rule()))
+        .map(Advice::on)
+        .map(Advice::paragraphs)
+        .orElse(List.of());
+  }
+
+  private static SlipPage page(
+      Evidence evidence, Check check, SlipText text, Instant made, Ink ink) {
+    CheckRow row = evidence.row(check);
+    return new SlipPage(
+        evidence
+            .standing()
+            .ruleBook(check.ruleBook())
+            .map(RuleBook::event)
+            .orElse("Event without a rule book"),
+        text.station(),
+        row.bib(),
+        evidence.division(check).map(d -> d.code() + " " + d.name()).orElse(row.division()),
+        row.attempt(),
+        row.number(),
+        row.outcome(),
+        row.reason(),
+        row.follows(),
+        check.inQuestion(),
+        ProtestSheet.onSlip(evidence.standing(), check),
+        evidence.division(check).map(Wording::limit).orElse("no rule"),
+        row.readings(),
+        row.arrow(),
+        row.bow(),
+        row.official(),
+        Wording.time(check.verdict().map(Check.GivenVerdict::at).orElse(check.at())),
+        advice(evidence, check),
+        Wording.time(made),
+        text.head().toString(),
+        SquareCode.svg(
+            text.toString(), CODE_MILLIMETRES, ink.escape("Square code that says " + text)),
+        text.toString());
+  }
+}

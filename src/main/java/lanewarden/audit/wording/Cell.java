@@ -1,0 +1,52 @@
+package lanewarden.audit.wording;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import lanewarden.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands in the cells of an exported table, so that no spreadsheet takes one for a formula.
+ *
+ * <p>A text that could begin one gets an apostrophe in front; so does a text that begins with an
+ * apostrophe, so that whoever takes one away in front always has the text as it was. Numbers are
+ * written as they are: none in these tables can be less than nothing, so none begins with a sign.
+ */
+public final class Cell {
+  /** What begins a formula in one spreadsheet or another, also behind blanks, and in full width. */
+  private static final Pattern RISKY =
+      Pattern.compile("(?s)[\\p{Z}\\p{Cf}]*[=+\\-@\\t\\r\\n'\uff1d\uff0b\uff0d\uff20\u2212].*");
+
+  private Cell() {}
+
+  /** A text of any kind; nothing where there is none. */
+  public static String text(@Nullable String text) {
+    if (text == null) {
+      return "";
+    }
+    return RISKY.matcher(text).matches() ? "'" + text : text;
+  }
+
+  /** A time in UTC, as RFC 3339 writes it. */
+  public static String time(Instant at) {
+    return at.toString();
+  }
+
+  /** Number and unit of a quantity, in two cells; both empty where there is none. */
+  public static List<String> quantity(@Nullable Quantity<?, ?> quantity) {
+    return quantity == null
+        ? List.of("", "")
+        : List.of(quantity.value().toPlainString(), quantity.unit().symbol());
+  }
+
+  /** Several groups of cells, one after the other. */
+  public @SafeVarargs static List<String> row(List<String>... groups) {
+    List<String> row = new ArrayList<>();
+    for (List<String> group : groups) {
+      row.addAll(group);
+    }
+    return row;
+  }
+}

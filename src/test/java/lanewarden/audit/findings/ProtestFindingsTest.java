@@ -1,0 +1,303 @@
+package lanewarden.audit.findings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.stream.Stream;
+import lanewarden.audit.Audited;
+import lanewarden.audit.PrintedReport;
+import lanewarden.audit.ScriptedLedger;
+import lanewarden.audit.findings.Finding.Kind;
+import lanewarden.audit.slip.Slips;
+import lanewarden.journal.Fact;
+import lanewarden.journal.ProtestFact;
+import lanewarden.journal.ProtestFact.Answer;
+import lanewarden.journal.ProtestFact.Cause;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SigningKey;
+import lanewarden.quantity.Speed;
+import lanewarden.station.SignedPapers;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the audit finds about protests, rulings and corrections. */
+class ProtestFindingsTest {
+  @TempDir Path folder;
+  private ScriptedLedger ledger;
+  private SigningKey judge;
+  private SigningKey other;
+
+  @BeforeEach
+  void open() throws Exception {
+    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
+    judge = ledger.enrol("Judge Elm", Role.JUDGE);
+    other = ledger.enrol("Wim Ezra", Role.OFFICIAL);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    ledger.close();
+  }
+
+  private Audited audited() throws Exception {
+    return Audited.of(ledger.file());
+  }
+
+  private List<Kind> contradictions() throws Exception {
+    return audited().contradictions();
+  }
+
+  private String only(Kind kind) throws Exception {
+    return audited().only(kind);
+  }
+
+  /** A longbow over by every shot: the rule leaves it to a judge. */
+  private long over() throws Exception {
+    return ledger.check("401", "Edwin Thackerby", "LB", "58.2 m/s", "58.3 m/s", "58.4 m/s");
+  }
+
+  private long file(long check) throws Exception {
+    return ledger.say(
+        new ProtestFact.ProtestFiled(check, Cause.REFERRAL, "Edwin Thackerby", "the gate glared"));
+  }
+
+  private long recheck(long protest, String bib, String... speeds) throws Exception {
+    long number =
+        ledger.open(
+            new Fact.CheckOpened(
+                bib, "Edwin Thackerby", "LB", 1, null, null, null, null, null, null, protest));
+    for (String speed : speeds) {
+      ledger.read(speed);
+    }
+    ledger.verdict();
+    ledger.close(null);
+    return number;
+  }
+
+  private long rule(SigningKey key, long protest, Answer answer, long stands) throws Exception {
+    return ledger.sayAs(
+        key,
+        new ProtestFact.ProtestRuled(protest, answer, stands, "may shoot on", "it was within"));
+  }
+
+  private String slip(long check) throws Exception {
+    Path pdf = folder.resolve("slip.pdf");
+    new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC), SignedPapers::of)
+        .write(ledger.file(), String.valueOf(check), pdf);
+    String text = PrintedReport.textOf(pdf);
+    assertEquals(List.of(), Stream.of("Thackerby", "glared").filter(text::contains).toList());
+    return text;
+  }
+
+  @Test
+  void theSlipsOfBothChecksPrintTheRulingAndBothOutcomes() throws Exception {
+    long over = over();
+    long protest = file(over);
+    String words = "Referral " + protest + ": no ruling. Check " + over + ": ▲ over.";
+    String open = slip(over);
+    assertTrue(open.contains(words + " What counts until a ruling: check " + over + "."), open);
+    long beside = recheck(protest, "401", "57.9 m/s");
+    rule(judge, protest, Answer.UPHELD, beside);
+    words =
+        "Referral "
+            + protest
+            + ": upheld. Check "
+            + over
+            + ": ▲ over. Recheck "
+            + beside
+            + ": ● within. What counts: recheck "
+            + beside
+            + ".";
+    for (long check : List.of(over, beside)) {
+      assertTrue(slip(check).contains(words), slip(check));
+    }
+  }
+
+  @Test
+  void aProtestWithRecheckAndRulingIsNoContradictionAndIsTold() throws Exception {
+    long over = over();
+    long protest = file(over);
+    long beside = recheck(protest, "401", "57.9 m/s");
+    long ruling = rule(judge, protest, Answer.UPHELD, beside);
+    assertEquals(List.of(), contradictions());
+    assertEquals(
+        "Check "
+            + over
+            + " (bib 401, Edwin Thackerby) ended over. Referral "
+            + protest
+            + " by Edwin Thackerby: “the gate glared”. Recheck "
+            + beside
+            + ": within. It was upheld: “it was within”. What counts is recheck "
+            + beside
+            + "; consequence: “may shoot on”.",
+        only(Kind.RULED));
+    assertEquals(
+        List.of(protest, over, beside, ruling),
+        audited().findings().stream()
+            .filter(f -> f.kind() == Kind.RULED)
+            .findFirst()
+            .orElseThrow()
+            .entries());
+  }
+
+  @Test
+  void aProtestWithoutARulingIsToLookAt() throws Exception {
+    file(over());
+    assertEquals(List.of(), contradictions());
+    assertTrue(only(Kind.PROTEST_OPEN).contains("the gate glared"));
+  }
+
+  @Test
+  void aRulingByTheWrongPersonIsFoundAndChangesNothing() throws Exception {
+    long over = over();
+    long protest = file(over);
+    long beside = recheck(protest, "401", "57.9 m/s");
+    rule(other, protest, Answer.UPHELD, beside);
+    assertEquals(List.of(Kind.RULING), contradictions());
+    assertTrue(only(Kind.RULING).contains("not enrolled as a judge's"), only(Kind.RULING));
+    assertTrue(only(Kind.PROTEST_OPEN).contains("Recheck " + beside));
+    assertEquals(over, ledger.standing().past("401").all().get(0).number());
+  }
+
+  @Test
+  void aJudgeWhoRulesOnACheckOfTheirOwnIsFound() throws Exception {
+    long over = over();
+    ledger.sayAs(judge, new Fact.ConditionTicked(over, "full draw"));
+    long protest = file(over);
+    rule(judge, protest, Answer.DISMISSED, over);
+    assertTrue(contradictions().contains(Kind.RULING), contradictions().toString());
+    assertTrue(only(Kind.RULING).contains("signed for the check in dispute"), only(Kind.RULING));
+  }
+
+  @Test
+  void aSecondRulingAndOneThatNamesAnotherCheckAreFound() throws Exception {
+    long over = over();
+    long elsewhere = ledger.check("402", "Una Ost", "LB", "57 m/s");
+    long protest = file(over);
+    rule(judge, protest, Answer.UPHELD, elsewhere);
+    rule(judge, protest, Answer.DISMISSED, over);
+    rule(judge, protest, Answer.UPHELD, over);
+    assertEquals(List.of(Kind.RULING, Kind.RULING), contradictions());
+    assertTrue(only(Kind.RULED).contains("It was dismissed"), only(Kind.RULED));
+  }
+
+  @Test
+  void aRecheckThatNoProtestAllowsIsFoundAndCountsForNothing() throws Exception {
+    over();
+    recheck(3, "401", "57.9 m/s");
+    assertEquals(List.of(Kind.RECHECK), contradictions());
+    assertTrue(only(Kind.RECHECK).contains("which the ledger does not hold"));
+    assertEquals(1, ledger.standing().past("401").all().size());
+  }
+
+  @Test
+  void aRecheckOfAnotherBibAfterTheRulingOrOfASettledProtestIsFound() throws Exception {
+    long over = over();
+    long protest = file(over);
+    recheck(protest, "402", "57.9 m/s");
+    recheck(protest, "401", "57.9 m/s");
+    rule(judge, protest, Answer.DISMISSED, over);
+    recheck(protest, "401", "57.8 m/s");
+    List<String> found =
+        audited().findings().stream()
+            .filter(f -> f.kind() == Kind.RECHECK)
+            .map(Finding::words)
+            .toList();
+    assertTrue(found.get(0).contains("of another bib"), found.toString());
+    assertTrue(found.get(1).contains("had ended within"), found.toString());
+    assertTrue(found.get(2).contains("after the ruling"), found.toString());
+    assertEquals(List.of(Kind.RECHECK), contradictions().stream().distinct().toList());
+  }
+
+  @Test
+  void aCorrectionByTwoPersonsIsListedAndItsVerdictFollows() throws Exception {
+    long check = over();
+    long made =
+        ledger.say(ProtestFact.CorrectionMade.ofDivision(check, "OC", "entered as open compound"));
+    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    ledger.verdict();
+    assertEquals(List.of(), contradictions());
+    assertEquals(
+        "Check "
+            + check
+            + " (bib 401, Edwin Thackerby), division: OC in the place of LB, because “entered as"
+            + " open compound”. Two persons signed it.",
+        only(Kind.CORRECTED));
+    assertEquals(2, audited().findings().stream().filter(f -> f.kind() == Kind.TAKEN_BACK).count());
+  }
+
+  @Test
+  void aCorrectionWhoseVerdictIsMissingIsFound() throws Exception {
+    long made = ledger.say(ProtestFact.CorrectionMade.ofDivision(over(), "OC", "entered so"));
+    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(Kind.VERDICT_MISSING), contradictions());
+  }
+
+  @Test
+  void aConfirmationByTheSameKeyIsFoundAndChangesNothing() throws Exception {
+    long check = over();
+    long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    ledger.say(new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(Kind.CORRECTION), contradictions());
+    assertTrue(only(Kind.CORRECTION).contains("the key that made the correction"));
+    assertTrue(only(Kind.CORRECTION_OPEN).endsWith("It has no effect."));
+    assertEquals(1, ledger.standing().checksOf("401").size());
+  }
+
+  @Test
+  void aMeasuredReadingIsNotCorrectedWhoeverSignsIt() throws Exception {
+    long check = over();
+    long reading = ledger.now().shots().get(0).sequence();
+    long made =
+        ledger.say(
+            ProtestFact.CorrectionMade.ofReading(
+                check, reading, Speed.parse("57 m/s"), "it looked slow"));
+    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(Kind.CORRECTION), contradictions());
+    assertTrue(only(Kind.CORRECTION).contains("was measured"), only(Kind.CORRECTION));
+  }
+
+  @Test
+  void aVerdictOnACheckThatLeftIsStillOutOfOrderWithoutACorrection() throws Exception {
+    over();
+    ledger.verdict();
+    assertEquals(List.of(Kind.ORDER), contradictions());
+  }
+
+  @Test
+  void theReportShowsOriginalAndRecheckSideBySideAndBothSigners() throws Exception {
+    long over = over();
+    long protest = file(over);
+    long beside = recheck(protest, "401", "57.9 m/s");
+    rule(judge, protest, Answer.UPHELD, beside);
+    long typed = ledger.call("402", "Una Ost", "LB");
+    long reading = ledger.take("58.9 m/s", "typed");
+    ledger.close("the archer left");
+    long made =
+        ledger.say(
+            ProtestFact.CorrectionMade.ofReading(
+                typed, reading, Speed.parse("57.9 m/s"), "digits exchanged"));
+    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    ledger.verdict();
+    PrintedReport report = PrintedReport.of(ledger.file());
+    assertTrue(report.says("Protests and corrections"), report.text());
+    assertTrue(report.says("Referral " + protest), report.text());
+    assertTrue(report.says("Check " + over + " 401 Edwin Thackerby, LB"), report.text());
+    assertTrue(report.says("58.2 m/s; 58.3 m/s; 58.4 m/s"), report.text());
+    assertTrue(report.says("Recheck " + beside + " 401 Edwin Thackerby, LB counts"), report.text());
+    assertTrue(report.says("Ruling: upheld by Judge Elm"), report.text());
+    assertTrue(report.says("Consequence: may shoot on"), report.text());
+    assertTrue(report.says("58.9 m/s → 57.9 m/s: digits exchanged"), report.text());
+    assertTrue(report.says("second: Wim Ezra"), report.text());
+    assertTrue(report.says("Disputed by protest " + protest + ": upheld"), report.text());
+    assertTrue(report.says("Recheck under protest " + protest), report.text());
+    assertTrue(report.says("within by the ruling on protest " + protest), report.text());
+    assertEquals(List.of(), report.contradictions());
+  }
+}
