@@ -18,7 +18,6 @@ import lanewarden.command.Terminal;
 import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.Makers;
 import lanewarden.kiosk.NoDisplayException;
-import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
@@ -62,16 +61,11 @@ public final class Main {
 
   private static Kiosk kiosk(Surroundings here) {
     Clock clock = here.clock();
-    AuditReport report = new AuditReport(clock, SignedPapers::of);
-    ReportMaker reports =
-        (ledger, pdf, progress) ->
-            report.write(
-                ledger,
-                pdf,
-                step ->
-                    progress.accept(
-                        new ReportMaker.Progress(step.step(), step.done(), step.total())));
-    return new Kiosk(new Makers(reports, SlipMaker.of(new Slips(clock, SignedPapers::of))), here);
+    return new Kiosk(
+        new Makers(
+            new AuditReport(clock, SignedPapers::of)::write,
+            SlipMaker.of(new Slips(clock, SignedPapers::of))),
+        here);
   }
 
   private static Screens screens(Kiosk kiosk) {

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
-import lanewarden.quantity.QuantityException;
-import lanewarden.quantity.Speed;
 import lanewarden.station.Budget;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -45,7 +43,7 @@ final class AccuracyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Budget budget = Budget.of(settings, speed());
+    Budget budget = Budget.of(settings, Budget.speed(speed));
     Terminal terminal = workplace.terminal();
     if (json) {
       terminal.result(JsonLine.of(members(budget)));
@@ -54,23 +52,6 @@ final class AccuracyCommand implements Callable<Integer> {
       terminal.result(budget.total());
     }
     return ExitCode.FINE;
-  }
-
-  private Speed speed() throws CommandRefused {
-    try {
-      Speed read = Speed.parse(speed);
-      if (read.value().signum() > 0) {
-        return read;
-      }
-    } catch (QuantityException e) {
-      throw refused("--speed must be " + e.expected() + ", not " + e.found() + ".", e.mend());
-    }
-    throw refused("--speed is zero.", "give the speed of an arrow");
-  }
-
-  private static CommandRefused refused(String why, String mend) {
-    return CommandRefused.misstep(
-        "SPEED", "Nothing was worked out.", why, "Mend it: " + mend + ".");
   }
 
   private static List<String> table(Budget budget) {

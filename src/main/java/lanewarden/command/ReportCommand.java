@@ -97,7 +97,7 @@ final class ReportCommand implements Callable<Integer> {
                       : "NO: " + summary.faults().size() + " faults, listed in the report")
               .line());
     }
-    written.withoutTimeStamp().ifPresent(why -> terminal.say(noTimeStamp(why)));
+    written.withoutTimeStamp().ifPresent(why -> terminal.say(Trouble.noTimeStamp(why).toString()));
     if (!isFine(summary)) {
       return ExitCode.PROOF;
     }
@@ -107,17 +107,6 @@ final class ReportCommand implements Callable<Integer> {
   /** Whether the ledger holds and every verdict in it follows. */
   static boolean isFine(AuditSummary summary) {
     return summary.sound() && summary.contradictions().isEmpty();
-  }
-
-  private static String noTimeStamp(String why) {
-    return new Trouble(
-            "The report was written and sealed, but without a time-stamp.",
-            "The answer was: " + why + ".",
-            "Look at the network and the address, then make the report again; or use it as it is:"
-                + " it says that it has none.",
-            "TIME-STAMP-MISSING",
-            Trouble.Kind.ENVIRONMENT)
-        .toString();
   }
 
   private static EventFolder folderOf(Path file) {

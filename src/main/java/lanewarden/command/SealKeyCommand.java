@@ -1,12 +1,13 @@
 package lanewarden.command;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import lanewarden.audit.seal.Seal;
 import lanewarden.station.EventFolder;
-import lanewarden.station.EventOffice;
+import lanewarden.station.KeyOffice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,10 +40,16 @@ final class SealKeyCommand implements Callable<Integer> {
     Terminal terminal = workplace.terminal();
     char[] passphrase = organizer.passphrase(terminal);
     char[] again = passphrase.clone();
-    Path made =
-        new EventOffice(new EventFolder(folder), workplace.here())
-            .makeReportSeal(organizer.key(), passphrase);
-    String fingerprint = Seal.open(made, again).fingerprint();
+    Path made;
+    String fingerprint;
+    try {
+      made =
+          new KeyOffice(new EventFolder(folder), workplace.here())
+              .makeReportSeal(organizer.key(), passphrase);
+      fingerprint = Seal.open(made, again).fingerprint();
+    } finally {
+      Arrays.fill(again, '\0');
+    }
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("key", made.toString());

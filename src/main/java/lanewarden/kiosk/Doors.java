@@ -21,8 +21,8 @@ final class Doors {
     /** To the officials. */
     void openPeople();
 
-    /** To the audit report. */
-    void openReport();
+    /** To the records: reports, verification, exports. */
+    void openRecords();
 
     /** To the instrument. */
     void openInstrument();
@@ -68,7 +68,7 @@ final class Doors {
         ways.to(onDuty ? "way.line" : "way.sign-in", KeyCode.HOME, leaving(rooms::goHome)),
         ways.to("way.protests", KeyCode.F1, leaving(rooms::openProtests)),
         ways.to("way.people", KeyCode.F3, leaving(rooms::openPeople)),
-        ways.to("way.report", KeyCode.F8, rooms::openReport),
+        ways.to("way.records", KeyCode.F8, leaving(rooms::openRecords)),
         ways.to("way.instrument", KeyCode.DELETE, rooms::openInstrument),
         ways.to("way.board", KeyCode.F6, rooms::turnBoard),
         ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),
@@ -104,8 +104,8 @@ final class Doors {
     return button("act.board", KeyCode.F6, rooms::turnBoard);
   }
 
-  KeyButton report() {
-    return button("act.report", KeyCode.F8, rooms::openReport);
+  KeyButton records() {
+    return button("act.records", KeyCode.F8, rooms::openRecords);
   }
 
   KeyButton rules() {

@@ -16,8 +16,8 @@ import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import lanewarden.kiosk.audit.ReportPanel;
-import lanewarden.kiosk.audit.ReportViewModel;
+import lanewarden.kiosk.audit.RecordsScreen;
+import lanewarden.kiosk.audit.RecordsViewModel;
 import lanewarden.kiosk.board.BoardScreen;
 import lanewarden.kiosk.board.BoardViewModel;
 import lanewarden.kiosk.desk.Desk;
@@ -90,7 +90,8 @@ final class Front implements Doors.Rooms {
   private final LineScreen lineScreen;
   private final BoardViewModel board = new BoardViewModel(texts);
   private final Scene boardScene;
-  private final ReportViewModel report;
+  private final RecordsViewModel records;
+  private final RecordsScreen recordsScreen;
   private final ChartViewModel chart = new ChartViewModel(texts);
   private final WireViewModel wire;
   private final Doors doors;
@@ -137,15 +138,28 @@ final class Front implements Doors.Rooms {
             new LineScreen.Doors(
                 doors.protests(),
                 doors.theme(),
-                List.of(doors.board(), doors.report(), doors.instrument()),
+                List.of(doors.board(), doors.records(), doors.instrument()),
                 doors.goTo()));
     wire =
         new WireViewModel(
             (answer, missed) -> desk.ask(Station::wire, answer, missed),
             texts,
             ZoneId.systemDefault());
-    report =
-        new ReportViewModel(makers.report(), folder, threads.report(), threads.screen(), texts);
+    records =
+        new RecordsViewModel(
+            makers.report(),
+            desk,
+            folder,
+            threads.random(),
+            threads.report(),
+            threads.screen(),
+            texts);
+    recordsScreen =
+        new RecordsScreen(
+            records,
+            texts,
+            shell,
+            new RecordsScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
     protests = new ProtestViewModel(desk, texts, ZoneId.systemDefault());
     protestScreen =
         new ProtestScreen(
@@ -222,6 +236,7 @@ final class Front implements Doors.Rooms {
     line.take(page);
     glance.take(page, view.official().isPresent());
     protests.take(view);
+    records.take(view);
     idle.take(view);
     board.take(view);
     chart.take(view.verification());
@@ -305,14 +320,15 @@ final class Front implements Doors.Rooms {
         doors.protests(),
         doors.people(),
         doors.theme(),
-        List.of(doors.report(), doors.rules(), doors.instrument()),
+        List.of(doors.records(), doors.rules(), doors.instrument()),
         doors.goTo(),
         doors.leave());
   }
 
   @Override
-  public void openReport() {
-    shell.open(new ReportPanel(report, texts, () -> head, shell::close));
+  public void openRecords() {
+    records.open();
+    shell.show(recordsScreen);
   }
 
   /** Its charts at the line; what it says before anybody signed in. */

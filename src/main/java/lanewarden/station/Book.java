@@ -254,6 +254,24 @@ final class Book implements AutoCloseable {
         .made(standing.draw(division), ruleBook().sha256(), seed);
   }
 
+  /**
+   * The head of another station's ledger, as it is to be signed.
+   *
+   * @param station the other station's name
+   * @param head as printed on a slip or report of it
+   */
+  Fact witnessed(String station, String head) throws StationException {
+    String printed = LedgerInspection.head(head, "Nothing was signed.").toString();
+    if (station.isBlank() || station.strip().equals(station())) {
+      throw StationException.misstep(
+          "WITNESS-SELF",
+          "Nothing was signed.",
+          "No other station is named; this one is " + station() + ".",
+          "Name the station whose slip it is, as it stands there.");
+    }
+    return new FrameFact.HeadWitnessed(station.strip(), printed);
+  }
+
   /** What another rule book would change, as things stand. */
   RuleBookChange change() {
     return new RuleBookChange(ruleBook(), roster);

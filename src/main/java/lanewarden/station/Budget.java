@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import lanewarden.metrology.ReadingUncertainty;
 import lanewarden.metrology.UncertaintyBudget;
+import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -61,6 +62,28 @@ public record Budget(
         BigDecimal.valueOf(budget.coverageFactor(LEVEL))
             .setScale(FACTOR_DECIMALS, RoundingMode.HALF_EVEN),
         shown(budget.expanded(LEVEL), at.unit()));
+  }
+
+  /**
+   * A speed to work it out at, as it was typed.
+   *
+   * @throws StationException if it is none, has no unit or is zero
+   */
+  public static Speed speed(String typed) throws StationException {
+    try {
+      Speed read = Speed.parse(typed);
+      if (read.value().signum() > 0) {
+        return read;
+      }
+    } catch (QuantityException e) {
+      throw noSpeed("The speed must be " + e.expected() + ", not " + e.found() + ".", e.mend());
+    }
+    throw noSpeed("The speed is zero.", "give the speed of an arrow");
+  }
+
+  private static StationException noSpeed(String why, String mend) {
+    return StationException.misstep(
+        "SPEED", "Nothing was worked out.", why, "Mend it: " + mend + ".");
   }
 
   /**

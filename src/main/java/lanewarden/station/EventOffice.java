@@ -1,10 +1,7 @@
 package lanewarden.station;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.bench.Practice;
@@ -12,13 +9,12 @@ import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
-import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 import lanewarden.written.WrittenText;
 
 /**
  * What is signed into an event's ledger while no station runs: the draw, another rule book,
- * protests and corrections, and the key that seals reports.
+ * protests and corrections, another station's head, a practice day.
  *
  * @param folder the event's
  * @param here where time comes from
@@ -99,53 +95,6 @@ public record EventOffice(EventFolder folder, Surroundings here) {
   }
 
   /**
-   * Makes the key that seals the event's reports, as the making of an event does; the organizer
-   * signs whose it is. For an event of an older version, or in place of a key that was lost: then
-   * move the old file away first.
-   *
-   * @param keyFile where the organizer's key rests, or empty for its place in the folder
-   * @param passphrase of the organizer's key, which seals the new one too; is wiped
-   * @return where the new key rests
-   * @throws StationException {@code KEY-EXISTS} if there is one, and if a station runs
-   */
-  public Path makeReportSeal(Optional<Path> keyFile, char[] passphrase) throws StationException {
-    char[] again = passphrase.clone();
-    try {
-      SigningKey organizer = folder.organizerKey(keyFile, passphrase, here.clock());
-      try (Book book = open()) {
-        Fact adopted =
-            ReportSeal.make(
-                folder,
-                folder.settings().station(),
-                "the organizer",
-                again,
-                here.clock(),
-                here.random());
-        sign(book, organizer, adopted);
-      }
-      return folder.reportSeal();
-    } catch (LedgerException e) {
-      throw StationException.of(e);
-    } finally {
-      Arrays.fill(again, '\0');
-    }
-  }
-
-  /** A key that no entry states would only mislead: it goes again if nothing was signed. */
-  private void sign(Book book, SigningKey organizer, Fact adopted) throws StationException {
-    try {
-      book.append(organizer, List.of(adopted));
-    } catch (StationException e) {
-      try {
-        Files.deleteIfExists(folder.reportSeal());
-      } catch (IOException also) {
-        e.addSuppressed(also);
-      }
-      throw e;
-    }
-  }
-
-  /**
    * Signs the head of another station's ledger, so that this ledger bears witness to it.
    *
    * @param passphrase of the official's key; is wiped
@@ -157,17 +106,9 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    */
   public long witness(String official, char[] passphrase, String station, String head)
       throws StationException {
-    String printed = LedgerInspection.head(head).toString();
     SigningKey key = folder.key(official, passphrase, here.clock());
     try (Book book = open()) {
-      if (station.isBlank() || station.strip().equals(book.station())) {
-        throw StationException.misstep(
-            "WITNESS-SELF",
-            "Nothing was signed.",
-            "No other station is named; this one is " + book.station() + ".",
-            "Name the station whose slip it is, as it stands there.");
-      }
-      Fact seen = new FrameFact.HeadWitnessed(station.strip(), printed);
+      Fact seen = book.witnessed(station, head);
       String name = book.nameOf(key);
       book.append(
           key,

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.journal.Fact;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
@@ -17,8 +18,8 @@ import lanewarden.ledger.SealKey;
 import lanewarden.ledger.SigningKey;
 
 /**
- * Where the organizer enrols, suspends and replaces officials: at an open line, or while no station
- * runs.
+ * Where the organizer enrols, suspends and replaces officials, and makes the key that seals
+ * reports: at an open line, or while no station runs.
  *
  * <p>The ledger is written before a key file changes its place: an act that is cut short in between
  * leaves a suspended key where it was, which opens nothing, and can be done again.
@@ -208,6 +209,38 @@ public final class KeyOffice {
           file, file.resolveSibling(file.getFileName() + KeyCabinet.ASIDE + suspension));
     }
     KeyCabinet.move(next, file);
+  }
+
+  /**
+   * Makes the key that seals the event's reports, as the making of an event does; the organizer
+   * signs whose it is. For an event of an older version, or in place of a key that was lost: then
+   * move the old file away first. Takes a second or more.
+   *
+   * @param keyFile where the organizer's key rests, or empty for its place in the folder
+   * @param passphrase of the organizer's key, which seals the new one too; is wiped
+   * @return where the new key rests
+   * @throws StationException {@code KEY-EXISTS} if there is one
+   */
+  public Path makeReportSeal(Optional<Path> keyFile, char[] passphrase) throws StationException {
+    char[] again = passphrase.clone();
+    try {
+      SigningKey organizer = folder.organizerKey(keyFile, passphrase, clock);
+      // Made before the ledger is asked for: the line need not wait for it
+      Fact adopted =
+          ReportSeal.make(
+              folder, folder.settings().station(), "the organizer", again, clock, random);
+      try {
+        desk.sign(book -> book.append(organizer, List.of(adopted)));
+      } catch (StationException refused) {
+        // A key that no entry states would only mislead
+        throw discarding(folder.reportSeal(), refused);
+      }
+      return folder.reportSeal();
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    } finally {
+      Arrays.fill(again, '\0');
+    }
   }
 
   /**

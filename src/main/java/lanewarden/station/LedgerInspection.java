@@ -142,21 +142,31 @@ public record LedgerInspection(
     return faults.isEmpty();
   }
 
+  /** Refuses heads that have another form, before anything else is looked at. */
+  public static void requireHeads(List<String> texts) throws StationException {
+    List<PrintedHead> unused = heads(texts);
+  }
+
   private static List<PrintedHead> heads(List<String> texts) throws StationException {
     List<PrintedHead> heads = new ArrayList<>();
     for (String text : texts) {
-      heads.add(head(text));
+      heads.add(head(text, "Nothing was verified."));
     }
     return heads;
   }
 
-  static PrintedHead head(String text) throws StationException {
+  /**
+   * Reads a head as it was typed.
+   *
+   * @param what what a faulty one keeps from happening
+   */
+  static PrintedHead head(String text, String what) throws StationException {
     try {
       return PrintedHead.parse(text);
     } catch (IllegalArgumentException e) {
       throw StationException.misstep(
           "HEAD-FORM",
-          "Nothing was verified.",
+          what,
           String.valueOf(e.getMessage()),
           "Type the head as it stands on the slip or report.");
     }

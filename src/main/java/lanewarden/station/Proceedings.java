@@ -54,6 +54,21 @@ public final class Proceedings {
   }
 
   /**
+   * Signs the head of another station's ledger, so that this ledger bears witness to it.
+   *
+   * @param other the other station's name
+   * @param head as printed on a slip or report of it
+   * @return the number of the entry
+   * @throws StationException if the head has another form or is of this very station
+   */
+  public long witness(String other, String head) throws StationException {
+    synchronized (station) {
+      List<Fact> unused = station.sign(here -> List.of(here.witnessed(other, head)));
+      return book.head().sequence();
+    }
+  }
+
+  /**
    * Puts the rule book that now lies in the folder in force. The organizer signs it, whoever is on
    * duty. Verdicts that were given and the check at the line keep their rule. Opening the key takes
    * a good part of a second: call it off the screen's thread.

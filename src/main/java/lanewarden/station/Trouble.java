@@ -51,6 +51,21 @@ public record Trouble(
     ENVIRONMENT
   }
 
+  /**
+   * A sealed report for which the authority gave no time-stamp.
+   *
+   * @param answer what it said instead
+   */
+  public static Trouble noTimeStamp(String answer) {
+    return new Trouble(
+        "The report was written and sealed, but without a time-stamp.",
+        "The answer was: " + answer + ".",
+        "Look at the network and the address, then make the report again; or use it as it is: it"
+            + " says that it has none.",
+        "TIME-STAMP-MISSING",
+        Kind.ENVIRONMENT);
+  }
+
   /** The trouble that an exception means. */
   public static Trouble of(Throwable thrown) {
     if (thrown instanceof StationException station) {

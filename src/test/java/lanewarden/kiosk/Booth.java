@@ -1,6 +1,5 @@
 package lanewarden.kiosk;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -22,6 +21,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import lanewarden.audit.AuditReport;
 import lanewarden.audit.slip.Slips;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
@@ -39,6 +39,9 @@ import lanewarden.station.StationException;
 final class Booth implements AutoCloseable {
   static final String PASSPHRASE = "three grey geese";
   static final String OFFICIAL = "Wanda Okafor-Lind";
+
+  /** Real reports. */
+  static final ReportMaker REPORTS = new AuditReport(Clock.systemUTC(), SignedPapers::of)::write;
 
   /** Real slips, on whatever printers the machine has. */
   private static final SlipMaker SLIPS =
@@ -104,7 +107,7 @@ final class Booth implements AutoCloseable {
   }
 
   Booth(Path temp) throws Exception {
-    this(temp, 1280, 800, (ledger, pdf, progress) -> Files.writeString(pdf, "made"));
+    this(temp, 1280, 800, REPORTS);
   }
 
   /** On the event whose rules ask for more than arrow speed. */
@@ -114,7 +117,7 @@ final class Booth implements AutoCloseable {
 
   /** On a copy of an event of the test's own. */
   static Booth on(EventFolder event, Path temp, double width, double height) throws Exception {
-    return new Booth(event, temp, width, height, new Makers((ledger, pdf, progress) -> {}, SLIPS));
+    return new Booth(event, temp, width, height, new Makers(REPORTS, SLIPS));
   }
 
   private static Stage shown(Scene scene, double width, double height) {

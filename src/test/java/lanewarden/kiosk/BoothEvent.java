@@ -52,12 +52,22 @@ final class BoothEvent {
   }
 
   private static EventFolder event(Path path, String rules, String roster) throws Exception {
+    return event(path, rules, roster, "Station 1");
+  }
+
+  /** Another station of the same event. */
+  static EventFolder station(Path path, String name) throws Exception {
+    return event(path, "rule-book.toml", "roster.csv", name);
+  }
+
+  private static EventFolder event(Path path, String rules, String roster, String station)
+      throws Exception {
     EventFolder event =
         new NewEvent(
                 source("rule-book.toml", "/lanewarden/kiosk/" + rules),
                 source("roster.csv", "/lanewarden/kiosk/" + roster),
                 source("gate-timer.toml", "/config/profiles/gate-timer.toml"),
-                "Station 1",
+                station,
                 StationSettings.Kind.SIMULATOR,
                 "",
                 new NewEvent.Person("Organizer", ORGANIZER_PASSPHRASE.toCharArray()),

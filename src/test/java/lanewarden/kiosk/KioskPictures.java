@@ -3,7 +3,6 @@ package lanewarden.kiosk;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.input.KeyCode;
-import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.station.EventFolder;
 
 /** Draws the screens of the line, the studio and the instrument, in every theme. */
@@ -148,15 +147,7 @@ final class KioskPictures {
 
   void play(int width, int height) throws Exception {
     Path temp = Files.createTempDirectory("pictures");
-    try (Booth booth =
-        new Booth(
-            temp,
-            width,
-            height,
-            (ledger, pdf, progress) -> {
-              progress.accept(new ReportMaker.Progress("Checks", 3, 4));
-              Files.writeString(pdf, "made");
-            })) {
+    try (Booth booth = new Booth(temp, width, height, Booth.REPORTS)) {
       String size = "-" + width + "x" + height;
       take(booth, "sign-in" + size);
       booth.type("wrong words");
@@ -201,10 +192,6 @@ final class KioskPictures {
       booth.settle();
       booth.scan("999");
       take(booth, "line-lost" + size);
-      booth.press(KeyCode.F8);
-      booth.press(KeyCode.ENTER);
-      take(booth, "report" + size);
-      booth.press(KeyCode.ESCAPE);
       booth.press(KeyCode.F9);
       take(booth, "sign-out" + size);
       booth.press(KeyCode.ESCAPE);

@@ -25,12 +25,13 @@ class KioskPicturesTest {
 
   /** What is drawn, in one go each. */
   enum Play {
-    LINE(20),
+    LINE(19),
     PROVING(6),
     CLAUSES(14),
     INSTRUMENT(8),
     PROTEST(14),
-    PEOPLE(8);
+    PEOPLE(8),
+    RECORDS(8);
 
     private final int screens;
 
@@ -45,6 +46,7 @@ class KioskPicturesTest {
         case CLAUSES -> new KioskPictures(book).playClauses(width, height);
         case INSTRUMENT -> new KioskPictures(book).playInstrument(width, height);
         case PEOPLE -> new PeoplePictures(book).play(width, height);
+        case RECORDS -> new RecordsPictures(book).play(width, height);
         case PROTEST -> new ProtestPictures(book).play(width, height);
       }
     }

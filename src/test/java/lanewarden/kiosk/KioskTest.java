@@ -44,7 +44,7 @@ class KioskTest {
                 try {
                   new Kiosk(
                           new Makers(
-                              (ledger, pdf, progress) -> {},
+                              Booth.REPORTS,
                               SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of))),
                           new Surroundings(
                               Clock.systemUTC(),

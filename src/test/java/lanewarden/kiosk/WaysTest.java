@@ -33,7 +33,7 @@ class WaysTest {
     Map<KeyCode, String> screens =
         Map.of(
             KeyCode.F1, "protest",
-            KeyCode.F8, "report-panel",
+            KeyCode.F8, "records",
             KeyCode.DELETE, "wire-panel",
             KeyCode.F10, "studio");
     for (Map.Entry<KeyCode, String> screen : screens.entrySet()) {
@@ -71,11 +71,11 @@ class WaysTest {
     assertTrue(booth.shows("chart-panel"));
     booth.press(KeyCode.INSERT);
     booth.press(KeyCode.F8);
-    assertTrue(booth.shows("report-panel"));
+    assertTrue(booth.shows("records"));
     booth.press(KeyCode.INSERT);
     booth.press(KeyCode.HOME);
     assertTrue(booth.shows("line"));
-    assertFalse(booth.shows("report-panel"));
+    assertFalse(booth.shows("records"));
   }
 
   @Test

@@ -2,26 +2,23 @@ package lanewarden.kiosk.audit;
 
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import lanewarden.audit.AuditReport;
+import lanewarden.audit.ReportEdition;
+import lanewarden.audit.press.Progress;
 
 /** Makes the audit report of a ledger. */
 @FunctionalInterface
 public interface ReportMaker {
 
   /**
-   * How far the making is.
-   *
-   * @param step what is being done
-   * @param done how much of it
-   * @param total how much there is, or 0 if that is not known yet
-   */
-  record Progress(String step, int done, int total) {}
-
-  /**
    * Makes the report. Called off the screen's thread; tells of its progress on its own.
    *
    * @param ledger the ledger's file, which may be open
    * @param pdf the file to write
+   * @param edition what stands in it, and who seals it
    * @throws Exception whatever keeps it from being made; the screen shows it
    */
-  void make(Path ledger, Path pdf, Consumer<Progress> progress) throws Exception;
+  AuditReport.Written make(
+      Path ledger, Path pdf, ReportEdition edition, Consumer<? super Progress> progress)
+      throws Exception;
 }

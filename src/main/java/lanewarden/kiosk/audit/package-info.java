@@ -1,4 +1,6 @@
-/** Making the audit report, with its progress. */
+/**
+ * The records of an event: reports made, ledgers verified, exported and brought in, slips found.
+ */
 @NullMarked
 package lanewarden.kiosk.audit;
 

@@ -15,8 +15,8 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import lanewarden.audit.slip.SlipRefused;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.Causes;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Trouble;
 
@@ -169,21 +169,12 @@ public final class SlipViewModel {
   }
 
   private void missed(Throwable thrown) {
-    Trouble missed = thrown instanceof SlipRefused refused ? of(refused) : Trouble.of(thrown);
+    Trouble missed = Causes.trouble(thrown);
     screen.execute(
         () -> {
           busy.set(false);
           trouble.set(Optional.of(missed));
           words.set(texts.of("slip.missed"));
         });
-  }
-
-  private static Trouble of(SlipRefused refused) {
-    return new Trouble(
-        refused.what(),
-        refused.why(),
-        refused.remedy(),
-        refused.code(),
-        Trouble.Kind.valueOf(refused.nature().name()));
   }
 }

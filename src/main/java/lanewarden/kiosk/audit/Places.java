@@ -1,0 +1,90 @@
+package lanewarden.kiosk.audit;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import lanewarden.station.EventFolder;
+
+/**
+ * The files and folders that somebody named, or left to the program to name.
+ *
+ * @param folder where everything lies that is not named with its whole path
+ */
+record Places(EventFolder folder) {
+
+  /**
+   * What was typed, as a path.
+   *
+   * @throws NoSuchFileException if nothing can be called so
+   */
+  Path at(String typed) throws NoSuchFileException {
+    try {
+      return folder.path().resolve(typed.strip()).toAbsolutePath().normalize();
+    } catch (InvalidPathException e) {
+      throw new NoSuchFileException(typed);
+    }
+  }
+
+  /** Something that is there. */
+  Path there(String typed) throws IOException {
+    Path path = at(typed);
+    if (!Files.exists(path)) {
+      throw new NoSuchFileException(path.toString());
+    }
+    return path;
+  }
+
+  /** A ledger that is there: the event's own where nothing was typed. */
+  Path ledger(String typed) throws IOException {
+    return typed.isBlank() ? folder.ledger() : there(typed);
+  }
+
+  /** A place for something new, in a folder that is there; named by us where nothing was typed. */
+  Path fresh(String typed, String usual) throws IOException {
+    Path path = typed.isBlank() ? free(usual) : at(typed);
+    Path around = path.getParent();
+    if (around == null || !Files.isDirectory(around)) {
+      throw new NoSuchFileException(String.valueOf(around));
+    }
+    if (Files.exists(path)) {
+      throw new FileAlreadyExistsException(path.toString());
+    }
+    return path;
+  }
+
+  /** The usual name, or the first one like it that is not taken. */
+  private Path free(String usual) throws NoSuchFileException {
+    Path path = at(usual);
+    for (int next = 2; Files.exists(path); next++) {
+      path = at(usual + "-" + next);
+    }
+    return path;
+  }
+
+  /** Several heads, with anything between them that cannot stand in one. */
+  static List<String> heads(String typed) {
+    return split(typed, "[\\s,;]+");
+  }
+
+  /** Several ledgers, which must be there, with semicolons between them. */
+  List<Path> ledgers(String typed) throws IOException {
+    List<Path> all = new ArrayList<>();
+    for (String one : split(typed, ";")) {
+      all.add(there(one));
+    }
+    return all;
+  }
+
+  private static List<String> split(String typed, String between) {
+    return Arrays.stream(typed.split(between, -1))
+        .map(String::strip)
+        .filter(one -> !one.isEmpty())
+        .toList();
+  }
+}

@@ -1,0 +1,55 @@
+package lanewarden.kiosk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import javafx.scene.input.KeyCode;
+
+/** Draws the records: what can be done, what is asked, and how it ends. */
+final class RecordsPictures {
+  private final Sketchbook book;
+
+  RecordsPictures(Sketchbook book) {
+    this.book = book;
+  }
+
+  void play(int width, int height) throws Exception {
+    Path temp = Files.createTempDirectory("pictures");
+    String size = "-" + width + "x" + height;
+    try (Booth booth = new Booth(temp, width, height, Booth.REPORTS)) {
+      booth.press(KeyCode.F8);
+      book.take(booth, "records" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.signIn();
+      booth.scan("102");
+      booth.shoot("300.1 ft/s", "301.4 ft/s");
+      booth.press(KeyCode.F3);
+      booth.type("2");
+      booth.press(KeyCode.ENTER);
+      booth.shoot("300.6 ft/s", "299.9 ft/s");
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.F8);
+      booth.type("1");
+      book.take(booth, "records-report" + size);
+      RecordsScreenTest.answer(booth, "", "2", "1");
+      RecordsScreenTest.answer(booth, "four grey geese");
+      book.take(booth, "records-seal-wrong" + size);
+      RecordsScreenTest.answer(booth, BoothEvent.ORGANIZER_PASSPHRASE);
+      book.take(booth, "records-reported" + size);
+      booth.press(KeyCode.F3);
+      book.take(booth, "records-verify" + size);
+      RecordsScreenTest.answer(booth, "7-0123456789ab");
+      book.take(booth, "records-unsound" + size);
+      booth.press(KeyCode.F6);
+      book.take(booth, "records-witness" + size);
+      booth.press(KeyCode.ESCAPE);
+      Files.copy(
+          Path.of("config/station.toml"),
+          booth.folder.path().resolve("station.toml"),
+          StandardCopyOption.REPLACE_EXISTING);
+      booth.press(KeyCode.F9);
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "records-accuracy" + size);
+    }
+  }
+}
