@@ -52,6 +52,6 @@ public record AuditSummary(
 
   /** The findings where the ledger contradicts its own rules. */
   public List<Finding> contradictions() {
-    return findings.stream().filter(f -> f.kind().isContradiction()).toList();
+    return findings.stream().filter(Finding::isContradiction).toList();
   }
 }

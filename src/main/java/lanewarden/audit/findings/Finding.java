@@ -26,6 +26,16 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     return new Finding(kind, List.of(entries), words);
   }
 
+  /** Whether the ledger contradicts its own rules here. */
+  public boolean isContradiction() {
+    return kind.isContradiction();
+  }
+
+  /** The heading over findings of its sort. */
+  public String heading() {
+    return kind.heading();
+  }
+
   /** The sorts of findings, the gravest first. */
   public enum Kind {
     /** An entry whose body does not say what its kind demands, or speaks of what is not there. */

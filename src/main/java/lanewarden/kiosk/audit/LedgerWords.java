@@ -108,7 +108,7 @@ record LedgerWords(Texts texts) {
   }
 
   private void tell(List<Finding> findings, Ending.Lines lines) {
-    boolean follows = findings.stream().noneMatch(one -> one.kind().isContradiction());
+    boolean follows = findings.stream().noneMatch(Finding::isContradiction);
     if (follows) {
       lines.good(texts.of("records.told.no-contradiction"));
     }
@@ -117,8 +117,8 @@ record LedgerWords(Texts texts) {
     }
     for (Finding finding : findings) {
       String words =
-          texts.of("records.told.finding", finding.kind().heading(), finding.words(), of(finding));
-      if (finding.kind().isContradiction()) {
+          texts.of("records.told.finding", finding.heading(), finding.words(), of(finding));
+      if (finding.isContradiction()) {
         lines.wrong(words);
       } else {
         lines.open(words);
