@@ -175,7 +175,7 @@ class RecordsProofTest {
     assertTrue(
         Booth.call(() -> booth.front.official().lookup("#errand-f6").isDisabled()),
         "nobody is on duty to sign");
-    assertTrue(booth.text("errand-f6").contains("once an official is on duty"));
+    assertTrue(booth.text("errand-f6").contains("needs an official on duty"));
     booth.press(KeyCode.ESCAPE);
     booth.signIn();
     records(KeyCode.F6);
