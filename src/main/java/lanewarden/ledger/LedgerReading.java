@@ -12,7 +12,7 @@ final class LedgerReading {
   private LedgerReading() {}
 
   static void read(Path file, Head until, Consumer<? super Entry> reader) throws LedgerException {
-    RowExaminer examiner = new RowExaminer(new KeyDirectory());
+    RowExaminer examiner = RowExaminer.ofVerified();
     Sha256 link = Sha256.none();
     try (LedgerFile opened = LedgerFile.open(file, WHAT);
         RowBatches rows = opened.rows()) {

@@ -15,9 +15,20 @@ final class RowExaminer {
   private final MessageDigest digest = Sha256.digest();
   private final PayloadText payloads = new PayloadText();
   private final KeyDirectory keys;
+  private final boolean signatures;
 
   RowExaminer(KeyDirectory keys) {
+    this(keys, true);
+  }
+
+  private RowExaminer(KeyDirectory keys, boolean signatures) {
     this.keys = keys;
+    this.signatures = signatures;
+  }
+
+  /** For rows whose signatures were checked before: by far the longest part is left out. */
+  static RowExaminer ofVerified() {
+    return new RowExaminer(new KeyDirectory(), false);
   }
 
   List<Finding> examine(List<Row> rows) {
@@ -90,7 +101,7 @@ final class RowExaminer {
     try {
       payload = payloads.read(parts.payload());
     } catch (Malformed malformed) {
-      if (keys.check(parts) == Signature.BAD) {
+      if (check(parts) == Signature.BAD) {
         faults.add(badSignature(row.sequence()));
       }
       throw malformed;
@@ -108,7 +119,11 @@ final class RowExaminer {
           fault(row, Kind.COLUMNS_DISAGREE, "signs another previous hash than stands beside it"));
     }
     Entry entry = new Entry(jws, hash, parts.signer(), payload);
-    return new Finding(row, hash, entry, keys.check(parts), faults);
+    return new Finding(row, hash, entry, check(parts), faults);
+  }
+
+  private Signature check(Jws parts) {
+    return signatures ? keys.check(parts) : Signature.UNCHECKED;
   }
 
   static LedgerFault badSignature(long sequence) {
