@@ -3,11 +3,14 @@ package lanewarden.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lanewarden.audit.findings.Evidence;
 import lanewarden.audit.wording.Cell;
 import lanewarden.audit.wording.CheckRow;
+import lanewarden.audit.wording.ProtestSheet;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Protest;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Division;
@@ -28,7 +31,11 @@ final class CheckTable {
           "readings that count",
           "passes up to",
           "passes up to (unit)",
-          "in question");
+          "in question",
+          "recheck of protest",
+          "protest",
+          "counts",
+          "corrected by entry");
 
   private static final List<String> MORE =
       List.of(
@@ -80,7 +87,44 @@ final class CheckTable {
             verdict.map(given -> String.valueOf(given.sequence())).orElse(""),
             String.valueOf(check.shots().stream().filter(TakenShot::isSettled).count())),
         Cell.quantity(fastest(check).orElse(null)),
-        List.of(check.inQuestion() ? "yes" : ""));
+        List.of(
+            check.inQuestion() ? "yes" : "",
+            opened.protest() == null ? "" : String.valueOf(opened.protest()),
+            disputes(check),
+            counts(check),
+            corrections(check)));
+  }
+
+  /** The protests against this check. */
+  private String disputes(Check check) {
+    return evidence.standing().docket().protestsOf(check.number()).stream()
+        .filter(protest -> protest.fact().check() == check.number())
+        .map(protest -> String.valueOf(protest.number()))
+        .collect(Collectors.joining(" "));
+  }
+
+  /**
+   * Whether its outcome counts: yes, no, or no with the check that counts in its place. A recheck
+   * counts only by a ruling.
+   */
+  private String counts(Check check) {
+    Optional<Long> instead = ProtestSheet.instead(evidence.standing(), check);
+    if (instead.isPresent()) {
+      return "no: check " + instead.get() + " does";
+    }
+    boolean waits =
+        check.opened().protest() != null
+            && evidence.standing().docket().protestsOf(check.number()).stream()
+                .allMatch(Protest::isOpen);
+    return check.inQuestion() || waits || check.outcome().isEmpty() ? "no" : "yes";
+  }
+
+  /** The confirmed corrections of this check. */
+  private String corrections(Check check) {
+    return evidence.standing().docket().correctionsOf(check.number()).stream()
+        .filter(correction -> !correction.isOpen())
+        .map(correction -> String.valueOf(correction.number()))
+        .collect(Collectors.joining(" "));
   }
 
   /** The fastest speed that keeps the limit of this bow and arrow, where a limit applies. */

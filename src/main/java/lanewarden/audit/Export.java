@@ -66,8 +66,9 @@ public final class Export {
   }
 
   /**
-   * The same without names, contact data and words of people: the two tables alone, since the
-   * signed bytes of an entry hold names and prove nothing when they are changed.
+   * The same for everybody: the table of checks alone, with bibs and outcomes, without names,
+   * contact data, single readings and words of people. The signed bytes of an entry hold names, and
+   * prove nothing when they are changed.
    */
   public AuditSummary forThePublic(Path ledger, Path folder, Consumer<? super Progress> progress)
       throws LedgerException, IOException {
@@ -86,8 +87,8 @@ public final class Export {
       announcer.say("Writing the tables", READ);
       Edition edition = new Edition(whole, officials(verification));
       table(target, CHECKS, new CheckTable(evidence, edition).rows());
-      table(target, READINGS, new ReadingTable(evidence, edition).rows());
       if (whole) {
+        table(target, READINGS, new ReadingTable(evidence).rows());
         try (OutputStream out = target.file(VERIFIER)) {
           out.write(VerifierPage.html().getBytes(StandardCharsets.UTF_8));
         }

@@ -139,6 +139,13 @@ final class PageWriter {
     }
     figures.add(figure("– without a verdict", summary.withoutVerdict()));
     figures.add(figure("○ in question, counting for nothing", summary.inQuestion()));
+    for (Outcome outcome : Outcome.values()) {
+      OutcomeMark mark = OutcomeMark.of(outcome);
+      figures.add(
+          figure(
+              "Competitors who ended " + mark.shape() + " " + mark.word() + ", by what counts",
+              evidence.standing().competitorsWith(outcome)));
+    }
     figures.add(figure("Contradictions found", summary.contradictions().size()));
     figures.add(figure("To look at", summary.findings().size() - summary.contradictions().size()));
     return figures;

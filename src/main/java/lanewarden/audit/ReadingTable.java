@@ -23,10 +23,7 @@ final class ReadingTable {
           "speed",
           "speed (unit)",
           "counts",
-          "source");
-
-  private static final List<String> MORE =
-      List.of(
+          "source",
           "name",
           "standard uncertainty",
           "standard uncertainty (unit)",
@@ -41,29 +38,24 @@ final class ReadingTable {
           "second speed (unit)");
 
   private final Evidence evidence;
-  private final Edition edition;
 
-  ReadingTable(Evidence evidence, Edition edition) {
+  ReadingTable(Evidence evidence) {
     this.evidence = evidence;
-    this.edition = edition;
   }
 
   /** The rows, headings first. */
   List<List<String>> rows() {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(edition.whole() ? Cell.row(HEADINGS, MORE) : HEADINGS);
+    rows.add(HEADINGS);
     for (Check check : evidence.standing().checks()) {
       for (TakenShot shot : check.shots()) {
-        rows.add(
-            edition.whole()
-                ? Cell.row(forEverybody(check, shot), personal(check, shot))
-                : forEverybody(check, shot));
+        rows.add(Cell.row(taken(check, shot), told(check, shot)));
       }
     }
     return rows;
   }
 
-  private static List<String> forEverybody(Check check, TakenShot shot) {
+  private static List<String> taken(Check check, TakenShot shot) {
     Fact.ReadingTaken reading = shot.reading();
     return Cell.row(
         List.of(
@@ -87,7 +79,7 @@ final class ReadingTable {
     return shot.isSettled() ? "yes" : "in doubt";
   }
 
-  private static List<String> personal(Check check, TakenShot shot) {
+  private static List<String> told(Check check, TakenShot shot) {
     Fact.ReadingTaken reading = shot.reading();
     Fact.@Nullable ReadingVoided voided = shot.voided();
     Fact.@Nullable ReadingKept kept = shot.kept();

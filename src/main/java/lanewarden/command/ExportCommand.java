@@ -18,8 +18,8 @@ import picocli.CommandLine.Parameters;
       "Write a ledger into a new folder for other programs: entries.jsonl (every entry with its"
           + " signature), checks.csv and readings.csv, and verify.html, a page that verifies the"
           + " entries in any current browser, without a network.",
-      "With --public only the two tables, without names: bib and outcome only. The signed entries"
-          + " hold names, and cannot be changed without breaking their signatures.",
+      "With --public only checks.csv, without names and readings: bib and outcome only. The signed"
+          + " entries hold names, and cannot be changed without breaking their signatures.",
       "Exit code 3 if the ledger is not sound; what can be read of it is written all the same."
     })
 final class ExportCommand implements Callable<Integer> {

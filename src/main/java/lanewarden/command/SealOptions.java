@@ -64,11 +64,14 @@ final class SealOptions {
 
   /** Who is asked for a time-stamp of a seal. */
   Optional<TimeStampAuthority> authority(EventFolder event, Workplace workplace) throws Exception {
+    if (!seal) {
+      return Optional.empty();
+    }
     Optional<String> url = authority;
-    if (url.isEmpty() && event.isMade()) {
+    if (url.isEmpty() && event.hasSettings()) {
       url = event.settings().timeStamp();
     }
-    if (!seal || url.isEmpty()) {
+    if (url.isEmpty()) {
       return Optional.empty();
     }
     try {

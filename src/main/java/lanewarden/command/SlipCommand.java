@@ -155,7 +155,7 @@ final class SlipCommand implements Callable<Integer> {
 
   private static String whyNot(SlipSearch.Found found) {
     return found.troubles().isEmpty()
-        ? "it was corrected after the slip was printed"
+        ? "what counts was changed after the slip was printed"
         : "the slip and this ledger do not fit together";
   }
 

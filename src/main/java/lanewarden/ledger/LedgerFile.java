@@ -9,14 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /**
  * A ledger file opened for reading, beside a writer if there is one.
  *
- * <p>Where the database cannot work in the file's own folder, as on a write-protected stick, it
- * reads a copy in the system's temporary folder. Owned by one thread at a time.
+ * <p>Where the database cannot work in the file's own folder, as on a write-protected stick or a
+ * full disk, it reads a copy in the system's temporary folder. Owned by one thread at a time.
  */
 final class LedgerFile implements AutoCloseable {
   private final Path file;
@@ -67,8 +66,11 @@ final class LedgerFile implements AutoCloseable {
     if (!(failed instanceof SQLiteException sqlite)) {
       return false;
     }
-    SQLiteErrorCode code = sqlite.getResultCode();
-    return code.name().startsWith("SQLITE_CANTOPEN") || code.name().startsWith("SQLITE_READONLY");
+    String code = sqlite.getResultCode().name();
+    // The last is what a reader meets on a full disk: it cannot make its index of the log
+    return code.startsWith("SQLITE_CANTOPEN")
+        || code.startsWith("SQLITE_READONLY")
+        || code.startsWith("SQLITE_IOERR_SHM");
   }
 
   private static LedgerFile inCopy(Path file, String what) throws LedgerException {
@@ -102,8 +104,9 @@ final class LedgerFile implements AutoCloseable {
       throw new LedgerException(
           "LEDGER-NEWER",
           what,
-          file + " has format " + format + "; this Lanewarden knows " + Schema.FORMAT + ".",
-          "Use the newer Lanewarden that wrote it.");
+          file + " says it has format " + format + "; this Lanewarden knows " + Schema.FORMAT + ".",
+          "Use the newer Lanewarden that wrote it. If none did, somebody changed that number: keep"
+              + " the file for evidence, and verify an export or a copy made earlier.");
     }
     if (format != Schema.FORMAT || !schema.hasTable(connection)) {
       throw FileHeader.foreign(file, what, "its table is not the one of format 1");

@@ -1,5 +1,6 @@
 package lanewarden.ledger;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
@@ -33,13 +34,7 @@ final class StorageFault {
               "The disk that holds " + file + " is full.",
               "Make room on it (move films, pictures or old events away), then try again.",
               error);
-      case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH ->
-          new LedgerException(
-              "LEDGER-READ-ONLY",
-              what,
-              file + " or its folder may only be read.",
-              "Release the medium's write protection, or have its owner allow writing.",
-              error);
+      case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> readOnly(file, what, error);
       case SQLITE_BUSY, SQLITE_LOCKED ->
           new LedgerException(
               "LEDGER-BUSY",
@@ -48,12 +43,14 @@ final class StorageFault {
               "Close database browsers, copy or backup programs that use it, then try again.",
               error);
       case SQLITE_CANTOPEN ->
-          new LedgerException(
-              "LEDGER-CANNOT-OPEN",
-              what,
-              file + " or a file beside it cannot be opened or made.",
-              "Check that the folder exists, may be written to, and its medium is plugged in.",
-              error);
+          isProtected(file)
+              ? readOnly(file, what, error)
+              : new LedgerException(
+                  "LEDGER-CANNOT-OPEN",
+                  what,
+                  file + " or a file beside it cannot be opened or made.",
+                  "Check that the folder exists, may be written to, and its medium is plugged in.",
+                  error);
       case SQLITE_IOERR ->
           new LedgerException(
               "LEDGER-IO",
@@ -71,6 +68,20 @@ final class StorageFault {
               "Note the code and this text, then open the ledger again.",
               error);
     };
+  }
+
+  private static boolean isProtected(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    return folder != null && Files.isDirectory(folder) && !Files.isWritable(folder);
+  }
+
+  private static LedgerException readOnly(Path file, String what, SQLException error) {
+    return new LedgerException(
+        "LEDGER-READ-ONLY",
+        what,
+        file + " or its folder may only be read.",
+        "Release the medium's write protection, or have its owner allow writing.",
+        error);
   }
 
   private static LedgerException damaged(Path file, String what, SQLException error) {

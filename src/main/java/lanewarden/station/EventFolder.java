@@ -71,6 +71,11 @@ public record EventFolder(Path path) {
     return Files.isRegularFile(ledger());
   }
 
+  /** Whether there are settings: a ledger that was handed on lies alone. */
+  public boolean hasSettings() {
+    return Files.isRegularFile(path.resolve(SETTINGS));
+  }
+
   /** The station's settings, as the file says now. */
   public StationSettings settings() throws StationException {
     return read(SETTINGS, StationSettings::read);

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -88,6 +89,21 @@ class ExportImportTest extends PracticeRun {
     assertTrue(refused.results().contains("Entries 4 to 5 are missing."), refused.toString());
     assertTrue(refused.results().contains("sound    NO: 2 faults"), refused.toString());
     assertFalse(Files.exists(copy));
+  }
+
+  @Test
+  void ofALedgerThatLiesAloneAReportCanBeMadeOfBothEditions() throws Exception {
+    export();
+    Path alone = Files.createDirectory(out.resolveSibling("alone"));
+    Typed imported = new Typed().run("import", entries.toString(), "--out", alone.toString());
+    assertEquals(0, imported.code(), imported.toString());
+    for (String edition : List.of("--json", "--public")) {
+      Typed report = new Typed().run("report", alone.toString(), edition);
+      assertEquals(0, report.code(), report.toString());
+    }
+    EventFolder folder = new EventFolder(alone);
+    assertTrue(Files.exists(folder.report()));
+    assertTrue(Files.exists(folder.publicReport()));
   }
 
   @Test

@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.stage.Stage;
-import lanewarden.audit.Slips;
+import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;

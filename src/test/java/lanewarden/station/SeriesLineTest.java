@@ -177,8 +177,7 @@ class SeriesLineTest {
 
   private void assertEveryReadingFollowsFromItsBytes() throws Exception {
     AuditSummary audit =
-        new Export(SignedPapers::of)
-            .forThePublic(event.ledger(), here.resolve("tables"), progress -> {});
+        new Export(SignedPapers::of).whole(event.ledger(), here.resolve("tables"), progress -> {});
     assertEquals(List.of(), audit.contradictions());
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.audit.wording.CheckRow;
 import lanewarden.audit.wording.OutcomeMark;
+import lanewarden.audit.wording.ProtestSheet;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Check;
 import lanewarden.journal.FactRefused;
@@ -28,7 +29,7 @@ public final class SlipSearch {
   private final SlipText slip;
   private final Standing standing = new Standing();
   private final List<String> troubles = new ArrayList<>();
-  private @Nullable Check then;
+  private @Nullable String then;
 
   private SlipSearch(SlipText slip) {
     this.slip = slip;
@@ -107,7 +108,7 @@ public final class SlipSearch {
       troubles.add(String.valueOf(e.getMessage()));
     }
     if (examined.entry().sequence() == slip.head().sequence()) {
-      then = check().orElse(null);
+      then = check().map(this::words).orElse(null);
     }
   }
 
@@ -132,13 +133,25 @@ public final class SlipSearch {
     return new Found(
         slip.check(),
         now.map(c -> c.opened().bib()),
-        Optional.ofNullable(then).map(SlipSearch::words),
-        now.map(SlipSearch::words),
+        Optional.ofNullable(then),
+        now.map(this::words),
         troubles);
   }
 
-  /** The outcome as a slip prints it, with its reason: a corrected reading is a change too. */
-  private static String words(Check check) {
-    return OutcomeMark.of(check).word() + " (" + CheckRow.reason(check) + ")";
+  /**
+   * What a slip prints that may change later: whose check it is, its outcome with the reason, and
+   * which check counts in its place by a judge's ruling.
+   */
+  private String words(Check check) {
+    Optional<Long> instead = ProtestSheet.instead(standing, check);
+    OutcomeMark mark = OutcomeMark.of(check);
+    return (instead.isPresent() ? mark.overruled() : mark).word()
+        + " ("
+        + CheckRow.reason(check)
+        + "), bib "
+        + check.opened().bib()
+        + ", "
+        + check.opened().division()
+        + instead.map(counts -> "; check " + counts + " counts").orElse("");
   }
 }

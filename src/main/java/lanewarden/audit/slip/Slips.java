@@ -155,7 +155,9 @@ public final class Slips {
         evidence.division(check).map(d -> d.code() + " " + d.name()).orElse(row.division()),
         row.attempt(),
         row.number(),
-        row.outcome(),
+        ProtestSheet.instead(evidence.standing(), check).isPresent()
+            ? row.outcome().overruled()
+            : row.outcome(),
         row.reason(),
         row.follows(),
         check.inQuestion(),

@@ -182,8 +182,15 @@ public record CheckRow(
         .orElse("no verdict yet");
   }
 
-  /** What was signed to follow the verdict that stands; blank where nothing was. */
+  /**
+   * What follows the verdict that stands: what was signed with it, or for a recheck the ruling on
+   * its protest; blank where nothing does.
+   */
   public static String follows(Check check) {
+    Long protest = check.opened().protest();
+    if (protest != null) {
+      return check.outcome().isPresent() ? "a judge's ruling on protest " + protest : "";
+    }
     return check.verdict().flatMap(Check.GivenVerdict::followsInWords).orElse("");
   }
 

@@ -29,6 +29,11 @@ public record OutcomeMark(String shape, String word, String style) {
     return new OutcomeMark("–", check.isClosed() ? "ended without verdict" : "running", "open");
   }
 
+  /** The mark of a check in whose place another counts: hollow, and said first. */
+  public OutcomeMark overruled() {
+    return new OutcomeMark("○", "overruled (" + word + ")", "open");
+  }
+
   /** The mark of an outcome. */
   public static OutcomeMark of(Outcome outcome) {
     return switch (outcome) {
