@@ -29,6 +29,7 @@ final class DocketStanding {
   private final Map<Long, Set<String>> signers = new HashMap<>();
   private final Map<Long, Long> standing = new HashMap<>();
   private final Set<String> judges = new HashSet<>();
+  private final KeyHolders holders = new KeyHolders();
   private @Nullable String organizer;
 
   /**
@@ -40,15 +41,20 @@ final class DocketStanding {
     this.rules = rules;
   }
 
-  /** Takes an entry that holds no fact: an enrolment may make a judge. */
+  /** Takes an entry that holds no fact: an enrolment says whose a key is, and may make a judge. */
   void note(Entry entry) {
     if (entry.sequence() == 1) {
       organizer = entry.signer();
     }
     Enrolled.of(entry)
-        .filter(Enrolled::isJudge)
-        .filter(judge -> entry.signer().equals(organizer))
-        .ifPresent(judge -> judges.add(judge.thumbprint()));
+        .filter(enrolled -> entry.signer().equals(organizer))
+        .ifPresent(
+            enrolled -> {
+              holders.note(enrolled);
+              if (enrolled.isJudge()) {
+                judges.add(enrolled.thumbprint());
+              }
+            });
   }
 
   /** Notes who signed for a check: that person does not rule on it. */
@@ -160,7 +166,7 @@ final class DocketStanding {
     if (!judges.contains(signer)) {
       return Optional.of(Objection.NO_JUDGE);
     }
-    if (all.stream().anyMatch(c -> signers.getOrDefault(c, Set.of()).contains(signer))) {
+    if (all.stream().anyMatch(check -> hasSignedFor(check, signer))) {
       return Optional.of(Objection.OWN_CHECK);
     }
     if (!protest.isOpen()) {
@@ -180,8 +186,14 @@ final class DocketStanding {
         : Optional.empty();
   }
 
+  /** With this key or another one. */
+  private boolean hasSignedFor(long check, String signer) {
+    return signers.getOrDefault(check, Set.of()).stream()
+        .anyMatch(key -> holders.areOne(key, signer));
+  }
+
   private Optional<Objection> objection(Correction correction, String signer) {
-    if (correction.signer().equals(signer)) {
+    if (holders.areOne(correction.signer(), signer)) {
       return Optional.of(Objection.SAME_PERSON);
     }
     return correction.isOpen()

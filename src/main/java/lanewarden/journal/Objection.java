@@ -20,7 +20,8 @@ public enum Objection {
   /** Who dismisses a protest lets the check in dispute stand. */
   DISMISSED("it dismisses the protest, and yet lets another check stand"),
   /** A correction needs two persons. */
-  SAME_PERSON("it is signed with the key that made the correction"),
+  SAME_PERSON(
+      "it is signed by the person who made the correction, with the same key or another of theirs"),
   /** A correction is confirmed once. */
   CONFIRMED_ALREADY("it had been confirmed before"),
   /** Bytes of an instrument are evidence. */

@@ -81,7 +81,7 @@ class VerifierDocketTest extends PageInBrowser {
     Told told = verified();
     assertEquals(List.of(), told.findings());
     assertEquals(
-        "✓1 protest or correction: each ruled by a judge, or confirmed with a second key; told"
+        "✓1 protest or correction: each ruled by a judge, or confirmed by a second person; told"
             + " below.",
         told.answers().get(2));
     assertEquals(
@@ -136,6 +136,24 @@ class VerifierDocketTest extends PageInBrowser {
   }
 
   @Test
+  void aSecondKeyOfTheSamePersonCountsForNothing() throws Exception {
+    long check = over();
+    long protest = file(check);
+    long made = ledger.say(CorrectionMade.ofDivision(check, "OC", "as entered"));
+    SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.JUDGE);
+    long ruling = rule(second, protest, Answer.DISMISSED, check);
+    long confirmed = ledger.sayAs(second, new CorrectionConfirmed(made));
+    String name = ScriptedLedger.OFFICIAL;
+    assertEquals(
+        List.of(
+            "Entry %d: the ruling has no effect: %s signed something of check %d."
+                .formatted(ruling, name, check),
+            "Entry %d: the confirmation has no effect: %s made correction %d, and nobody confirms their own."
+                .formatted(confirmed, name, made)),
+        verified().findings());
+  }
+
+  @Test
   void aCorrectionNeedsASecondSignerAndATypedReading() throws Exception {
     long check = over();
     long measured = ledger.now().shots().get(0).sequence();
@@ -169,9 +187,9 @@ class VerifierDocketTest extends PageInBrowser {
     assertEquals(
         "?3 protests and corrections: 2 without effect yet; told below.", told.answers().get(2));
     assertEquals(
-        "Correction %d of the division of check %d, made by Ottoline Vantreese. From LB to OC, confirmed with another key by Wim Ezra (entry %d)."
+        "Correction %d of the division of check %d, made by Ottoline Vantreese. From LB to OC, confirmed by Wim Ezra (entry %d)."
             .formatted(made, check, by),
         cases().get(2));
-    assertTrue(cases().get(0).endsWith("Nobody with another key confirmed it: it has no effect."));
+    assertTrue(cases().get(0).endsWith("No second person confirmed it: it has no effect."));
   }
 }

@@ -113,9 +113,7 @@ final class FullDay {
             line.station(),
             event,
             Optional.empty(),
-            new Makers(
-                (ledger, pdf, progress) -> {},
-                SlipMaker.of(new Slips(here().clock(), SignedPapers::of))),
+            new Makers(Booth.REPORTS, SlipMaker.of(new Slips(here().clock(), SignedPapers::of))),
             new Front.Windows() {
               @Override
               public void turnBoard() {

@@ -1,11 +1,36 @@
 // The entries in their order: sequence, links, station, and who may sign.
 
+/** Which keys are one person's: those enrolled under one name, and the names of one key. */
+class Holders {
+  constructor() {
+    this.byKey = new Map();
+    this.byName = new Map();
+    this.known = 0;
+  }
+
+  note(key, name) {
+    const named = this.byName.get(name);
+    const holder = this.byKey.get(key) ?? named ?? this.known++;
+    this.byKey.set(key, holder);
+    this.byName.set(name, holder);
+    if (named !== undefined && named !== holder) {
+      [this.byKey, this.byName].forEach((all) => all.forEach((one, each) => one === named && all.set(each, holder)));
+    }
+  }
+
+  /** Whether one person holds both. */
+  areOne(key, other) {
+    return key === other || (this.byKey.has(key) && this.byKey.get(key) === this.byKey.get(other));
+  }
+}
+
 class Chain {
   constructor() {
     this.faults = [];
     this.findings = [];
     this.officials = new Map();
     this.judges = new Set();
+    this.holders = new Holders();
     this.keys = new Map();
     this.hashes = new Map();
     this.kinds = new Map();
@@ -145,6 +170,7 @@ class Chain {
       } else if (this.maySign(entry.names.thumbprint)) {
         this.fault(seq, `Entry ${seq} enrols a key that may sign already.`);
       } else {
+        this.holders.note(entry.names.thumbprint, body.name);
         this.officials.set(entry.names.thumbprint, { name: body.name, role: body.role, enrolled: true, since: seq });
         if (body.role === "judge") {
           this.judges.add(entry.names.thumbprint);

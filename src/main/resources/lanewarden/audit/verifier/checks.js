@@ -141,7 +141,7 @@ class Checks {
     return against !== undefined;
   }
 
-  /** A correction takes effect when another key than the one that made it confirms it. */
+  /** A correction takes effect when another person than the one who made it confirms it. */
   "on correction-confirmed"(entry, body) {
     const made = this.docket.correction(body.correction);
     const check = this.check(made.check);

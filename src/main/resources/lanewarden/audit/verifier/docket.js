@@ -57,7 +57,7 @@ class Docket {
   against(protest, body, signer) {
     const all = [protest.check, ...protest.rechecks];
     const other = body.stands !== protest.check;
-    const own = all.find((one) => this.signers.get(one)?.has(signer));
+    const own = all.find((one) => [...(this.signers.get(one) ?? [])].some((key) => this.chain.holders.areOne(key, signer)));
     if (!this.chain.judges.has(signer)) {
       return `${this.name(signer)} was not enrolled as a judge`;
     }
@@ -125,7 +125,7 @@ class Docket {
     const [before, after] = this.change(made, check);
     const measured = made.what === "reading" && !check.shots.some((one) => one.seq === made.reading && one.typed);
     const against =
-      made.signer === entry.signer
+      this.chain.holders.areOne(made.signer, entry.signer)
         ? `${this.name(entry.signer)} made correction ${made.number}, and nobody confirms their own`
         : made.confirmed !== undefined
           ? `it had been confirmed by entry ${made.confirmed.entry}`
@@ -171,8 +171,8 @@ class Docket {
     const corrections = [...this.corrections.values()].map((one) => {
       const end =
         one.confirmed === undefined
-          ? "Nobody with another key confirmed it: it has no effect."
-          : `From ${one.confirmed.before} to ${one.confirmed.after}, confirmed with another key by ${one.confirmed.by} (entry ${one.confirmed.entry}).`;
+          ? "No second person confirmed it: it has no effect."
+          : `From ${one.confirmed.before} to ${one.confirmed.after}, confirmed by ${one.confirmed.by} (entry ${one.confirmed.entry}).`;
       return { entry: one.number, words: `correction ${one.number} of the ${one.what} of check ${one.check}, made by ${one.by}. ${end}`, open: one.confirmed === undefined };
     });
     return [...protests, ...corrections].map((one) => ({ ...one, words: one.words[0].toUpperCase() + one.words.slice(1) }));

@@ -114,7 +114,7 @@ function onDocket() {
   }
   const open = all.filter((one) => one.open).length;
   const many = count(all.length, "protest or correction", "protests and corrections");
-  return [answer(open === 0 ? "good" : "open", `${many}:`, open === 0 ? "each ruled by a judge, or confirmed with a second key; told below." : `${open} without effect yet; told below.`)];
+  return [answer(open === 0 ? "good" : "open", `${many}:`, open === 0 ? "each ruled by a judge, or confirmed by a second person; told below." : `${open} without effect yet; told below.`)];
 }
 
 function showAnswers() {

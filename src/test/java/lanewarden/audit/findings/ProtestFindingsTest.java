@@ -245,9 +245,30 @@ class ProtestFindingsTest {
     long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
     ledger.say(new ProtestFact.CorrectionConfirmed(made));
     assertEquals(List.of(Kind.CORRECTION), contradictions());
-    assertTrue(only(Kind.CORRECTION).contains("the key that made the correction"));
+    assertTrue(only(Kind.CORRECTION).contains("by the person who made the correction"));
     assertTrue(only(Kind.CORRECTION_OPEN).endsWith("It has no effect."));
     assertEquals(1, ledger.standing().checksOf("401").size());
+  }
+
+  @Test
+  void whoGotASecondKeyDoesNotConfirmTheirOwnCorrectionWithIt() throws Exception {
+    long check = over();
+    long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.OFFICIAL);
+    ledger.sayAs(second, new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(Kind.CORRECTION), contradictions());
+    assertTrue(only(Kind.CORRECTION).contains("with the same key or another of theirs"));
+    assertEquals(1, ledger.standing().checksOf("401").size());
+  }
+
+  @Test
+  void whoGotASecondKeyDoesNotRuleOnTheirOwnCheckWithIt() throws Exception {
+    long check = over();
+    long protest = file(check);
+    SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.JUDGE);
+    rule(second, protest, Answer.DISMISSED, check);
+    assertEquals(List.of(Kind.RULING), contradictions());
+    assertTrue(only(Kind.RULING).contains("signed for the check in dispute"), only(Kind.RULING));
   }
 
   @Test

@@ -1,0 +1,51 @@
+package lanewarden.journal;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.security.SecureRandom;
+import lanewarden.ledger.Enrolled;
+import lanewarden.ledger.Role;
+import lanewarden.ledger.SigningKey;
+import org.junit.jupiter.api.Test;
+
+class KeyHoldersTest {
+  private final KeyHolders holders = new KeyHolders();
+  private final SigningKey lost = SigningKey.generate(new SecureRandom());
+  private final SigningKey fresh = SigningKey.generate(new SecureRandom());
+  private final SigningKey another = SigningKey.generate(new SecureRandom());
+
+  private void enrol(SigningKey key, String name) {
+    holders.note(new Enrolled(name, key.publicKey(), 2, Role.OFFICIAL));
+  }
+
+  private boolean areOne(SigningKey one, SigningKey other) {
+    return holders.areOne(one.thumbprint(), other.thumbprint());
+  }
+
+  @Test
+  void keysOfOneNameAreOnePersons() {
+    enrol(lost, "Bert Offi");
+    enrol(another, "Judy Elm");
+    enrol(fresh, "Bert Offi");
+    assertTrue(areOne(lost, fresh));
+    assertTrue(areOne(lost, lost));
+    assertFalse(areOne(lost, another));
+  }
+
+  @Test
+  void aKeyThatGetsAnotherNameStaysItsHolders() {
+    enrol(lost, "Bert Offi");
+    enrol(fresh, "Bert Offi");
+    enrol(another, "Judy Elm");
+    enrol(another, "Bert Offi");
+    assertTrue(areOne(another, lost), "the name joins them");
+    assertTrue(areOne(another, fresh));
+  }
+
+  @Test
+  void keysThatNobodyEnrolledAreNobodysTogether() {
+    assertFalse(areOne(lost, fresh));
+    assertTrue(areOne(lost, lost));
+  }
+}
