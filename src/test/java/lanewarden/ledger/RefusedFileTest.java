@@ -122,7 +122,7 @@ class RefusedFileTest {
     try {
       Assumptions.assumeFalse(
           Files.isWritable(folder), "this account may write into read-only folders");
-      assertEquals("LEDGER-CANNOT-OPEN", assertThrows(LedgerException.class, sample::open).code());
+      assertEquals("LEDGER-READ-ONLY", assertThrows(LedgerException.class, sample::open).code());
       assertTrue(Verification.of(file).sound());
     } finally {
       assertTrue(folder.toFile().setWritable(true));
