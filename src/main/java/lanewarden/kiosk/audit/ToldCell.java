@@ -1,46 +1,35 @@
 package lanewarden.kiosk.audit;
 
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.RowCell;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
-import org.jspecify.annotations.Nullable;
 
 /** One line of what an errand has to tell: its sign, and the words, which never rest on it. */
-final class ToldCell extends ListCell<Ending.Told> {
+final class ToldCell extends RowCell<Ending.Told> {
   private final Texts texts;
   private final Mark mark = new Mark();
   private final Label words = new Label();
-  private final HBox row = new HBox(mark, words);
 
   ToldCell(Texts texts) {
+    super("docket-row");
     this.texts = texts;
     words.setWrapText(true);
     words.setMinHeight(USE_PREF_SIZE);
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
-    row.getStyleClass().add("docket-row");
-    getStyleClass().add("wire-cell");
-    // Long lines wrap within the list instead of widening it
-    setPrefWidth(0);
+    lay(mark, words);
   }
 
   @Override
-  protected void updateItem(Ending.@Nullable Told line, boolean empty) {
-    super.updateItem(line, empty);
-    if (empty || line == null) {
-      setGraphic(null);
-      setAccessibleText("");
-      return;
-    }
+  protected String show(Ending.Told line) {
     mark.show(sign(line.weight()));
     mark.setVisible(line.weight() != Ending.Weight.FACT);
     words.setText(line.words());
-    setAccessibleText(spoken(line));
-    setGraphic(row);
+    return spoken(line);
   }
 
   private static Sign sign(Ending.Weight weight) {

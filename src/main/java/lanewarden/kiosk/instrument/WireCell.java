@@ -1,15 +1,14 @@
 package lanewarden.kiosk.instrument;
 
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
-import org.jspecify.annotations.Nullable;
+import lanewarden.kiosk.look.RowCell;
 
 /** One thing that came over the wire: what became of it, and its bytes. */
-final class WireCell extends ListCell<WirePage.Line> {
+final class WireCell extends RowCell<WirePage.Line> {
   private final Mark mark = new Mark();
   private final Label time = new Label();
   private final Label word = new Label();
@@ -17,9 +16,9 @@ final class WireCell extends ListCell<WirePage.Line> {
   private final Label bytes = new Label();
   private final Label words = new Label();
   private final VBox said = new VBox();
-  private final HBox row = new HBox(mark, time, word, said);
 
   WireCell() {
+    super("wire-row");
     time.getStyleClass().add("wire-time");
     word.getStyleClass().add("wire-word");
     speed.getStyleClass().add("wire-speed");
@@ -33,20 +32,11 @@ final class WireCell extends ListCell<WirePage.Line> {
     }
     said.setMinWidth(0);
     HBox.setHgrow(said, Priority.ALWAYS);
-    row.getStyleClass().add("wire-row");
-    getStyleClass().add("wire-cell");
-    // Long lines wrap within the list instead of widening it
-    setPrefWidth(0);
+    lay(mark, time, word, said);
   }
 
   @Override
-  protected void updateItem(WirePage.@Nullable Line line, boolean empty) {
-    super.updateItem(line, empty);
-    if (empty || line == null) {
-      setGraphic(null);
-      setAccessibleText("");
-      return;
-    }
+  protected String show(WirePage.Line line) {
     mark.show(line.sign());
     time.setText(line.time());
     word.setText(line.word());
@@ -54,8 +44,7 @@ final class WireCell extends ListCell<WirePage.Line> {
     add(speed, line.speed());
     add(bytes, line.bytes());
     add(words, line.words());
-    setAccessibleText(line.spoken());
-    setGraphic(row);
+    return line.spoken();
   }
 
   private void add(Label label, String text) {

@@ -6,9 +6,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
@@ -78,15 +78,8 @@ public final class PeopleScreen implements Page {
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
     };
     keys.add(acts);
-    HBox bar = new HBox();
-    for (KeyButton act : acts) {
-      HBox.setHgrow(act, Priority.ALWAYS);
-      act.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-      bar.getChildren().add(act);
-    }
-    bar.getStyleClass().add("act-bar");
     root.setCenter(middle);
-    root.setBottom(bar);
+    root.setBottom(new KeyBar(acts));
     root.getStyleClass().add("protest");
     root.setId("people");
     pickOut(model.chosen().get());

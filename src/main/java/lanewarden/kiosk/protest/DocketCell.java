@@ -1,22 +1,21 @@
 package lanewarden.kiosk.protest;
 
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
-import org.jspecify.annotations.Nullable;
+import lanewarden.kiosk.look.RowCell;
 
 /** One line of the docket: what and who, the rest, and what waits. */
-final class DocketCell extends ListCell<DocketLine> {
+final class DocketCell extends RowCell<DocketLine> {
   private final Mark mark = new Mark();
   private final Label title = new Label();
   private final Label words = new Label();
   private final Label state = new Label();
-  private final HBox row;
 
   DocketCell() {
+    super("docket-row");
     title.getStyleClass().add("docket-title");
     state.getStyleClass().add("docket-state");
     for (Label label : new Label[] {title, words, state}) {
@@ -26,26 +25,15 @@ final class DocketCell extends ListCell<DocketLine> {
     VBox said = new VBox(title, words, state);
     said.setMinWidth(0);
     HBox.setHgrow(said, Priority.ALWAYS);
-    row = new HBox(mark, said);
-    row.getStyleClass().add("docket-row");
-    getStyleClass().add("wire-cell");
-    // Long lines wrap within the list instead of widening it
-    setPrefWidth(0);
+    lay(mark, said);
   }
 
   @Override
-  protected void updateItem(@Nullable DocketLine line, boolean empty) {
-    super.updateItem(line, empty);
-    if (empty || line == null) {
-      setGraphic(null);
-      setAccessibleText("");
-      return;
-    }
+  protected String show(DocketLine line) {
     mark.show(line.sign());
     title.setText(line.title());
     words.setText(line.words());
     state.setText(line.state());
-    setAccessibleText(line.spoken());
-    setGraphic(row);
+    return line.spoken();
   }
 }

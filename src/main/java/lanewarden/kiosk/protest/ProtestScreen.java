@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
@@ -71,13 +72,6 @@ public final class ProtestScreen implements Page {
       file, recheck, rule, correct, confirm, slip, doors.theme(), doors.goTo(), back
     };
     keys.add(acts);
-    HBox bar = new HBox();
-    for (KeyButton act : acts) {
-      HBox.setHgrow(act, Priority.ALWAYS);
-      act.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-      bar.getChildren().add(act);
-    }
-    bar.getStyleClass().add("act-bar");
     VBox middle = new VBox(notice, dossier);
     VBox.setVgrow(dossier, Priority.ALWAYS);
     middle.getStyleClass().add("dossier-side");
@@ -85,7 +79,7 @@ public final class ProtestScreen implements Page {
     root.setTop(head());
     root.setLeft(column());
     root.setCenter(middle);
-    root.setBottom(bar);
+    root.setBottom(new KeyBar(acts));
     root.getStyleClass().add("protest");
     root.setId("protest");
     model.page().addListener((all, before, now) -> show());
