@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import lanewarden.audit.findings.Evidence;
 import lanewarden.audit.wording.Cell;
 import lanewarden.audit.wording.CheckRow;
-import lanewarden.audit.wording.ProtestSheet;
 import lanewarden.journal.Check;
+import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Protest;
 import lanewarden.journal.TakenShot;
@@ -108,14 +108,14 @@ final class CheckTable {
    * counts only by a ruling.
    */
   private String counts(Check check) {
-    Optional<Long> instead = ProtestSheet.instead(evidence.standing(), check);
+    Docket docket = evidence.standing().docket();
+    Optional<Long> instead = docket.instead(check.number());
     if (instead.isPresent()) {
       return "no: check " + instead.get() + " does";
     }
     boolean waits =
         check.opened().protest() != null
-            && evidence.standing().docket().protestsOf(check.number()).stream()
-                .allMatch(Protest::isOpen);
+            && docket.protestsOf(check.number()).stream().allMatch(Protest::isOpen);
     return check.inQuestion() || waits || check.outcome().isEmpty() ? "no" : "yes";
   }
 

@@ -135,7 +135,7 @@ final class PageWriter {
     for (Outcome outcome : Outcome.values()) {
       OutcomeMark mark = OutcomeMark.of(outcome);
       int count = summary.outcomes().getOrDefault(outcome, 0);
-      figures.add(figure(mark.shape() + " " + mark.word(), count));
+      figures.add(figure("Checks " + mark.shape() + " " + mark.word(), count));
     }
     figures.add(figure("– without a verdict", summary.withoutVerdict()));
     figures.add(figure("○ in question, counting for nothing", summary.inQuestion()));
@@ -143,7 +143,7 @@ final class PageWriter {
       OutcomeMark mark = OutcomeMark.of(outcome);
       figures.add(
           figure(
-              "Competitors who ended " + mark.shape() + " " + mark.word() + ", by what counts",
+              "Competitors ended " + mark.shape() + " " + mark.word(),
               evidence.standing().competitorsWith(outcome)));
     }
     figures.add(figure("Contradictions found", summary.contradictions().size()));

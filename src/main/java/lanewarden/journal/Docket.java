@@ -39,6 +39,18 @@ public record Docket(List<Protest> protests, List<Correction> corrections) {
     return corrections.stream().filter(one -> one.fact().check() == check).toList();
   }
 
+  /**
+   * The check that counts in the place of this one by the last ruling on the dispute, be this the
+   * check in dispute or a recheck of it; empty where nothing was ruled, or this one counts.
+   */
+  public Optional<Long> instead(long check) {
+    return protestsOf(check).stream()
+        .findFirst()
+        .flatMap(protest -> rulingOn(protest.fact().check()))
+        .map(given -> given.fact().stands())
+        .filter(stands -> stands != check);
+  }
+
   /** The ruling that says which outcome of a check counts: the last one on it. */
   public Optional<Protest.Given> rulingOn(long check) {
     return protests.stream()

@@ -11,12 +11,9 @@ import java.time.ZoneOffset;
 import java.util.List;
 import lanewarden.audit.slip.SlipSearch;
 import lanewarden.audit.slip.Slips;
-import lanewarden.journal.Fact;
 import lanewarden.journal.ProtestFact;
 import lanewarden.journal.ProtestFact.Answer;
 import lanewarden.journal.ProtestFact.Cause;
-import lanewarden.ledger.Role;
-import lanewarden.ledger.SigningKey;
 import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -27,8 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DisputedPapersTest {
   @TempDir Path folder;
   private ScriptedLedger ledger;
-  private SigningKey judge;
-  private SigningKey other;
+  private Dispute dispute;
   private long within;
   private Slips.Written slip;
   private long protest;
@@ -36,24 +32,13 @@ class DisputedPapersTest {
 
   /** Within at first, protested against; the recheck was over, and the protest was upheld. */
   @BeforeEach
-  void dispute() throws Exception {
+  void open() throws Exception {
     ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
-    judge = ledger.enrol("Judge Elm", Role.JUDGE);
-    other = ledger.enrol("Wim Ezra", Role.OFFICIAL);
+    dispute = Dispute.in(ledger);
     within = ledger.check("101", "Marta Olesund", "OC", "299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
     slip = write("101");
-    protest =
-        ledger.say(
-            new ProtestFact.ProtestFiled(within, Cause.PROTEST, "Jun Takemizu", "another arrow"));
-    recheck =
-        ledger.open(
-            new Fact.CheckOpened(
-                "101", "Marta Olesund", "OC", 1, null, null, null, null, null, null, protest));
-    for (String speed : List.of("320 ft/s", "320 ft/s", "320 ft/s")) {
-      ledger.read(speed);
-    }
-    ledger.verdict();
-    ledger.close(null);
+    protest = dispute.file(Cause.PROTEST, within);
+    recheck = dispute.recheckOf("OC", protest, "101", "320 ft/s", "320 ft/s", "320 ft/s");
   }
 
   @AfterEach
@@ -62,10 +47,7 @@ class DisputedPapersTest {
   }
 
   private void uphold() throws Exception {
-    ledger.sayAs(
-        judge,
-        new ProtestFact.ProtestRuled(
-            protest, Answer.UPHELD, recheck, "out of the event", "an arrow was exchanged"));
+    dispute.rule(dispute.judge(), protest, Answer.UPHELD, recheck);
   }
 
   private Slips.Written write(String which) throws Exception {
@@ -104,10 +86,20 @@ class DisputedPapersTest {
   @Test
   void aSlipOfTheRecheckFallsWhenTheProtestIsDismissed() throws Exception {
     Slips.Written beside = write("" + recheck);
-    ledger.sayAs(
-        judge, new ProtestFact.ProtestRuled(protest, Answer.DISMISSED, within, "", "no ground"));
+    dispute.rule(dispute.judge(), protest, Answer.DISMISSED, within);
     assertFalse(find(beside).stands());
     assertTrue(find(slip).stands(), "the check in dispute still counts");
+  }
+
+  @Test
+  void theLastRulingOnADisputeSaysWhatCountsOfTheRecheckOfAnEarlierOneToo() throws Exception {
+    uphold();
+    Slips.Written beside = write("" + recheck);
+    assertTrue(find(beside).stands());
+    long again = dispute.file(Cause.PROTEST, within);
+    dispute.rule(dispute.judge(), again, Answer.DISMISSED, within);
+    assertFalse(find(beside).stands(), "the first check counts again");
+    assertTrue(find(slip).stands());
   }
 
   @Test
@@ -117,7 +109,7 @@ class DisputedPapersTest {
     long correction =
         ledger.say(ProtestFact.CorrectionMade.ofBib(wrong, "104", "Rufus Elm", "misheard"));
     assertTrue(find(before).stands(), "one signature corrects nothing");
-    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(correction));
+    ledger.sayAs(dispute.other(), new ProtestFact.CorrectionConfirmed(correction));
     SlipSearch.Found found = find(before);
     assertFalse(found.stands());
     assertTrue(found.printed().orElseThrow().contains("bib 103"), found.toString());
@@ -133,7 +125,7 @@ class DisputedPapersTest {
     long wrong = ledger.check("103", "Ingeborg Hollin", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
     long correction =
         ledger.say(ProtestFact.CorrectionMade.ofBib(wrong, "104", "Rufus Elm", "misheard"));
-    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(correction));
+    ledger.sayAs(dispute.other(), new ProtestFact.CorrectionConfirmed(correction));
     List<List<String>> ruled = table("ruled");
     assertEquals(
         List.of("", "" + protest, "no: check " + recheck + " does", ""), disputeOf(ruled, 1));
@@ -155,7 +147,7 @@ class DisputedPapersTest {
 
   @Test
   void theReportCountsHowCompetitorsEnded() throws Exception {
-    String ended = "Competitors who ended %s, by what counts %d";
+    String ended = "Competitors ended %s %d";
     PrintedReport before = PrintedReport.of(ledger.file());
     assertTrue(before.says(ended.formatted("● within", 1)), before.text());
     uphold();

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.util.List;
 import lanewarden.audit.findings.Finding;
 import lanewarden.journal.Fact;
-import lanewarden.journal.ProtestFact;
 import lanewarden.journal.ProtestFact.Answer;
 import lanewarden.journal.ProtestFact.Cause;
 import lanewarden.journal.ProtestFact.CorrectionConfirmed;
@@ -23,14 +22,16 @@ import org.junit.jupiter.api.Test;
 /** What the page computes of protests, rulings and corrections, beside what the audit finds. */
 class VerifierDocketTest extends PageInBrowser {
   private ScriptedLedger ledger;
+  private Dispute dispute;
   private SigningKey judge;
   private SigningKey other;
 
   @BeforeEach
   void open() throws Exception {
     ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
-    judge = ledger.enrol("Judge Elm", Role.JUDGE);
-    other = ledger.enrol("Wim Ezra", Role.OFFICIAL);
+    dispute = Dispute.in(ledger);
+    judge = dispute.judge();
+    other = dispute.other();
   }
 
   @AfterEach
@@ -47,37 +48,12 @@ class VerifierDocketTest extends PageInBrowser {
     return texts("#cases li");
   }
 
-  private long over() throws Exception {
-    return ledger.check("401", "Edwin Thackerby", "LB", "58.2 m/s", "58.3 m/s", "58.4 m/s");
-  }
-
-  private long file(long check) throws Exception {
-    return ledger.say(
-        new ProtestFact.ProtestFiled(check, Cause.PROTEST, "Edwin Thackerby", "the gate glared"));
-  }
-
-  private long recheck(long protest, String speed) throws Exception {
-    long number =
-        ledger.open(
-            new Fact.CheckOpened(
-                "401", "Edwin Thackerby", "LB", 1, null, null, null, null, null, null, protest));
-    ledger.read(speed);
-    ledger.verdict();
-    ledger.close(null);
-    return number;
-  }
-
-  private long rule(SigningKey key, long protest, Answer answer, long stands) throws Exception {
-    return ledger.sayAs(
-        key, new ProtestFact.ProtestRuled(protest, answer, stands, "shoots on", "it was within"));
-  }
-
   @Test
   void whichCheckCountsAfterARulingIsToldInWordsAndBesideEachVerdict() throws Exception {
-    long over = over();
-    long protest = file(over);
-    long beside = recheck(protest, "57.9 m/s");
-    long ruling = rule(judge, protest, Answer.UPHELD, beside);
+    long over = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, over);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    long ruling = dispute.rule(judge, protest, Answer.UPHELD, beside);
     Told told = verified();
     assertEquals(List.of(), told.findings());
     assertEquals(
@@ -99,19 +75,19 @@ class VerifierDocketTest extends PageInBrowser {
 
   @Test
   void whatHasNoEffectIsNamedWithItsReason() throws Exception {
-    long over = over();
-    long protest = file(over);
-    long early = rule(judge, protest, Answer.UPHELD, 1);
-    long beside = recheck(protest, "57.9 m/s");
-    long noJudge = rule(other, protest, Answer.UPHELD, beside);
-    long contrary = rule(judge, protest, Answer.DISMISSED, beside);
+    long over = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, over);
+    long early = dispute.rule(judge, protest, Answer.UPHELD, 1);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    long noJudge = dispute.rule(other, protest, Answer.UPHELD, beside);
+    long contrary = dispute.rule(judge, protest, Answer.DISMISSED, beside);
     ledger.sayAs(judge, new Fact.ReadingVoided(beside, beside + 1, "no matter"));
-    long own = rule(judge, protest, Answer.UPHELD, beside);
+    long own = dispute.rule(judge, protest, Answer.UPHELD, beside);
     SigningKey second = ledger.enrol("Judge Fir", Role.JUDGE);
-    long voided = rule(second, protest, Answer.UPHELD, beside);
-    rule(second, protest, Answer.DISMISSED, over);
-    long again = rule(second, protest, Answer.DISMISSED, over);
-    long late = recheck(protest, "57.8 m/s");
+    long voided = dispute.rule(second, protest, Answer.UPHELD, beside);
+    dispute.rule(second, protest, Answer.DISMISSED, over);
+    long again = dispute.rule(second, protest, Answer.DISMISSED, over);
+    long late = dispute.recheck(protest, "401", "57.8 m/s");
     List<String> findings = verified().findings();
     for (String expected :
         List.of(
@@ -137,11 +113,11 @@ class VerifierDocketTest extends PageInBrowser {
 
   @Test
   void aSecondKeyOfTheSamePersonCountsForNothing() throws Exception {
-    long check = over();
-    long protest = file(check);
+    long check = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, check);
     long made = ledger.say(CorrectionMade.ofDivision(check, "OC", "as entered"));
     SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.JUDGE);
-    long ruling = rule(second, protest, Answer.DISMISSED, check);
+    long ruling = dispute.rule(second, protest, Answer.DISMISSED, check);
     long confirmed = ledger.sayAs(second, new CorrectionConfirmed(made));
     String name = ScriptedLedger.OFFICIAL;
     assertEquals(
@@ -155,7 +131,7 @@ class VerifierDocketTest extends PageInBrowser {
 
   @Test
   void aCorrectionNeedsASecondSignerAndATypedReading() throws Exception {
-    long check = over();
+    long check = dispute.over();
     long measured = ledger.now().shots().get(0).sequence();
     long slow =
         ledger.say(CorrectionMade.ofReading(check, measured, Speed.parse("57 m/s"), "slow"));

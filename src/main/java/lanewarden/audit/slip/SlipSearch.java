@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.audit.wording.CheckRow;
 import lanewarden.audit.wording.OutcomeMark;
-import lanewarden.audit.wording.ProtestSheet;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Check;
 import lanewarden.journal.FactRefused;
@@ -143,7 +142,7 @@ public final class SlipSearch {
    * which check counts in its place by a judge's ruling.
    */
   private String words(Check check) {
-    Optional<Long> instead = ProtestSheet.instead(standing, check);
+    Optional<Long> instead = standing.docket().instead(check.number());
     OutcomeMark mark = OutcomeMark.of(check);
     return (instead.isPresent() ? mark.overruled() : mark).word()
         + " ("

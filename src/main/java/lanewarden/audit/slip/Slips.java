@@ -155,7 +155,7 @@ public final class Slips {
         evidence.division(check).map(d -> d.code() + " " + d.name()).orElse(row.division()),
         row.attempt(),
         row.number(),
-        ProtestSheet.instead(evidence.standing(), check).isPresent()
+        evidence.standing().docket().instead(check.number()).isPresent()
             ? row.outcome().overruled()
             : row.outcome(),
         row.reason(),

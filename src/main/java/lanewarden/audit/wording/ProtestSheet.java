@@ -221,15 +221,6 @@ public record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected>
     return title + check.number() + ": " + mark.shape() + "\u00a0" + mark.word() + ".";
   }
 
-  /** The check that a judge ruled to count in the place of this one, be it a recheck or not. */
-  public static Optional<Long> instead(Standing standing, Check check) {
-    return standing.docket().protestsOf(check.number()).stream()
-        .flatMap(protest -> protest.ruling().stream())
-        .reduce((earlier, later) -> earlier.sequence() > later.sequence() ? earlier : later)
-        .map(given -> given.fact().stands())
-        .filter(stands -> stands != check.number());
-  }
-
   /** What the row of a check must say of protests and corrections. */
   public static List<String> notes(Standing standing, Check check) {
     List<String> notes = disputes(standing, check);

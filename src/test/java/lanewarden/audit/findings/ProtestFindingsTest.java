@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import lanewarden.audit.Audited;
+import lanewarden.audit.Dispute;
 import lanewarden.audit.PrintedReport;
 import lanewarden.audit.ScriptedLedger;
 import lanewarden.audit.findings.Finding.Kind;
@@ -30,14 +31,16 @@ import org.junit.jupiter.api.io.TempDir;
 class ProtestFindingsTest {
   @TempDir Path folder;
   private ScriptedLedger ledger;
+  private Dispute dispute;
   private SigningKey judge;
   private SigningKey other;
 
   @BeforeEach
   void open() throws Exception {
     ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
-    judge = ledger.enrol("Judge Elm", Role.JUDGE);
-    other = ledger.enrol("Wim Ezra", Role.OFFICIAL);
+    dispute = Dispute.in(ledger);
+    judge = dispute.judge();
+    other = dispute.other();
   }
 
   @AfterEach
@@ -57,35 +60,6 @@ class ProtestFindingsTest {
     return audited().only(kind);
   }
 
-  /** A longbow over by every shot: the rule leaves it to a judge. */
-  private long over() throws Exception {
-    return ledger.check("401", "Edwin Thackerby", "LB", "58.2 m/s", "58.3 m/s", "58.4 m/s");
-  }
-
-  private long file(long check) throws Exception {
-    return ledger.say(
-        new ProtestFact.ProtestFiled(check, Cause.REFERRAL, "Edwin Thackerby", "the gate glared"));
-  }
-
-  private long recheck(long protest, String bib, String... speeds) throws Exception {
-    long number =
-        ledger.open(
-            new Fact.CheckOpened(
-                bib, "Edwin Thackerby", "LB", 1, null, null, null, null, null, null, protest));
-    for (String speed : speeds) {
-      ledger.read(speed);
-    }
-    ledger.verdict();
-    ledger.close(null);
-    return number;
-  }
-
-  private long rule(SigningKey key, long protest, Answer answer, long stands) throws Exception {
-    return ledger.sayAs(
-        key,
-        new ProtestFact.ProtestRuled(protest, answer, stands, "may shoot on", "it was within"));
-  }
-
   private String slip(long check) throws Exception {
     Path pdf = folder.resolve("slip.pdf");
     new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC), SignedPapers::of)
@@ -97,13 +71,13 @@ class ProtestFindingsTest {
 
   @Test
   void theSlipsOfBothChecksPrintTheRulingAndBothOutcomes() throws Exception {
-    long over = over();
-    long protest = file(over);
+    long over = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, over);
     String words = "Referral " + protest + ": no ruling. Check " + over + ": ▲ over.";
     String open = slip(over);
     assertTrue(open.contains(words + " What counts until a ruling: check " + over + "."), open);
-    long beside = recheck(protest, "401", "57.9 m/s");
-    rule(judge, protest, Answer.UPHELD, beside);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    dispute.rule(judge, protest, Answer.UPHELD, beside);
     words =
         "Referral "
             + protest
@@ -121,10 +95,10 @@ class ProtestFindingsTest {
 
   @Test
   void aProtestWithRecheckAndRulingIsNoContradictionAndIsTold() throws Exception {
-    long over = over();
-    long protest = file(over);
-    long beside = recheck(protest, "401", "57.9 m/s");
-    long ruling = rule(judge, protest, Answer.UPHELD, beside);
+    long over = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, over);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    long ruling = dispute.rule(judge, protest, Answer.UPHELD, beside);
     assertEquals(List.of(), contradictions());
     assertEquals(
         "Check "
@@ -148,17 +122,17 @@ class ProtestFindingsTest {
 
   @Test
   void aProtestWithoutARulingIsToLookAt() throws Exception {
-    file(over());
+    dispute.file(Cause.REFERRAL, dispute.over());
     assertEquals(List.of(), contradictions());
     assertTrue(only(Kind.PROTEST_OPEN).contains("the gate glared"));
   }
 
   @Test
   void aRulingByTheWrongPersonIsFoundAndChangesNothing() throws Exception {
-    long over = over();
-    long protest = file(over);
-    long beside = recheck(protest, "401", "57.9 m/s");
-    rule(other, protest, Answer.UPHELD, beside);
+    long over = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, over);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    dispute.rule(other, protest, Answer.UPHELD, beside);
     assertEquals(List.of(Kind.RULING), contradictions());
     assertTrue(only(Kind.RULING).contains("not enrolled as a judge's"), only(Kind.RULING));
     assertTrue(only(Kind.PROTEST_OPEN).contains("Recheck " + beside));
@@ -167,30 +141,30 @@ class ProtestFindingsTest {
 
   @Test
   void aJudgeWhoRulesOnACheckOfTheirOwnIsFound() throws Exception {
-    long over = over();
+    long over = dispute.over();
     ledger.sayAs(judge, new Fact.ConditionTicked(over, "full draw"));
-    long protest = file(over);
-    rule(judge, protest, Answer.DISMISSED, over);
+    long protest = dispute.file(Cause.REFERRAL, over);
+    dispute.rule(judge, protest, Answer.DISMISSED, over);
     assertTrue(contradictions().contains(Kind.RULING), contradictions().toString());
     assertTrue(only(Kind.RULING).contains("signed for the check in dispute"), only(Kind.RULING));
   }
 
   @Test
   void aSecondRulingAndOneThatNamesAnotherCheckAreFound() throws Exception {
-    long over = over();
+    long over = dispute.over();
     long elsewhere = ledger.check("402", "Una Ost", "LB", "57 m/s");
-    long protest = file(over);
-    rule(judge, protest, Answer.UPHELD, elsewhere);
-    rule(judge, protest, Answer.DISMISSED, over);
-    rule(judge, protest, Answer.UPHELD, over);
+    long protest = dispute.file(Cause.REFERRAL, over);
+    dispute.rule(judge, protest, Answer.UPHELD, elsewhere);
+    dispute.rule(judge, protest, Answer.DISMISSED, over);
+    dispute.rule(judge, protest, Answer.UPHELD, over);
     assertEquals(List.of(Kind.RULING, Kind.RULING), contradictions());
     assertTrue(only(Kind.RULED).contains("It was dismissed"), only(Kind.RULED));
   }
 
   @Test
   void aRecheckThatNoProtestAllowsIsFoundAndCountsForNothing() throws Exception {
-    over();
-    recheck(3, "401", "57.9 m/s");
+    dispute.over();
+    dispute.recheck(3, "401", "57.9 m/s");
     assertEquals(List.of(Kind.RECHECK), contradictions());
     assertTrue(only(Kind.RECHECK).contains("which the ledger does not hold"));
     assertEquals(1, ledger.standing().past("401").all().size());
@@ -198,12 +172,12 @@ class ProtestFindingsTest {
 
   @Test
   void aRecheckOfAnotherBibAfterTheRulingOrOfASettledProtestIsFound() throws Exception {
-    long over = over();
-    long protest = file(over);
-    recheck(protest, "402", "57.9 m/s");
-    recheck(protest, "401", "57.9 m/s");
-    rule(judge, protest, Answer.DISMISSED, over);
-    recheck(protest, "401", "57.8 m/s");
+    long over = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, over);
+    dispute.recheck(protest, "402", "57.9 m/s");
+    dispute.recheck(protest, "401", "57.9 m/s");
+    dispute.rule(judge, protest, Answer.DISMISSED, over);
+    dispute.recheck(protest, "401", "57.8 m/s");
     List<String> found =
         audited().findings().stream()
             .filter(f -> f.kind() == Kind.RECHECK)
@@ -217,7 +191,7 @@ class ProtestFindingsTest {
 
   @Test
   void aCorrectionByTwoPersonsIsListedAndItsVerdictFollows() throws Exception {
-    long check = over();
+    long check = dispute.over();
     long made =
         ledger.say(ProtestFact.CorrectionMade.ofDivision(check, "OC", "entered as open compound"));
     ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
@@ -234,14 +208,15 @@ class ProtestFindingsTest {
 
   @Test
   void aCorrectionWhoseVerdictIsMissingIsFound() throws Exception {
-    long made = ledger.say(ProtestFact.CorrectionMade.ofDivision(over(), "OC", "entered so"));
+    long made =
+        ledger.say(ProtestFact.CorrectionMade.ofDivision(dispute.over(), "OC", "entered so"));
     ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
     assertEquals(List.of(Kind.VERDICT_MISSING), contradictions());
   }
 
   @Test
   void aConfirmationByTheSameKeyIsFoundAndChangesNothing() throws Exception {
-    long check = over();
+    long check = dispute.over();
     long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
     ledger.say(new ProtestFact.CorrectionConfirmed(made));
     assertEquals(List.of(Kind.CORRECTION), contradictions());
@@ -252,7 +227,7 @@ class ProtestFindingsTest {
 
   @Test
   void whoGotASecondKeyDoesNotConfirmTheirOwnCorrectionWithIt() throws Exception {
-    long check = over();
+    long check = dispute.over();
     long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
     SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.OFFICIAL);
     ledger.sayAs(second, new ProtestFact.CorrectionConfirmed(made));
@@ -263,17 +238,17 @@ class ProtestFindingsTest {
 
   @Test
   void whoGotASecondKeyDoesNotRuleOnTheirOwnCheckWithIt() throws Exception {
-    long check = over();
-    long protest = file(check);
+    long check = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, check);
     SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.JUDGE);
-    rule(second, protest, Answer.DISMISSED, check);
+    dispute.rule(second, protest, Answer.DISMISSED, check);
     assertEquals(List.of(Kind.RULING), contradictions());
     assertTrue(only(Kind.RULING).contains("signed for the check in dispute"), only(Kind.RULING));
   }
 
   @Test
   void aMeasuredReadingIsNotCorrectedWhoeverSignsIt() throws Exception {
-    long check = over();
+    long check = dispute.over();
     long reading = ledger.now().shots().get(0).sequence();
     long made =
         ledger.say(
@@ -286,17 +261,17 @@ class ProtestFindingsTest {
 
   @Test
   void aVerdictOnACheckThatLeftIsStillOutOfOrderWithoutACorrection() throws Exception {
-    over();
+    dispute.over();
     ledger.verdict();
     assertEquals(List.of(Kind.ORDER), contradictions());
   }
 
   @Test
   void theReportShowsOriginalAndRecheckSideBySideAndBothSigners() throws Exception {
-    long over = over();
-    long protest = file(over);
-    long beside = recheck(protest, "401", "57.9 m/s");
-    rule(judge, protest, Answer.UPHELD, beside);
+    long over = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, over);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    dispute.rule(judge, protest, Answer.UPHELD, beside);
     long typed = ledger.call("402", "Una Ost", "LB");
     long reading = ledger.take("58.9 m/s", "typed");
     ledger.close("the archer left");
