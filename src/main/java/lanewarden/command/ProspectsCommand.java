@@ -142,7 +142,7 @@ final class ProspectsCommand implements Callable<Integer> {
     Terminal terminal = workplace.terminal();
     terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
     outlook.sentences().forEach(terminal::result);
-    terminal.result(supposing());
+    terminal.result(outlook.supposed());
     terminal.result("");
     for (int i = 0; i < outlook.divisions().size(); i++) {
       Division division = outlook.divisions().get(i);
@@ -151,18 +151,6 @@ final class ProspectsCommand implements Callable<Integer> {
     }
     terminal.result("");
     terminal.result("A forecast, not a verdict. " + Caution.paragraph());
-  }
-
-  private String supposing() {
-    return "Supposed of the check: arrows that scatter by "
-        + scatter
-        + ", an instrument uncertain by "
-        + Supposition.Usual.READING
-        + " a reading and "
-        + Supposition.Usual.CALIBRATION
-        + " for all, "
-        + Supposition.Usual.VOIDS
-        + " void shots.";
   }
 
   private static Map<String, Object> members(WrittenRules rules, Outlook outlook) {

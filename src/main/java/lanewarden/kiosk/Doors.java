@@ -24,6 +24,9 @@ final class Doors {
     /** To the records: reports, verification, exports. */
     void openRecords();
 
+    /** To what awaits a set-up. */
+    void openProspects();
+
     /** To the instrument. */
     void openInstrument();
 
@@ -69,6 +72,7 @@ final class Doors {
         ways.to("way.protests", KeyCode.F1, leaving(rooms::openProtests)),
         ways.to("way.people", KeyCode.F3, leaving(rooms::openPeople)),
         ways.to("way.records", KeyCode.F8, leaving(rooms::openRecords)),
+        ways.to("way.prospects", KeyCode.F5, leaving(rooms::openProspects)),
         ways.to("way.instrument", KeyCode.DELETE, rooms::openInstrument),
         ways.to("way.board", KeyCode.F6, rooms::turnBoard),
         ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),

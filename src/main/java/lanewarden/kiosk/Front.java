@@ -38,6 +38,8 @@ import lanewarden.kiosk.people.PeopleViewModel;
 import lanewarden.kiosk.protest.ProtestScreen;
 import lanewarden.kiosk.protest.ProtestViewModel;
 import lanewarden.kiosk.protest.SlipViewModel;
+import lanewarden.kiosk.setups.ProspectsScreen;
+import lanewarden.kiosk.setups.ProspectsViewModel;
 import lanewarden.kiosk.signin.IdleViewModel;
 import lanewarden.kiosk.signin.SignInScreen;
 import lanewarden.kiosk.signin.SignInViewModel;
@@ -99,6 +101,7 @@ final class Front implements Doors.Rooms {
   private final ProtestScreen protestScreen;
   private final PeopleViewModel people;
   private final PeopleScreen peopleScreen;
+  private final ProspectsScreen prospects;
   private SignInScreen signIn;
   private final StudioDoor studio;
   private Optional<String> official = Optional.empty();
@@ -176,6 +179,11 @@ final class Front implements Doors.Rooms {
             texts,
             shell,
             new PeopleScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
+    prospects =
+        new ProspectsScreen(
+            new ProspectsViewModel(desk),
+            texts,
+            new ProspectsScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
     shell.whenTurned(this::turned);
@@ -295,6 +303,11 @@ final class Front implements Doors.Rooms {
   public void openPeople() {
     people.open();
     shell.show(peopleScreen);
+  }
+
+  @Override
+  public void openProspects() {
+    shell.show(prospects);
   }
 
   /** Somebody may protest against what was decided just now. */

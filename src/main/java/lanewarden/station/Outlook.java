@@ -14,8 +14,10 @@ import lanewarden.rules.RuleEffect;
  * @param sentences what the set-up does
  * @param divisions in the order of the rule book
  * @param prospects one for each division
+ * @param supposed of archer and instrument, in a sentence
  */
-public record Outlook(List<String> sentences, List<Division> divisions, List<Prospect> prospects) {
+public record Outlook(
+    List<String> sentences, List<Division> divisions, List<Prospect> prospects, String supposed) {
 
   /** Copies the lists. */
   public Outlook {
@@ -40,6 +42,18 @@ public record Outlook(List<String> sentences, List<Division> divisions, List<Pro
             Speed.parse(Supposition.Usual.READING),
             Speed.parse(Supposition.Usual.CALIBRATION),
             Percent.parse(Supposition.Usual.VOIDS));
-    return new Outlook(brought.sentences(), divisions, brought.prospects(divisions, supposed));
+    return new Outlook(
+        brought.sentences(),
+        divisions,
+        brought.prospects(divisions, supposed),
+        "Supposed of the check: arrows that scatter by "
+            + supposed.arrows()
+            + ", an instrument uncertain by "
+            + Supposition.Usual.READING
+            + " a reading and "
+            + Supposition.Usual.CALIBRATION
+            + " for all, "
+            + Supposition.Usual.VOIDS
+            + " void shots.");
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
+import lanewarden.rules.Division;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -117,6 +118,21 @@ public final class Proceedings {
           .filter(one -> one.suspension().isEmpty() && here.contains(one.name()))
           .toList();
     }
+  }
+
+  /**
+   * What awaits a set-up under the rule book in force, before anybody shoots.
+   *
+   * @param scatter standard deviation of the archer's arrows from one to the next; ft/s without a
+   *     unit
+   * @throws StationException if what was typed cannot be read
+   */
+  public Outlook outlook(BroughtText typed, String scatter) throws StationException {
+    List<Division> divisions;
+    synchronized (station) {
+      divisions = book.ruleBook().divisions();
+    }
+    return Outlook.of(divisions, typed, scatter);
   }
 
   /** Something that the organizer decides while the line is open. */

@@ -248,7 +248,8 @@ final class Booth implements AutoCloseable {
 
   private TextInputControl input(String id) {
     Node field = front.official().lookup("#" + id);
-    return (TextInputControl) field.lookup(".text-input");
+    return (TextInputControl)
+        (field instanceof TextInputControl ? field : field.lookup(".text-input"));
   }
 
   /** What the ledger says of the check at the line. */

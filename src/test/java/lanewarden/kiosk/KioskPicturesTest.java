@@ -31,7 +31,8 @@ class KioskPicturesTest {
     INSTRUMENT(8),
     PROTEST(14),
     PEOPLE(8),
-    RECORDS(8);
+    RECORDS(8),
+    PROSPECTS(4);
 
     private final int screens;
 
@@ -47,6 +48,7 @@ class KioskPicturesTest {
         case INSTRUMENT -> new KioskPictures(book).playInstrument(width, height);
         case PEOPLE -> new PeoplePictures(book).play(width, height);
         case RECORDS -> new RecordsPictures(book).play(width, height);
+        case PROSPECTS -> new ProspectsPictures(book).play(width, height);
         case PROTEST -> new ProtestPictures(book).play(width, height);
       }
     }

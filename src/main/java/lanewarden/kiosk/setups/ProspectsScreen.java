@@ -1,0 +1,215 @@
+package lanewarden.kiosk.setups;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import lanewarden.bench.Caution;
+import lanewarden.bench.Prospect;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.setups.ProspectsViewModel.Figure;
+import lanewarden.kiosk.trouble.TroubleCard;
+import lanewarden.rules.Division;
+import lanewarden.station.Outlook;
+
+/** What awaits a set-up in each division, never without its cautions. */
+public final class ProspectsScreen implements Page {
+
+  /**
+   * What the screen's buttons lead to that is not the screen's own.
+   *
+   * @param theme turns through the themes
+   * @param goTo lists every screen with its key
+   * @param leave goes back
+   */
+  public record Doors(KeyButton theme, KeyButton goTo, Runnable leave) {}
+
+  private static final double STEP = 0.25;
+
+  private final ProspectsViewModel model;
+  private final Texts texts;
+  private final BorderPane root = new BorderPane();
+  private final Keys keys = new Keys();
+  private final Map<Figure, TextField> fields = new EnumMap<>(Figure.class);
+  private final VBox told = new VBox();
+  private final ScrollPane scroll = new ScrollPane(told);
+
+  /** Shows what the model knows. */
+  public ProspectsScreen(ProspectsViewModel model, Texts texts, Doors doors) {
+    this.model = model;
+    this.texts = texts;
+    TroubleCard trouble = new TroubleCard(texts);
+    trouble.setId("prospects-trouble");
+    model.trouble().addListener((all, before, now) -> trouble.show(now));
+    told.setId("prospects-told");
+    told.getStyleClass().add("dossier");
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("dossier-scroll");
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    VBox side = new VBox(trouble, scroll, cautions());
+    side.getStyleClass().add("dossier-side");
+    side.setMinHeight(0);
+    KeyButton show = new KeyButton(texts.of("act.reckon"), KeyCode.ENTER, model::reckon);
+    show.getStyleClass().add("primary");
+    KeyButton[] acts = {
+      show,
+      doors.theme(),
+      doors.goTo(),
+      new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
+    };
+    keys.add(acts);
+    HBox bar = new HBox();
+    for (KeyButton act : acts) {
+      HBox.setHgrow(act, Priority.ALWAYS);
+      act.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+      bar.getChildren().add(act);
+    }
+    bar.getStyleClass().add("act-bar");
+    root.setLeft(figures());
+    root.setCenter(side);
+    root.setBottom(bar);
+    root.getStyleClass().add("protest");
+    root.setId("prospects");
+    model.outlook().addListener((all, before, now) -> show(now));
+    show(model.outlook().get());
+  }
+
+  private VBox figures() {
+    Label title = new Label(texts.of("prospects.title"));
+    title.getStyleClass().add("place");
+    Label words = new Label(texts.of("prospects.words"));
+    PanelFrame.wrap(words);
+    GridPane grid = new GridPane();
+    grid.getStyleClass().add("prospects-grid");
+    ColumnConstraints labels = new ColumnConstraints();
+    labels.setMinWidth(Region.USE_PREF_SIZE);
+    ColumnConstraints typed = new ColumnConstraints();
+    typed.setHgrow(Priority.ALWAYS);
+    grid.getColumnConstraints().setAll(labels, typed);
+    for (Figure figure : Figure.values()) {
+      TextField field = new TextField();
+      Label label = new Label(texts.of(figure.words()));
+      label.setLabelFor(field);
+      field.setAccessibleText(label.getText());
+      field.setId("prospect-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      field.textProperty().bindBidirectional(model.typed(figure));
+      field.setPromptText(figure.isShots() ? texts.of("prospects.shots.example") : "");
+      fields.put(figure, field);
+      grid.addRow(grid.getRowCount(), label, field);
+    }
+    VBox column = new VBox(title, words, grid);
+    column.getStyleClass().add("prospects-figures");
+    return column;
+  }
+
+  private void show(Optional<Outlook> outlook) {
+    told.getChildren().clear();
+    outlook.ifPresent(this::tell);
+    scroll.setVvalue(0);
+  }
+
+  /** Below what scrolls: they are in sight however many divisions there are. */
+  private VBox cautions() {
+    Label words = new Label(texts.of("prospects.forecast", Caution.paragraph()));
+    words.setId("prospects-cautions");
+    words.getStyleClass().add("prospects-cautions");
+    PanelFrame.wrap(words);
+    VBox card = new VBox(words);
+    card.getStyleClass().add("cautions");
+    card.setMinHeight(Region.USE_PREF_SIZE);
+    return card;
+  }
+
+  private void tell(Outlook outlook) {
+    outlook.sentences().forEach(this::say);
+    for (int i = 0; i < outlook.divisions().size(); i++) {
+      told.getChildren().add(card(outlook.divisions().get(i), outlook.prospects().get(i)));
+    }
+    say(outlook.supposed());
+  }
+
+  private void say(String sentence) {
+    Label label = new Label(sentence);
+    PanelFrame.wrap(label);
+    told.getChildren().add(label);
+  }
+
+  private Node card(Division division, Prospect prospect) {
+    Mark mark = new Mark();
+    mark.show(sign(prospect));
+    Label name = new Label(texts.of("prospects.division", division.code(), division.name()));
+    name.getStyleClass().add("docket-title");
+    Label words = new Label(prospect.inWords());
+    PanelFrame.wrap(name, words);
+    VBox said = new VBox(name, words);
+    said.setMinWidth(0);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    HBox card = new HBox(mark, said);
+    card.getStyleClass().add("prospect");
+    card.setId("prospect-of-" + division.code().toLowerCase(Locale.ROOT));
+    card.setAccessibleRole(AccessibleRole.TEXT);
+    card.setAccessibleText(texts.of("prospects.spoken", name.getText(), words.getText()));
+    return card;
+  }
+
+  /** Where it will be measured, whether it passes is a chance: that has words and no tick. */
+  private static Sign sign(Prospect prospect) {
+    if (prospect instanceof Prospect.NotAdmitted) {
+      return Sign.NOT_ADMITTED;
+    }
+    if (prospect instanceof Prospect.Lacking) {
+      return Sign.NOT_DECIDED;
+    }
+    return prospect instanceof Prospect.Measured ? Sign.RUNNING : Sign.WITHIN;
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  @Override
+  public void focus() {
+    if (!(root.getScene().getFocusOwner() instanceof TextField)) {
+      Objects.requireNonNull(fields.get(Figure.ARROW)).requestFocus();
+    }
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    if (code == KeyCode.PAGE_DOWN || code == KeyCode.PAGE_UP) {
+      double step = code == KeyCode.PAGE_DOWN ? STEP : -STEP;
+      scroll.setVvalue(Math.max(0, Math.min(1, scroll.getVvalue() + step)));
+      return true;
+    }
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    TextField field = Objects.requireNonNull(fields.get(Figure.ARROW));
+    field.requestFocus();
+    field.appendText(text);
+  }
+}

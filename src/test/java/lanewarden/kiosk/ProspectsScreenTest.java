@@ -1,0 +1,94 @@
+package lanewarden.kiosk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.input.KeyCode;
+import lanewarden.bench.Caution;
+import lanewarden.rules.Division;
+import lanewarden.station.BroughtText;
+import lanewarden.station.Outlook;
+import lanewarden.station.SetUpText;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What awaits a set-up, asked by keys alone before anybody signed in. */
+class ProspectsScreenTest {
+  @TempDir Path temp;
+  private Booth booth;
+
+  @BeforeEach
+  void open() throws Exception {
+    booth = new Booth(temp);
+    booth.press(KeyCode.INSERT);
+    booth.press(KeyCode.F5);
+    assertTrue(booth.shows("prospects"));
+  }
+
+  @AfterEach
+  void close() {
+    booth.close();
+  }
+
+  private void fill(String field, String text) throws Exception {
+    booth.focusField(field);
+    booth.type(text);
+  }
+
+  @Test
+  void everyDivisionOfTheRuleBookInForceSaysWhatAwaitsTheSetUp() throws Exception {
+    booth.type("350");
+    fill("prospect-speed", "300");
+    fill("prospect-draw", "60");
+    booth.press(KeyCode.ENTER);
+
+    assertFalse(booth.shows("prospects-trouble"), booth.text("prospects-trouble"));
+    Outlook outlook =
+        booth
+            .station
+            .proceedings()
+            .outlook(
+                new BroughtText(new SetUpText("350", "60", ""), "300", "3", List.of(), ""),
+                "2 ft/s");
+    assertFalse(outlook.divisions().isEmpty());
+    for (int i = 0; i < outlook.divisions().size(); i++) {
+      Division division = outlook.divisions().get(i);
+      assertEquals(
+          division.code() + " · " + division.name() + ". " + outlook.prospects().get(i).inWords(),
+          booth.text("prospect-of-" + division.code().toLowerCase(Locale.ROOT)));
+    }
+    assertTrue(booth.text("prospects-cautions").contains(Caution.paragraph()));
+  }
+
+  @Test
+  void wrongUnitIsToldWithWhatToDoAndNothingTypedIsLost() throws Exception {
+    booth.type("350 lbf");
+    fill("prospect-speed", "300");
+    booth.press(KeyCode.ENTER);
+
+    assertTrue(booth.text("prospects-trouble").contains("SET-UP-UNREADABLE"));
+    assertEquals("350 lbf", booth.text("prospect-arrow"));
+    assertTrue(booth.shows("prospects-cautions"));
+  }
+
+  @Test
+  void speedIsExpectedOrMeasuredButNotBoth() throws Exception {
+    booth.type("350");
+    fill("prospect-speed", "300");
+    fill("prospect-shots", "350 gr: 290 291 289");
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.text("prospects-trouble").contains("BROUGHT-UNREADABLE"));
+  }
+
+  @Test
+  void escapeLeadsBack() throws Exception {
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(booth.shows("sign-in-screen"));
+  }
+}
