@@ -16,8 +16,6 @@ import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import lanewarden.kiosk.audit.RecordsScreen;
-import lanewarden.kiosk.audit.RecordsViewModel;
 import lanewarden.kiosk.board.BoardScreen;
 import lanewarden.kiosk.board.BoardViewModel;
 import lanewarden.kiosk.desk.Desk;
@@ -33,13 +31,6 @@ import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
-import lanewarden.kiosk.people.PeopleScreen;
-import lanewarden.kiosk.people.PeopleViewModel;
-import lanewarden.kiosk.protest.ProtestScreen;
-import lanewarden.kiosk.protest.ProtestViewModel;
-import lanewarden.kiosk.protest.SlipViewModel;
-import lanewarden.kiosk.setups.ProspectsScreen;
-import lanewarden.kiosk.setups.ProspectsViewModel;
 import lanewarden.kiosk.signin.IdleViewModel;
 import lanewarden.kiosk.signin.SignInScreen;
 import lanewarden.kiosk.signin.SignInViewModel;
@@ -92,16 +83,10 @@ final class Front implements Doors.Rooms {
   private final LineScreen lineScreen;
   private final BoardViewModel board = new BoardViewModel(texts);
   private final Scene boardScene;
-  private final RecordsViewModel records;
-  private final RecordsScreen recordsScreen;
   private final ChartViewModel chart = new ChartViewModel(texts);
   private final WireViewModel wire;
   private final Doors doors;
-  private final ProtestViewModel protests;
-  private final ProtestScreen protestScreen;
-  private final PeopleViewModel people;
-  private final PeopleScreen peopleScreen;
-  private final ProspectsScreen prospects;
+  private final SideRooms side;
   private SignInScreen signIn;
   private final StudioDoor studio;
   private Optional<String> official = Optional.empty();
@@ -148,42 +133,8 @@ final class Front implements Doors.Rooms {
             (answer, missed) -> desk.ask(Station::wire, answer, missed),
             texts,
             ZoneId.systemDefault());
-    records =
-        new RecordsViewModel(
-            makers.report(),
-            desk,
-            folder,
-            threads.random(),
-            threads.report(),
-            threads.screen(),
-            texts);
-    recordsScreen =
-        new RecordsScreen(
-            records,
-            texts,
-            shell,
-            new RecordsScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
-    protests = new ProtestViewModel(desk, texts, ZoneId.systemDefault());
-    protestScreen =
-        new ProtestScreen(
-            protests,
-            new SlipViewModel(
-                makers.slips(), folder, () -> head, threads.report(), threads.screen(), texts),
-            texts,
-            shell,
-            new ProtestScreen.Doors(doors.theme(), doors.goTo(), this::goHome, this::goHome));
-    people = new PeopleViewModel(desk, threads.random(), texts);
-    peopleScreen =
-        new PeopleScreen(
-            people,
-            texts,
-            shell,
-            new PeopleScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
-    prospects =
-        new ProspectsScreen(
-            new ProspectsViewModel(desk),
-            texts,
-            new ProspectsScreen.Doors(doors.theme(), doors.goTo(), this::goHome));
+    side =
+        new SideRooms(desk, shell, texts, doors, folder, makers, threads, () -> head, this::goHome);
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
     shell.whenTurned(this::turned);
@@ -243,8 +194,7 @@ final class Front implements Doors.Rooms {
     head = page.head();
     line.take(page);
     glance.take(page, view.official().isPresent());
-    protests.take(view);
-    records.take(view);
+    side.take(view);
     idle.take(view);
     board.take(view);
     chart.take(view.verification());
@@ -269,9 +219,7 @@ final class Front implements Doors.Rooms {
   /** Whoever looks at something else is told of the line above it. */
   private void turned() {
     boolean atLine = shell.shows(lineScreen);
-    if (!shell.shows(protestScreen)) {
-      protests.close();
-    }
+    side.turned();
     if (atLine || shell.shows(signIn)) {
       glance.look(shell.hasPanel() && atLine ? Looking.PANEL : Looking.LINE);
     } else {
@@ -301,20 +249,18 @@ final class Front implements Doors.Rooms {
 
   @Override
   public void openPeople() {
-    people.open();
-    shell.show(peopleScreen);
+    side.openPeople();
   }
 
   @Override
   public void openProspects() {
-    shell.show(prospects);
+    side.openProspects();
   }
 
   /** Somebody may protest against what was decided just now. */
   @Override
   public void openProtests() {
-    protests.open(line.check().or(line.leftLast()::get).map(CheckPage::number));
-    shell.show(protestScreen);
+    side.openProtests(line.check().or(line.leftLast()::get).map(CheckPage::number));
   }
 
   /** The line while an official is on duty, signing in while none is. */
@@ -340,8 +286,7 @@ final class Front implements Doors.Rooms {
 
   @Override
   public void openRecords() {
-    records.open();
-    shell.show(recordsScreen);
+    side.openRecords();
   }
 
   /** Its charts at the line; what it says before anybody signed in. */

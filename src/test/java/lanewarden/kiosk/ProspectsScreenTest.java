@@ -87,6 +87,16 @@ class ProspectsScreenTest {
   }
 
   @Test
+  void emptiedFieldsWaitForTheNextSetUpFromTheFirst() throws Exception {
+    booth.type("350");
+    fill("prospect-speed", "300");
+    booth.press(KeyCode.F2);
+    booth.type("420");
+    assertEquals("420", booth.text("prospect-arrow"));
+    assertEquals("", booth.text("prospect-speed"));
+  }
+
+  @Test
   void escapeLeadsBack() throws Exception {
     booth.press(KeyCode.ESCAPE);
     assertTrue(booth.shows("sign-in-screen"));

@@ -21,6 +21,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.bench.Caution;
 import lanewarden.bench.Prospect;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
@@ -74,21 +75,15 @@ public final class ProspectsScreen implements Page {
     show.getStyleClass().add("primary");
     KeyButton[] acts = {
       show,
+      new KeyButton(texts.of("act.empty"), KeyCode.F2, this::empty),
       doors.theme(),
       doors.goTo(),
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
     };
     keys.add(acts);
-    HBox bar = new HBox();
-    for (KeyButton act : acts) {
-      HBox.setHgrow(act, Priority.ALWAYS);
-      act.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-      bar.getChildren().add(act);
-    }
-    bar.getStyleClass().add("act-bar");
     root.setLeft(figures());
     root.setCenter(side);
-    root.setBottom(bar);
+    root.setBottom(new KeyBar(acts));
     root.getStyleClass().add("protest");
     root.setId("prospects");
     model.outlook().addListener((all, before, now) -> show(now));
@@ -114,13 +109,18 @@ public final class ProspectsScreen implements Page {
       field.setAccessibleText(label.getText());
       field.setId("prospect-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
       field.textProperty().bindBidirectional(model.typed(figure));
-      field.setPromptText(figure.isShots() ? texts.of("prospects.shots.example") : "");
+      field.setPromptText(figure.example().map(texts::of).orElse(""));
       fields.put(figure, field);
       grid.addRow(grid.getRowCount(), label, field);
     }
     VBox column = new VBox(title, words, grid);
     column.getStyleClass().add("prospects-figures");
     return column;
+  }
+
+  private void empty() {
+    model.empty();
+    Objects.requireNonNull(fields.get(Figure.ARROW)).requestFocus();
   }
 
   private void show(Optional<Outlook> outlook) {

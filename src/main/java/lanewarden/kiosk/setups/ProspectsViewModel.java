@@ -1,17 +1,16 @@
 package lanewarden.kiosk.setups;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import lanewarden.kiosk.desk.Desk;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
 import lanewarden.station.SetUpText;
@@ -32,6 +31,7 @@ public final class ProspectsViewModel {
     CERTIFIED("prospects.certified", ""),
     LENGTH("prospects.length", ""),
     BRACE("prospects.brace", ""),
+    CURVE("prospects.curve", ""),
     SCATTER("prospects.scatter", Supposition.Usual.ARROWS);
 
     private final String words;
@@ -42,9 +42,13 @@ public final class ProspectsViewModel {
       this.start = start;
     }
 
-    /** Whether it is a mass with its readings. */
-    boolean isShots() {
-      return this == SHOTS || this == OTHER_SHOTS;
+    /** The key of an example of it, where it is more than one figure. */
+    Optional<String> example() {
+      return switch (this) {
+        case SHOTS, OTHER_SHOTS -> Optional.of("prospects.shots.example");
+        case CURVE -> Optional.of("prospects.curve.example");
+        default -> Optional.empty();
+      };
     }
 
     /** The key of its words. */
@@ -53,18 +57,41 @@ public final class ProspectsViewModel {
     }
   }
 
-  private final Desk desk;
+  /** Asks what awaits a set-up, by the rule book in force. */
+  @FunctionalInterface
+  public interface Asking {
+    /**
+     * Asks off the screen's thread, and is answered on it.
+     *
+     * @param scatter standard deviation of the archer's arrows from one to the next, as typed
+     * @param answer takes what awaits the set-up
+     * @param missed takes why it cannot be told
+     */
+    void ask(BroughtText typed, String scatter, Consumer<Outlook> answer, Consumer<Trouble> missed);
+  }
+
+  private final Asking asking;
   private final Map<Figure, StringProperty> typed = new EnumMap<>(Figure.class);
   private final ObjectProperty<Optional<Outlook>> outlook =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
+  private int asked;
 
   /** Nothing is typed yet. */
-  public ProspectsViewModel(Desk desk) {
-    this.desk = desk;
-    Arrays.stream(Figure.values())
-        .forEach(figure -> typed.put(figure, new SimpleStringProperty(figure.start)));
+  public ProspectsViewModel(Asking asking) {
+    this.asking = asking;
+    for (Figure figure : Figure.values()) {
+      StringProperty field = new SimpleStringProperty(figure.start);
+      field.addListener((all, before, now) -> outdate());
+      typed.put(figure, field);
+    }
+  }
+
+  /** An answer stands for what was typed when it was asked: beside other figures it would lie. */
+  private void outdate() {
+    asked++;
+    outlook.set(Optional.empty());
   }
 
   /** What stands in a field. */
@@ -76,7 +103,7 @@ public final class ProspectsViewModel {
     return typed(figure).get();
   }
 
-  /** What awaits the set-up; empty until it was asked for, and while it cannot be told. */
+  /** What awaits the set-up; empty until it is answered for what now stands in the fields. */
   ObjectProperty<Optional<Outlook>> outlook() {
     return outlook;
   }
@@ -103,17 +130,29 @@ public final class ProspectsViewModel {
             text(Figure.SPEED),
             text(Figure.UNCERTAINTY),
             shots,
-            "");
-    String scatter = text(Figure.SCATTER);
-    desk.ask(
-        station -> station.proceedings().outlook(brought, scatter),
+            text(Figure.CURVE));
+    outdate();
+    int question = asked;
+    asking.ask(
+        brought,
+        text(Figure.SCATTER),
         told -> {
-          trouble.set(Optional.empty());
-          outlook.set(Optional.of(told));
+          if (question == asked) {
+            trouble.set(Optional.empty());
+            outlook.set(Optional.of(told));
+          }
         },
         missed -> {
-          outlook.set(Optional.empty());
-          trouble.set(Optional.of(missed));
+          if (question == asked) {
+            trouble.set(Optional.of(missed));
+          }
         });
+  }
+
+  /** For the next set-up: nothing of this one is left. */
+  void empty() {
+    typed.forEach((figure, field) -> field.set(figure.start));
+    outdate();
+    trouble.set(Optional.empty());
   }
 }

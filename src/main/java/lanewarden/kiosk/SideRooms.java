@@ -1,0 +1,123 @@
+package lanewarden.kiosk;
+
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.function.Supplier;
+import lanewarden.kiosk.audit.RecordsScreen;
+import lanewarden.kiosk.audit.RecordsViewModel;
+import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.people.PeopleScreen;
+import lanewarden.kiosk.people.PeopleViewModel;
+import lanewarden.kiosk.protest.ProtestScreen;
+import lanewarden.kiosk.protest.ProtestViewModel;
+import lanewarden.kiosk.protest.SlipViewModel;
+import lanewarden.kiosk.setups.ProspectsScreen;
+import lanewarden.kiosk.setups.ProspectsViewModel;
+import lanewarden.station.EventFolder;
+import lanewarden.station.LineView;
+
+/**
+ * The screens beside the line, which one may go to whether or not anybody is on duty; on the
+ * screen's thread.
+ */
+final class SideRooms {
+  private final Shell shell;
+  private final RecordsViewModel records;
+  private final RecordsScreen recordsScreen;
+  private final ProtestViewModel protests;
+  private final ProtestScreen protestScreen;
+  private final PeopleViewModel people;
+  private final PeopleScreen peopleScreen;
+  private final ProspectsScreen prospects;
+
+  /**
+   * @param head of the ledger, as it now stands
+   * @param home where the way out leads
+   */
+  SideRooms(
+      Desk desk,
+      Shell shell,
+      Texts texts,
+      Doors doors,
+      EventFolder folder,
+      Makers makers,
+      Front.Threads threads,
+      Supplier<String> head,
+      Runnable home) {
+    this.shell = shell;
+    records =
+        new RecordsViewModel(
+            makers.report(),
+            desk,
+            folder,
+            threads.random(),
+            threads.report(),
+            threads.screen(),
+            texts);
+    recordsScreen =
+        new RecordsScreen(
+            records, texts, shell, new RecordsScreen.Doors(doors.theme(), doors.goTo(), home));
+    protests = new ProtestViewModel(desk, texts, ZoneId.systemDefault());
+    protestScreen =
+        new ProtestScreen(
+            protests,
+            new SlipViewModel(
+                makers.slips(), folder, head, threads.report(), threads.screen(), texts),
+            texts,
+            shell,
+            new ProtestScreen.Doors(doors.theme(), doors.goTo(), home, home));
+    people = new PeopleViewModel(desk, threads.random(), texts);
+    peopleScreen =
+        new PeopleScreen(
+            people, texts, shell, new PeopleScreen.Doors(doors.theme(), doors.goTo(), home));
+    prospects =
+        new ProspectsScreen(
+            new ProspectsViewModel(
+                (typed, scatter, answer, missed) ->
+                    desk.ask(
+                        station -> station.proceedings().outlook(typed, scatter), answer, missed)),
+            texts,
+            new ProspectsScreen.Doors(doors.theme(), doors.goTo(), home));
+  }
+
+  /** What became of the line. */
+  void take(LineView view) {
+    protests.take(view);
+    records.take(view);
+  }
+
+  /** Another page or panel is shown: protests that nobody looks at need not follow the ledger. */
+  void turned() {
+    if (!shell.shows(protestScreen)) {
+      protests.close();
+    }
+  }
+
+  /**
+   * To the protests.
+   *
+   * @param check the one that a protest is most likely against
+   */
+  void openProtests(Optional<Long> check) {
+    protests.open(check);
+    shell.show(protestScreen);
+  }
+
+  /** To the officials. */
+  void openPeople() {
+    people.open();
+    shell.show(peopleScreen);
+  }
+
+  /** To the records. */
+  void openRecords() {
+    records.open();
+    shell.show(recordsScreen);
+  }
+
+  /** To what awaits a set-up. */
+  void openProspects() {
+    shell.show(prospects);
+  }
+}
