@@ -58,6 +58,15 @@ public final class Practice {
     return text;
   }
 
+  /** The file's bytes. */
+  public byte[] utf8() {
+    return utf8(text);
+  }
+
+  static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
   /** SHA-256 of the file's bytes in 64 hexadecimal digits. */
   public String sha256() {
     return sha256;

@@ -1,6 +1,7 @@
 package lanewarden.bench;
 
 import lanewarden.written.CsvColumn;
+import lanewarden.written.CsvTable;
 
 /** A column of a practice file. */
 enum PracticeColumn implements CsvColumn {
@@ -17,6 +18,10 @@ enum PracticeColumn implements CsvColumn {
   RATED_DRAW_WEIGHT("rated-draw-weight", false),
   RATED_DRAW_LENGTH("rated-draw-length", false),
   RATED_ARROW_MASS("rated-arrow-mass", false);
+
+  /** A practice file. */
+  static final CsvTable<PracticeColumn> TABLE =
+      new CsvTable<>(PracticeColumn.class, "bow,arrow,arrow-mass,speed", "a shot");
 
   private final String title;
   private final boolean required;

@@ -16,14 +16,10 @@ import lanewarden.quantity.Speed;
 import lanewarden.written.CsvCell;
 import lanewarden.written.CsvFaults;
 import lanewarden.written.CsvRow;
-import lanewarden.written.CsvTable;
 import lanewarden.written.WrittenRefused;
 
 /** The lines of a practice file being read; for one thread. */
 final class PracticePage {
-  private static final CsvTable<PracticeColumn> TABLE =
-      new CsvTable<>(PracticeColumn.class, "bow,arrow,arrow-mass,speed", "a shot");
-
   private static final List<PracticeColumn> CONDITIONS =
       List.of(
           PracticeColumn.RATED_DRAW_WEIGHT,
@@ -47,7 +43,7 @@ final class PracticePage {
   static Practice read(String file, byte[] utf8) throws WrittenRefused {
     CsvFaults faults = new CsvFaults(file);
     PracticePage page = new PracticePage(faults);
-    TABLE.read(file, utf8, faults).forEach(page::take);
+    PracticeColumn.TABLE.read(file, utf8, faults).forEach(page::take);
     page.bows.values().forEach(page::checkBow);
     page.arrows.values().forEach(page::checkArrow);
     faults.refuseIfAny();

@@ -20,7 +20,17 @@ public record Series(PracticeBow bow, String arrow, Mass mass, List<PracticeShot
 
   /** For example {@code Heron + light shaft}. */
   public String name() {
-    return bow.label() + " + " + arrow;
+    return name(bow.label(), arrow);
+  }
+
+  /** The name of a bow and an arrow together. */
+  static String name(String bow, String arrow) {
+    return bow + " + " + arrow;
+  }
+
+  /** Whether a set-up is this bow and arrow, by their names. */
+  public boolean isOf(PracticeSetUp setUp) {
+    return bow.label().equals(setUp.bow()) && arrow.equals(setUp.arrow());
   }
 
   /** The unit in which its first shot is written, and its figures are shown. */
