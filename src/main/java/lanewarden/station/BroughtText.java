@@ -66,8 +66,7 @@ public record BroughtText(
     if (speed.isBlank() == shots.isEmpty()) {
       throw refused(
           "Either a speed that is expected or shots are to be given, and not both.",
-          "Give a speed such as 290 ft/s, or shots such as 350 gr: 290 291 289 ft/s for each arrow"
-              + " mass.");
+          "Give --speed \"290 ft/s\", or --shots \"350 gr: 290 291 289 ft/s\" for each arrow mass.");
     }
     try {
       Optional<DrawCurve> measured = curve.isBlank() ? Optional.empty() : Optional.of(drawn());

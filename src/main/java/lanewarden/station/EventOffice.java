@@ -10,7 +10,6 @@ import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.ledger.SigningKey;
-import lanewarden.written.WrittenText;
 
 /**
  * What is signed into an event's ledger while no station runs: the draw, another rule book,
@@ -129,18 +128,7 @@ public record EventOffice(EventFolder folder, Surroundings here) {
   public long keepPractice(String official, char[] passphrase, Path file, String title)
       throws StationException {
     SigningKey key = folder.key(official, passphrase, here.clock());
-    Practice practice = PracticeDay.read(file);
-    String plain = title.strip();
-    if (plain.isEmpty() || plain.length() > Station.LONGEST_REASON || !WrittenText.isPlain(plain)) {
-      throw StationException.misstep(
-          "PRACTICE-TITLE",
-          "Nothing was signed.",
-          "The title is empty, too long, or holds characters that cannot be seen.",
-          "Say in at most " + Station.LONGEST_REASON + " characters what was shot, and when.");
-    }
-    Fact kept =
-        new FrameFact.PracticeKept(
-            plain, String.valueOf(file.getFileName()), practice.sha256(), practice.text());
+    Fact kept = PracticeDay.kept(PracticeDay.read(file), title);
     try (Book book = open()) {
       String name = book.nameOf(key);
       book.append(

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
  * @param verification how far the instrument can be believed
+ * @param practice the practice day that is shot beside the line
  * @param docket every protest and every correction
  * @param head the ledger's last entry
  * @param trouble what keeps the line from going on, as a full disk does
@@ -42,6 +43,7 @@ public record LineView(
     Optional<Fact.LineRefused> refused,
     Progress progress,
     VerificationView verification,
+    PracticeView practice,
     Docket docket,
     Head head,
     Optional<Trouble> trouble,
@@ -54,6 +56,7 @@ public record LineView(
       Intake intake,
       Duty duty,
       Proving proving,
+      Practising practising,
       String instrument,
       StationPapers papers,
       @Nullable Trouble notice) {
@@ -72,6 +75,7 @@ public record LineView(
         intake.refused(),
         book.progress(),
         proving.view(book.standing()),
+        practising.view(),
         book.standing().docket(),
         book.head(),
         intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),

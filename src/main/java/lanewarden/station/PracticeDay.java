@@ -6,8 +6,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.Practice;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenRefused;
+import lanewarden.written.WrittenText;
 
 /** The set-ups of a practice file beside each other. */
 public final class PracticeDay {
@@ -25,6 +28,28 @@ public final class PracticeDay {
     Optional<RuleBook> book =
         rules.isPresent() ? Optional.of(WrittenRules.book(rules.get())) : Optional.empty();
     return Comparison.of(practice, book);
+  }
+
+  /**
+   * A practice day as it is kept in a ledger.
+   *
+   * @param title what it is called
+   * @throws StationException if the title is none
+   */
+  static Fact kept(Practice practice, String title) throws StationException {
+    String plain = title.strip();
+    if (plain.isEmpty() || plain.length() > Station.LONGEST_REASON || !WrittenText.isPlain(plain)) {
+      throw StationException.misstep(
+          "PRACTICE-TITLE",
+          "Nothing was signed.",
+          "The title is empty, too long, or holds characters that cannot be seen.",
+          "Say in at most " + Station.LONGEST_REASON + " characters what was shot, and when.");
+    }
+    return new FrameFact.PracticeKept(
+        plain,
+        String.valueOf(Path.of(practice.file()).getFileName()),
+        practice.sha256(),
+        practice.text());
   }
 
   /** The practice file itself. */

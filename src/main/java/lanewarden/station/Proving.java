@@ -44,6 +44,7 @@ public final class Proving {
   }
 
   private List<Fact> begun(Book book) throws StationException {
+    station.practising().requireResting();
     if (plan.isEmpty()) {
       throw StationException.misstep(
           "VERIFICATION-UNPLANNED",

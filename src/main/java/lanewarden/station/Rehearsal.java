@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * decided or waits for something else, and goes on when the official declares a reading void. Bytes
  * come from the capture's section labelled with the bib, from the second check on with {@code
  * bib/check}; where there is none, arrows are invented. While the instrument is verified, the
- * {@link ReferenceBow} shoots.
+ * {@link ReferenceBow} shoots; while a practice listens to it, the {@link PracticeArcher} does.
  *
  * <p>Threads: it owns one, on which everything is shot; its methods may be called from any other.
  */
@@ -28,6 +28,7 @@ public final class Rehearsal implements AutoCloseable {
 
   private final PracticeGates gates;
   private final ReferenceBow bow;
+  private final PracticeArcher practice = new PracticeArcher();
   private final SimulatedInstrument instrument;
   private final Optional<Capture> capture;
   private final double pace;
@@ -103,7 +104,15 @@ public final class Rehearsal implements AutoCloseable {
   }
 
   /** What was to be seen at one moment. */
-  private record Moment(long number, Optional<CheckView> open, Optional<Round> verified) {
+  private record Moment(
+      long number,
+      Optional<CheckView> open,
+      Optional<Round> verified,
+      Optional<PracticeView> practised) {
+
+    boolean isPractised(PracticeView view) {
+      return practised.filter(now -> now.changes() == view.changes()).isPresent();
+    }
 
     boolean isOpen(long check) {
       return open.filter(view -> view.check().number() == check).isPresent();
@@ -141,7 +150,8 @@ public final class Rehearsal implements AutoCloseable {
     return new Moment(
         views,
         manned.flatMap(LineView::check).filter(CheckView::takesShots),
-        manned.flatMap(view -> view.verification().running()));
+        manned.flatMap(view -> view.verification().running()),
+        Optional.ofNullable(latest).map(LineView::practice).filter(PracticeView::listening));
   }
 
   private synchronized void idle(long seen) throws InterruptedException {
@@ -154,9 +164,25 @@ public final class Rehearsal implements AutoCloseable {
 
   /** Goes one step on; false if there is nothing to shoot as things stand. */
   private boolean shoot(Moment now) throws InterruptedException {
+    if (now.practised().isPresent()) {
+      return shootFor(now.practised().get());
+    }
     return now.verified().isPresent()
         ? shootFor(now.verified().get())
         : now.open().isPresent() && shootFor(now.open().get());
+  }
+
+  private boolean shootFor(PracticeView view) throws InterruptedException {
+    Optional<Archer.Next> next = practice.next(view);
+    if (next.isEmpty()) {
+      return false;
+    }
+    if (waited(next.get().afterMillis(), now -> now.isPractised(view))) {
+      shoot(next.get());
+      practice.came(view);
+      gates.settle();
+    }
+    return true;
   }
 
   private boolean shootFor(Round round) throws InterruptedException {

@@ -8,7 +8,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import lanewarden.chronograph.Instrument;
-import lanewarden.chronograph.Signal;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
@@ -40,6 +39,8 @@ public final class Station implements AutoCloseable {
   private final Duty duty;
   private final Clock clock;
   private final Proving proving;
+  private final Practising practising;
+  private final Hearing hearing;
   private final Officiating officiating;
   private final Proceedings proceedings;
   private final Wire wire;
@@ -69,6 +70,8 @@ public final class Station implements AutoCloseable {
     this.proceedings = new Proceedings(this, folder, book, duty, clock);
     this.records = new CheckRecords(this, book, papers.settings().place());
     this.proving = new Proving(this, papers.settings().verification(), typedEntry);
+    this.practising = new Practising(this, folder, book, duty, typedEntry, clock);
+    this.hearing = new Hearing(this, wire, practising, intake, duty, book);
   }
 
   /**
@@ -86,7 +89,7 @@ public final class Station implements AutoCloseable {
     Station station =
         new Station(folder, book, papers, instrument, program, clock, new Stillness(clock, nanos));
     try {
-      instrument.start(station::overhear);
+      instrument.start(station.hearing::overhear);
     } catch (RuntimeException e) {
       book.close();
       throw e;
@@ -102,7 +105,7 @@ public final class Station implements AutoCloseable {
 
   /** The line at this moment. */
   public synchronized LineView view() {
-    return LineView.of(book, intake, duty, proving, instrument.name(), papers, notice);
+    return LineView.of(book, intake, duty, proving, practising, instrument.name(), papers, notice);
   }
 
   /** Competitors whom the typed bib or name may mean, the likeliest first. */
@@ -182,6 +185,7 @@ public final class Station implements AutoCloseable {
   }
 
   private synchronized void called(Calling.Act act) throws StationException {
+    practising.requireResting();
     sign(
         book -> {
           List<Fact> facts = act.facts(new Calling(book));
@@ -206,7 +210,7 @@ public final class Station implements AutoCloseable {
    */
   public synchronized void type(String text) throws StationException {
     signer();
-    hear(typedEntry.read(text, proving.unitToType(book)));
+    hearing.hear(typedEntry.read(text, proving.unitToType(book)));
   }
 
   /** Protests, rulings and corrections, signed by whoever is on duty. */
@@ -232,8 +236,7 @@ public final class Station implements AutoCloseable {
     return new Protests(deed -> signed(visitor, deed), typedEntry);
   }
 
-  private synchronized Docket signed(SigningKey visitor, Protests.Deed deed)
-      throws StationException {
+  synchronized Docket signed(SigningKey visitor, Protests.Deed deed) throws StationException {
     lookForTheOfficial();
     intake.clearAfter(new Visit(book, duty, intake).sign(visitor, deed));
     tell();
@@ -270,6 +273,11 @@ public final class Station implements AutoCloseable {
   /** What is done to know that the instrument is good. */
   public Proving proving() {
     return proving;
+  }
+
+  /** Set-ups beside each other while nobody is checked. */
+  public Practising practising() {
+    return practising;
   }
 
   /** What is done with the check at the line. */
@@ -374,21 +382,8 @@ public final class Station implements AutoCloseable {
     return wire.view(instrument.name());
   }
 
-  private void overhear(Signal signal) {
-    wire.hear(signal);
-    hear(signal);
-  }
-
-  private synchronized void hear(Signal signal) {
-    if (!(signal instanceof Signal.LinkChanged) && Proving.takesShots(book)) {
-      duty.stir();
-    }
-    intake.hear(signal, duty.isOn());
-    duty.flush();
-    tell();
-  }
-
-  private void tell() {
+  /** Tells everybody who asked, under this lock. */
+  void tell() {
     if (!listeners.isEmpty()) {
       LineView view = view();
       listeners.forEach(l -> l.accept(view));

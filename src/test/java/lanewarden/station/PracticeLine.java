@@ -79,6 +79,21 @@ final class PracticeLine implements AutoCloseable {
     return facts;
   }
 
+  /** What an entry says, by its number. */
+  Fact factOf(long sequence) throws Exception {
+    List<Fact> facts = new ArrayList<>();
+    Verification unused =
+        Verification.of(
+            folder.ledger(),
+            List.of(),
+            examined -> {
+              if (examined.entry().sequence() == sequence) {
+                read(examined).ifPresent(facts::add);
+              }
+            });
+    return facts.get(0);
+  }
+
   <F extends Fact> List<F> facts(Class<F> type) throws Exception {
     return facts().stream().filter(type::isInstance).map(type::cast).toList();
   }
