@@ -17,6 +17,11 @@ public enum Source {
     this.word = word;
   }
 
+  /** Whether no arrow flew, so that nothing counts. */
+  public boolean isInvented() {
+    return this == SIMULATED;
+  }
+
   /** The word for people. */
   public String word() {
     return word;

@@ -65,7 +65,7 @@ final class MakeCommand implements Callable<Integer> {
       description = "The station's name, which every entry of its ledger carries.")
   private String station = "";
 
-  /** Where readings come from: one of the two. */
+  /** Where readings come from: one of the three. */
   static final class Readings {
     @Option(
         names = "--port",
@@ -79,6 +79,19 @@ final class MakeCommand implements Callable<Integer> {
         required = true,
         description = "No instrument: invented arrows, for practice.")
     private boolean simulator;
+
+    @Option(
+        names = "--typed",
+        required = true,
+        description = "No line to the instrument: every reading is typed in and marked so.")
+    private boolean typed;
+
+    StationSettings.Kind kind() {
+      if (simulator) {
+        return StationSettings.Kind.SIMULATOR;
+      }
+      return typed ? StationSettings.Kind.TYPED : StationSettings.Kind.SERIAL;
+    }
   }
 
   @ArgGroup(multiplicity = "1")
@@ -136,14 +149,7 @@ final class MakeCommand implements Callable<Integer> {
     }
     NewEvent event =
         new NewEvent(
-            rules,
-            competitors,
-            sentence,
-            station,
-            readings.simulator ? StationSettings.Kind.SIMULATOR : StationSettings.Kind.SERIAL,
-            readings.port,
-            root,
-            people);
+            rules, competitors, sentence, station, readings.kind(), readings.port, root, people);
     Surroundings here = workplace.here();
     answer(event.make(folder, here.clock(), here.nanos(), here.random()));
     return ExitCode.FINE;

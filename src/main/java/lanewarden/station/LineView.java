@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.time.Duration;
 import java.util.Optional;
+import lanewarden.chronograph.Instrument;
 import lanewarden.chronograph.LinkState;
 import lanewarden.chronograph.Signal;
 import lanewarden.journal.Docket;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param station the station's name
  * @param official who is signed in
  * @param instrument the instrument's name
+ * @param training whether its readings are invented, so that nothing counts
  * @param link how the link to the instrument stands
  * @param linkWords the same in a sentence
  * @param phase of the event
@@ -36,6 +38,7 @@ public record LineView(
     String station,
     Optional<String> official,
     String instrument,
+    boolean training,
     Link link,
     String linkWords,
     Phase phase,
@@ -57,14 +60,15 @@ public record LineView(
       Duty duty,
       Proving proving,
       Practising practising,
-      String instrument,
+      Instrument instrument,
       StationPapers papers,
       @Nullable Trouble notice) {
     return new LineView(
         book.event(),
         book.station(),
         duty.isOn() ? book.standing().official() : Optional.empty(),
-        instrument,
+        instrument.name(),
+        instrument.source().isInvented(),
         intake.link().map(link -> Link.of(link.state())).orElse(Link.LOST),
         intake
             .link()

@@ -2,10 +2,11 @@ package lanewarden.station;
 
 import java.util.Optional;
 import lanewarden.chronograph.Instrument;
+import lanewarden.chronograph.ReadByEye;
 import lanewarden.chronograph.SerialInstrument;
 import lanewarden.chronograph.SeriesInstrument;
 
-/** The instruments on serial ports that an event's settings name: one, or two in series. */
+/** The instruments that an event's settings name, but no simulated ones: one, or two in series. */
 final class Ports {
 
   private Ports() {}
@@ -19,6 +20,9 @@ final class Ports {
       throws StationException {
     StationPapers papers = folder.papers();
     StationSettings settings = papers.settings();
+    if (port.isEmpty() && settings.kind() == StationSettings.Kind.TYPED) {
+      return new ReadByEye(here.clock());
+    }
     Instrument first =
         new SerialInstrument(
             port.orElse(settings.port()), papers.profile(), here.clock(), here.nanos());

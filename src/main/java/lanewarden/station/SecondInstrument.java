@@ -16,7 +16,7 @@ import lanewarden.written.Section;
  * @param profile file name of its sentence profile, in the event folder
  * @param kind where its readings come from: the same as the first's, since a simulated one confirms
  *     nothing
- * @param port path or name of its serial port; empty for the simulator
+ * @param port path or name of its serial port; empty without one
  * @param agreement how far the two may differ
  * @param within how long after the one the other's reading may come
  */
@@ -53,7 +53,13 @@ public record SecondInstrument(
         section.value("agree", AGREE, text -> above(Bounds.deviation(text), text));
     OptionalInt within = section.whole("within_ms", 1, LONGEST_MILLIS);
     section.closed();
-    if (kind.isPresent() && firstKind.isPresent() && !kind.equals(firstKind)) {
+    if (kind.equals(Optional.of(StationSettings.Kind.TYPED))) {
+      section.fault(
+          "instrument",
+          "an instrument on a line",
+          "\"" + StationSettings.Kind.TYPED.word() + "\"",
+          "nothing that is typed comes in time to confirm an arrow: take the section out");
+    } else if (kind.isPresent() && firstKind.isPresent() && !kind.equals(firstKind)) {
       section.fault(
           "instrument",
           "the same as the first instrument's, \"" + firstKind.get().word() + "\"",

@@ -105,7 +105,7 @@ public final class Station implements AutoCloseable {
 
   /** The line at this moment. */
   public synchronized LineView view() {
-    return LineView.of(book, intake, duty, proving, practising, instrument.name(), papers, notice);
+    return LineView.of(book, intake, duty, proving, practising, instrument, papers, notice);
   }
 
   /** Competitors whom the typed bib or name may mean, the likeliest first. */

@@ -17,7 +17,7 @@ import lanewarden.written.WrittenRefused;
  * @param station the station's name, which every entry of its ledger carries
  * @param profile file name of the sentence profile, in the event folder
  * @param kind where readings come from
- * @param port path or name of the serial port; empty for the simulator
+ * @param port path or name of the serial port; empty without one
  * @param accuracy what is known of the instrument's errors, if anything is
  * @param place where the instrument stands, if that is said
  * @param second an instrument behind the first, if there is one
@@ -56,6 +56,8 @@ public record StationSettings(
   public enum Kind {
     /** An instrument on a serial port. */
     SERIAL("serial"),
+    /** An instrument on no line: every reading is typed in from its display. */
+    TYPED("typed"),
     /** The built-in simulator: for practice only. */
     SIMULATOR("simulator");
 
@@ -75,7 +77,10 @@ public record StationSettings(
   private static final long LONGEST = 600;
 
   private static final Map<String, Kind> KINDS =
-      Map.of(Kind.SERIAL.word(), Kind.SERIAL, Kind.SIMULATOR.word(), Kind.SIMULATOR);
+      Map.of(
+          Kind.SERIAL.word(), Kind.SERIAL,
+          Kind.TYPED.word(), Kind.TYPED,
+          Kind.SIMULATOR.word(), Kind.SIMULATOR);
 
   /**
    * Reads the settings.
@@ -134,7 +139,10 @@ public record StationSettings(
     return section.choice("instrument", KINDS);
   }
 
-  /** The port of an instrument of this kind; one that the simulator has no use for is let be. */
+  /**
+   * The port of an instrument of this kind; one that only a serial instrument has use for is let
+   * be.
+   */
   static Optional<String> port(Section section, Optional<Kind> kind) {
     if (kind.equals(Optional.of(Kind.SERIAL))) {
       return section.text("port");
@@ -168,7 +176,7 @@ public record StationSettings(
         + "profile = "
         + quoted(profile)
         + "\n"
-        + "# serial: an instrument on a port. simulator: practice only.\n"
+        + "# serial: an instrument on a port. typed: readings are typed in. simulator: practice only.\n"
         + "instrument = "
         + quoted(kind.word())
         + "\n"

@@ -74,6 +74,18 @@ class MakeCommandTest {
   }
 
   @Test
+  void withoutALineToTheInstrumentReadingsAreTyped() throws Exception {
+    Typed typed =
+        new Typed()
+            .secretly("organizer only", "organizer only", "official only", "official only")
+            .run(arguments("--typed"));
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals(
+        new StationSettings("Lane A", "gate-timer.toml", StationSettings.Kind.TYPED, ""),
+        new EventFolder(here.resolve("event")).settings());
+  }
+
+  @Test
   void takesPassphrasesFromAFileWithALineForEachPerson() throws Exception {
     Path secrets =
         Files.writeString(
