@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lanewarden.written.CsvCell;
 import lanewarden.written.Fingerprint;
 import lanewarden.written.NearMatch;
 import lanewarden.written.WrittenFault;
@@ -76,18 +77,23 @@ public final class Roster {
       String division = entry.competitor().division();
       if (!divisionCodes.contains(division)) {
         faults.add(
-            new WrittenFault(
-                file,
-                entry.line(),
-                entry.column(),
-                "a division of the rule book, one of " + String.join(", ", divisionCodes),
-                "\"" + division + "\"",
-                NearMatch.of(division, divisionCodes)
-                    .map(near -> "did you mean \"" + near + "\"?")
-                    .orElse("correct it here, or add the division to the rule book")));
+            stranger(file, new CsvCell(division, entry.line(), entry.column()), divisionCodes));
       }
     }
     return faults;
+  }
+
+  /** The fault of a division that is none of the rule book's. */
+  static WrittenFault stranger(String file, CsvCell division, Set<String> divisionCodes) {
+    return new WrittenFault(
+        file,
+        division.line(),
+        division.column(),
+        "a division of the rule book, one of " + String.join(", ", divisionCodes),
+        "\"" + division.text() + "\"",
+        NearMatch.of(division.text(), divisionCodes)
+            .map(near -> "did you mean \"" + near + "\"?")
+            .orElse("correct it here, or add the division to the rule book"));
   }
 
   /** The file's whole text: its UTF-8 bytes are the file's. */

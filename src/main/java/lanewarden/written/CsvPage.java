@@ -16,11 +16,13 @@ import java.util.List;
  */
 final class CsvPage {
   private final String text;
+  private final char separator;
   private final CsvFaults faults;
   private final List<Integer> lineStarts = new ArrayList<>();
 
-  private CsvPage(String text, CsvFaults faults) {
+  private CsvPage(String text, char separator, CsvFaults faults) {
     this.text = text;
+    this.separator = separator;
     this.faults = faults;
     lineStarts.add(0);
     for (int at = endOfLine(0); at >= 0; at = endOfLine(at)) {
@@ -30,7 +32,12 @@ final class CsvPage {
 
   /** Every row; after a quote that goes wrong the rest cannot be told apart and is left out. */
   static List<List<CsvCell>> rows(String text, CsvFaults faults) {
-    return new CsvPage(text, faults).rows();
+    return rows(text, ',', faults);
+  }
+
+  /** The same where something else than a comma stands between the fields. */
+  static List<List<CsvCell>> rows(String text, char separator, CsvFaults faults) {
+    return new CsvPage(text, separator, faults).rows();
   }
 
   private List<List<CsvCell>> rows() {
@@ -38,6 +45,7 @@ final class CsvPage {
     Follower follower = new Follower();
     try {
       CsvReader.builder()
+          .fieldSeparator(separator)
           .skipEmptyLines(true)
           .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
           .missingFieldStrategy(FieldMismatchStrategy.IGNORE)

@@ -1,0 +1,91 @@
+package lanewarden.roster;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import lanewarden.written.WrittenFault;
+import lanewarden.written.WrittenRefused;
+import org.junit.jupiter.api.Test;
+
+/** Lists as other programs save them, and the roster that comes of them. */
+class RosterSheetTest {
+  private static final Set<String> CODES = Set.of("OC", "TR");
+
+  private static RosterSheet sheet(String text) throws WrittenRefused {
+    return RosterSheet.read("list.csv", text.getBytes(UTF_8));
+  }
+
+  private static List<String> told(RosterSheet.Mapped mapped) {
+    return mapped.faults().stream().map(f -> f.line() + ":" + f.column()).toList();
+  }
+
+  @Test
+  void aListWithColumnsOfOtherNamesBecomesARosterThatReads() throws Exception {
+    RosterSheet sheet =
+        sheet(
+            "Club;Full Name;Start number;Class;Arrow weight\r\n"
+                + "Elm;\"Holt; Ada\";11;OC;352 gr\r\nOak;Bo Lind;12;TR;\r\n");
+    assertEquals(
+        Map.of("bib", 2, "name", 1, "division", 3, "arrow-mass", 4), Map.copyOf(sheet.guess()));
+    RosterSheet.Mapped mapped = sheet.mapped(sheet.guess(), CODES);
+    assertEquals(List.of(), mapped.faults());
+    Roster roster = Roster.read("roster.csv", mapped.csv().getBytes(UTF_8));
+    assertEquals("Holt; Ada", roster.bib("11").orElseThrow().name());
+    assertEquals("352 gr", String.valueOf(roster.bib("11").orElseThrow().arrowMass()));
+  }
+
+  @Test
+  void theRostersOwnTitleIsTakenBeforeAnyOtherWord() throws Exception {
+    assertEquals(1, sheet("number,bib,name,division\n1,2,A,OC\n").guess().get("bib"));
+  }
+
+  @Test
+  void anotherColumnMayBeChosen() throws Exception {
+    RosterSheet sheet = sheet("number,licence,name,division\n1,A77,Ann,OC\n");
+    RosterSheet.Mapped mapped = sheet.mapped(Map.of("bib", 1, "name", 2, "division", 3), CODES);
+    assertEquals(List.of("A77", "Ann", "OC"), mapped.rows().get(0));
+  }
+
+  @Test
+  void everyFaultHasTheLineAndColumnOfTheListItself() throws Exception {
+    // Lines counted by hand: the header is 1, an empty line is 3
+    RosterSheet sheet =
+        sheet(
+            "Class,Archer,Bib\n"
+                + "OC,Ann,1\n"
+                + "\n"
+                + "OC,Ben,not a bib\n"
+                + "OC,Cat\n"
+                + "TR,,5\n"
+                + "TR,Dee,1\n");
+    RosterSheet.Mapped mapped = sheet.mapped(sheet.guess(), CODES);
+    assertEquals(List.of("4:8", "5:0", "6:4", "7:8"), told(mapped));
+    assertEquals("\"1\", already on line 2", mapped.faults().get(3).found());
+    assertEquals(5, sheet.size());
+  }
+
+  @Test
+  void aDivisionThatTheRuleBookHasNotIsAFaultOfItsLine() throws Exception {
+    RosterSheet sheet = sheet("division\tname\tbib\nOC\tAnn\t1\nXX\tBen\t2\n");
+    List<WrittenFault> faults = sheet.mapped(sheet.guess(), CODES).faults();
+    assertEquals(3, faults.get(0).line());
+    assertEquals("\"XX\"", faults.get(0).found());
+  }
+
+  @Test
+  void aNameOverTwoLinesDoesNotMoveTheLinesBehindIt() throws Exception {
+    RosterSheet sheet = sheet("bib,name,division\n1,\"Ann\nArcher\",OC\n2,Ben,XX\nb?d,Cat,OC\n");
+    assertEquals(List.of("2:3", "4:7", "5:1"), told(sheet.mapped(sheet.guess(), CODES)));
+  }
+
+  @Test
+  void whatIsNoTableIsRefusedWhole() {
+    assertThrows(WrittenRefused.class, () -> sheet(""));
+    assertThrows(WrittenRefused.class, () -> sheet("bib,name,division\n"));
+    assertThrows(WrittenRefused.class, () -> sheet("bib,name\n1,\"open\n"));
+  }
+}
