@@ -1,7 +1,6 @@
 package lanewarden.station;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -66,22 +65,22 @@ public record DemoEvent(EventFolder folder) {
   private static DemoEvent make(Path path, Surroundings here) throws StationException {
     EventFolder made =
         new NewEvent(
-                packed("/demo-data/" + EventFolder.RULE_BOOK),
-                packed("/demo-data/" + EventFolder.ROSTER),
-                packed("/config/profiles/gate-timer.toml"),
+                Packed.file("/demo-data/" + EventFolder.RULE_BOOK),
+                Packed.file("/demo-data/" + EventFolder.ROSTER),
+                Packed.file("/config/profiles/gate-timer.toml"),
                 STATION,
                 StationSettings.Kind.SIMULATOR,
                 "",
                 person(ORGANIZER),
                 List.of(person(OFFICIAL), person(SECOND_OFFICIAL)),
-                Optional.of(packed("/demo-data/gate-timer.capture")))
+                Optional.of(Packed.file("/demo-data/gate-timer.capture")))
             .make(path, here.clock(), here.nanos(), here.random());
     return new DemoEvent(made);
   }
 
   /** What the official types on the morning of the demo event, a line each. */
   public static List<String> script() throws StationException {
-    String text = new String(packed("/demo-data/morning.txt").bytes(), StandardCharsets.UTF_8);
+    String text = new String(Packed.file("/demo-data/morning.txt").bytes(), StandardCharsets.UTF_8);
     return text.lines().toList();
   }
 
@@ -105,16 +104,5 @@ public record DemoEvent(EventFolder folder) {
 
   private static NewEvent.Person person(String name) {
     return new NewEvent.Person(name, PASSPHRASE.toCharArray());
-  }
-
-  private static NewEvent.Source packed(String resource) {
-    try (InputStream in = DemoEvent.class.getResourceAsStream(resource)) {
-      if (in == null) {
-        throw new IllegalStateException(resource + " is not packed with the program");
-      }
-      return new NewEvent.Source(Path.of(resource).getFileName().toString(), in.readAllBytes());
-    } catch (IOException e) {
-      throw new IllegalStateException(resource + " cannot be read", e);
-    }
   }
 }

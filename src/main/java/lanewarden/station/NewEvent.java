@@ -9,10 +9,12 @@ import java.time.Clock;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.journal.Fact;
@@ -27,6 +29,7 @@ import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
 import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
+import lanewarden.written.WrittenText;
 
 /**
  * An event to be made: the organizer's act before anything else.
@@ -38,7 +41,7 @@ import lanewarden.written.WrittenRefused;
  * @param profile the sentence profile to copy
  * @param station the station's name
  * @param kind where readings come from
- * @param port path or name of the serial port; empty for the simulator
+ * @param port path or name of the serial port; empty without one
  * @param organizer whose key is the root of trust
  * @param officials who may sign at the station, one or more; judges among them
  * @param rehearsal a capture for the archers of a rehearsal, if there is one
@@ -131,6 +134,9 @@ public record NewEvent(
     }
   }
 
+  static final String NOTHING_MADE = "No event was made.";
+  private static final int LONGEST_NAME = 80;
+
   /** The shortest passphrase taken, in characters. */
   public static final int SHORTEST_PASSPHRASE = KeyCabinet.SHORTEST_PASSPHRASE;
 
@@ -144,6 +150,10 @@ public record NewEvent(
   public EventFolder make(Path folder, Clock clock, LongSupplier nanos, SecureRandom random)
       throws StationException {
     checkPeople();
+    requireName(station, "station");
+    if (kind == StationSettings.Kind.SERIAL) {
+      requireName(port, "port");
+    }
     Path target = folder.toAbsolutePath().normalize();
     try {
       RuleBook book = RuleBook.read(ruleBook.name(), ruleBook.bytes());
@@ -153,7 +163,8 @@ public record NewEvent(
         Capture.read(rehearsal.get().name(), rehearsal.get().bytes());
       }
       checkDivisions(book, competitors);
-      refuseTaken(target);
+      requireFree(target);
+      Files.deleteIfExists(target);
       Path parent = target.getParent();
       Files.createDirectories(parent == null ? target : parent);
       Path draft = Files.createTempDirectory(parent, "." + target.getFileName() + "-");
@@ -168,6 +179,12 @@ public record NewEvent(
       throw StationException.of(e);
     }
     return new EventFolder(target);
+  }
+
+  private static boolean isEmpty(Path folder) throws IOException {
+    try (Stream<Path> content = Files.list(folder)) {
+      return content.findAny().isEmpty();
+    }
   }
 
   private void fill(
@@ -231,20 +248,20 @@ public record NewEvent(
     if (officials.isEmpty()) {
       throw StationException.misstep(
           "NO-OFFICIAL",
-          "No event was made.",
+          NOTHING_MADE,
           "It has no official, so nobody could sign.",
           "Name at least one official.");
     }
     for (Person official : officials) {
       KeyCabinet.requireName(
-          official.name(), !files.add(KeyCabinet.nameOf(official.name())), "No event was made.");
+          official.name(), !files.add(KeyCabinet.nameOf(official.name())), NOTHING_MADE);
       checkPassphrase(official);
     }
     checkPassphrase(organizer);
   }
 
   private static void checkPassphrase(Person person) throws StationException {
-    KeyCabinet.requireLong(person.name(), person.passphrase(), "No event was made.");
+    KeyCabinet.requireLong(person.name(), person.passphrase(), NOTHING_MADE);
   }
 
   private static void checkDivisions(RuleBook book, Roster competitors) throws WrittenRefused {
@@ -258,17 +275,21 @@ public record NewEvent(
     }
   }
 
-  private static void refuseTaken(Path target) throws StationException, IOException {
-    if (!Files.exists(target)) {
-      return;
+  /** Refuses a name that cannot stand in the settings. */
+  static void requireName(String name, String what) throws StationException {
+    if (name.isBlank() || name.length() > LONGEST_NAME || !WrittenText.isPlain(name)) {
+      throw StationException.misstep(
+          what.toUpperCase(Locale.ROOT) + "-NAME",
+          NOTHING_MADE,
+          "The " + what + " needs a name of 1 to " + LONGEST_NAME + " characters on one line.",
+          "Give the " + what + " a name.");
     }
-    if (Files.isDirectory(target)) {
-      try (var content = Files.list(target)) {
-        if (content.findAny().isEmpty()) {
-          Files.delete(target);
-          return;
-        }
-      }
+  }
+
+  /** Refuses a place where something is already. */
+  static void requireFree(Path target) throws StationException, IOException {
+    if (!Files.exists(target) || (Files.isDirectory(target) && isEmpty(target))) {
+      return;
     }
     throw StationException.misstep(
         "FOLDER-TAKEN",

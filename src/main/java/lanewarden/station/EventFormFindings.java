@@ -1,0 +1,246 @@
+package lanewarden.station;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lanewarden.chronograph.SentenceProfile;
+import lanewarden.roster.RosterSheet;
+import lanewarden.rules.Division;
+import lanewarden.rules.RuleBook;
+import lanewarden.written.WrittenFault;
+import lanewarden.written.WrittenRefused;
+
+/**
+ * What is right and wrong in the form of an event to be made.
+ *
+ * @param faults in words, by the fields as {@link EventForm} names them
+ * @param divisions the codes that the rule book has; none if it is faulty
+ * @param sheet the list of competitors, if it is a table
+ * @param columns which of its columns are taken: as chosen, or as guessed
+ * @param mapped the roster that comes of it, if every column is found that it must have
+ */
+public record EventFormFindings(
+    Map<String, List<String>> faults,
+    List<String> divisions,
+    Optional<RosterSheet> sheet,
+    Map<String, Integer> columns,
+    Optional<RosterSheet.Mapped> mapped) {
+  private static final int TOLD = 4;
+
+  /** Something that is examined. */
+  @FunctionalInterface
+  private interface Examination<T> {
+    T result() throws StationException, WrittenRefused, IOException;
+  }
+
+  /** Notes what goes wrong, field by field. */
+  private static final class Notes {
+    private final Map<String, List<String>> faults = new LinkedHashMap<>();
+
+    <T> Optional<T> examine(String field, Examination<T> examination) {
+      try {
+        return Optional.of(examination.result());
+      } catch (WrittenRefused e) {
+        note(field, inWords(e.faults()));
+      } catch (StationException e) {
+        note(field, List.of(e.trouble().why() + " " + e.trouble().remedy()));
+      } catch (IOException e) {
+        Trouble trouble = Trouble.of(e);
+        note(field, List.of(trouble.what() + " " + trouble.why() + " " + trouble.remedy()));
+      }
+      return Optional.empty();
+    }
+
+    void note(String field, List<String> words) {
+      faults.computeIfAbsent(field, f -> new ArrayList<>()).addAll(words);
+    }
+  }
+
+  static EventFormFindings of(EventForm form) {
+    Notes notes = new Notes();
+    notes.examine(EventForm.FOLDER, () -> place(form.folder()));
+    notes.examine(EventForm.STATION, () -> name(form.station(), "station"));
+    List<String> divisions =
+        notes.examine(EventForm.RULE_BOOK, () -> codes(form)).orElse(List.of());
+    Optional<RosterSheet> sheet = notes.examine(EventForm.ROSTER, () -> sheet(form));
+    Map<String, Integer> columns =
+        form.columns().isEmpty() ? sheet.map(RosterSheet::guess).orElse(Map.of()) : form.columns();
+    Optional<RosterSheet.Mapped> mapped =
+        sheet.flatMap(list -> mapped(list, columns, divisions, notes));
+    notes.examine(EventForm.PROFILE, () -> profile(form.profileSource()));
+    if (form.kind() == StationSettings.Kind.SERIAL) {
+      notes.examine(EventForm.PORT, () -> port(form.port()));
+    }
+    examinePeople(form.people(), notes);
+    return new EventFormFindings(notes.faults, divisions, sheet, columns, mapped);
+  }
+
+  private static Path place(String folder) throws StationException, IOException {
+    Path target = EventForm.path(folder).normalize();
+    NewEvent.requireFree(target);
+    Path there = target;
+    while (!Files.exists(there) && there.getParent() != null) {
+      there = there.getParent();
+    }
+    if (!Files.isDirectory(there)) {
+      throw new NotDirectoryException(there.toString());
+    }
+    if (!Files.isWritable(there)) {
+      throw new AccessDeniedException(there.toString());
+    }
+    return target;
+  }
+
+  private static String name(String name, String what) throws StationException {
+    NewEvent.requireName(name.strip(), what);
+    return name;
+  }
+
+  private static String port(String port) throws StationException {
+    if (port.isBlank()) {
+      throw StationException.misstep(
+          "PORT",
+          NewEvent.NOTHING_MADE,
+          "It is not said where the instrument is.",
+          "Pick its port or type it, or have the readings typed in.");
+    }
+    return name(port, "port");
+  }
+
+  private static List<String> codes(EventForm form) throws StationException, WrittenRefused {
+    NewEvent.Source source = form.ruleBookSource();
+    return RuleBook.read(source.name(), source.bytes()).divisions().stream()
+        .map(Division::code)
+        .toList();
+  }
+
+  private static RosterSheet sheet(EventForm form) throws StationException, WrittenRefused {
+    NewEvent.Source source = form.source(form.roster());
+    return RosterSheet.read(source.name(), source.bytes());
+  }
+
+  private static SentenceProfile profile(NewEvent.Source source) throws WrittenRefused {
+    return SentenceProfile.read(source.name(), source.bytes());
+  }
+
+  private static Optional<RosterSheet.Mapped> mapped(
+      RosterSheet sheet, Map<String, Integer> columns, List<String> divisions, Notes notes) {
+    List<String> missing =
+        RosterSheet.wanted().stream()
+            .filter(RosterSheet.Wanted::required)
+            .map(RosterSheet.Wanted::title)
+            .filter(title -> !columns.containsKey(title))
+            .toList();
+    for (String title : missing) {
+      notes.note(
+          EventForm.COLUMN + title,
+          List.of("Every competitor needs this. Choose the column that holds it."));
+    }
+    if (!missing.isEmpty()) {
+      return Optional.empty();
+    }
+    RosterSheet.Mapped mapped = sheet.mapped(columns, new LinkedHashSet<>(divisions));
+    if (!mapped.faults().isEmpty()) {
+      notes.note(
+          EventForm.ROSTER,
+          List.of(
+              mapped.faults().size()
+                  + (mapped.faults().size() == 1 ? " line is" : " places are")
+                  + " wrong in the list, each told below. Mend the file, then have it read"
+                  + " again."));
+    }
+    return Optional.of(mapped);
+  }
+
+  private static void examinePeople(List<EventForm.Person> people, Notes notes) {
+    Set<String> files = new HashSet<>(Set.of(KeyCabinet.ORGANIZER_KEY));
+    boolean someone = false;
+    for (int i = 0; i < people.size(); i++) {
+      EventForm.Person person = people.get(i);
+      boolean organizer = i == 0;
+      if (!organizer && person.isNobody()) {
+        continue;
+      }
+      someone |= !organizer;
+      boolean taken = !organizer && !files.add(KeyCabinet.nameOf(person.name()));
+      examine(person, i, taken, notes);
+    }
+    if (!someone) {
+      notes.note(
+          EventForm.nameField(1),
+          List.of("Without an official nobody could sign. Name at least one."));
+    }
+  }
+
+  private static void examine(EventForm.Person person, int i, boolean taken, Notes notes) {
+    notes.examine(
+        EventForm.nameField(i),
+        () -> {
+          KeyCabinet.requireName(person.name(), taken, NewEvent.NOTHING_MADE);
+          return person;
+        });
+    notes.examine(
+        EventForm.passphraseField(i),
+        () -> {
+          KeyCabinet.requireLong(
+              person.name().isBlank() ? "this person" : person.name().strip(),
+              person.passphrase().toCharArray(),
+              NewEvent.NOTHING_MADE);
+          return person;
+        });
+    if (!person.passphrase().equals(person.again())) {
+      notes.note(
+          EventForm.againField(i),
+          List.of("It was not typed the same twice. Type both passphrases again."));
+    }
+  }
+
+  /** The first of them; a field has no room for hundreds. */
+  private static List<String> inWords(List<WrittenFault> faults) {
+    List<String> told =
+        new ArrayList<>(faults.stream().limit(TOLD).map(EventFormFindings::inWords).toList());
+    if (faults.size() > TOLD) {
+      told.add("And " + (faults.size() - TOLD) + " more.");
+    }
+    return told;
+  }
+
+  private static String inWords(WrittenFault fault) {
+    return (fault.line() == 0 ? "" : "Line " + fault.line() + ": ")
+        + "expected "
+        + (fault.place() == null ? "" : fault.place() + " to be ")
+        + fault.expected()
+        + ", found "
+        + fault.found()
+        + ". Mend: "
+        + fault.mend()
+        + (fault.mend().endsWith("?") ? "" : ".");
+  }
+
+  /** Every fault of the list of competitors, in words. */
+  public List<String> rosterFaults() {
+    return mapped.map(RosterSheet.Mapped::faults).orElse(List.of()).stream()
+        .map(EventFormFindings::inWords)
+        .toList();
+  }
+
+  /** The faults of fields whose names begin so. */
+  public Map<String, List<String>> faultsOf(Set<String> beginnings) {
+    return faults.entrySet().stream()
+        .filter(f -> beginnings.stream().anyMatch(f.getKey()::startsWith))
+        .collect(
+            Collectors.toMap(
+                Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, LinkedHashMap::new));
+  }
+}
