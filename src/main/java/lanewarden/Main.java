@@ -3,12 +3,14 @@ package lanewarden;
 import java.io.Console;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.audit.AuditReport;
 import lanewarden.audit.slip.Slips;
+import lanewarden.command.FirstScreen;
 import lanewarden.command.HiddenEntry;
 import lanewarden.command.NoDisplay;
 import lanewarden.command.Program;
@@ -21,6 +23,7 @@ import lanewarden.kiosk.NoDisplayException;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
+import lanewarden.station.UserFolder;
 import org.jspecify.annotations.Nullable;
 
 /** Starts the program: joins the rooms by hand, and lets the clock and randomness in. */
@@ -38,7 +41,8 @@ public final class Main {
     Surroundings here =
         new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program());
     Kiosk kiosk = kiosk(here);
-    System.exit(new Program(terminal, here, screens(kiosk), studio(kiosk)).run(arguments));
+    System.exit(
+        new Program(terminal, here, screens(kiosk), studio(kiosk), first(kiosk)).run(arguments));
   }
 
   private static String program() {
@@ -72,6 +76,21 @@ public final class Main {
     return (station, folder, hint) -> {
       try {
         kiosk.show(station, folder, hint);
+      } catch (NoDisplayException e) {
+        throw new NoDisplay(String.valueOf(e.getMessage()), e);
+      }
+    };
+  }
+
+  private static FirstScreen first(Kiosk kiosk) {
+    UserFolder user =
+        UserFolder.of(
+            System.getProperty("os.name", ""),
+            Path.of(System.getProperty("user.home", "")),
+            System.getenv());
+    return (line, event) -> {
+      try {
+        kiosk.start(line, user, event);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

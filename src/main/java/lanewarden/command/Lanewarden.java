@@ -8,7 +8,10 @@ import picocli.CommandLine;
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
     synopsisSubcommandLabel = "COMMAND",
-    description = "The speed-check station of a 3D archery tournament.",
+    description = {
+      "The speed-check station of a 3D archery tournament.",
+      "Without a command, or with an event's folder in place of one, it opens its start screen."
+    },
     footer = {
       "",
       "Results go to standard output, talk to standard error.",

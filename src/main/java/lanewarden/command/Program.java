@@ -15,9 +15,16 @@ public final class Program {
   private final Surroundings here;
   private final Screens screens;
   private final StudioScreen studio;
+  private final FirstScreen first;
 
   /** A program that reads, writes and shows where it is told. */
-  public Program(Terminal terminal, Surroundings here, Screens screens, StudioScreen studio) {
+  public Program(
+      Terminal terminal,
+      Surroundings here,
+      Screens screens,
+      StudioScreen studio,
+      FirstScreen first) {
+    this.first = first;
     this.terminal = terminal;
     this.here = here;
     this.screens = screens;
@@ -25,7 +32,7 @@ public final class Program {
   }
 
   /**
-   * Runs a command.
+   * Runs a command; with no argument, or an event's folder as the only one, opens the start screen.
    *
    * @param arguments as typed behind the program's name
    * @return the exit code: 0 fine, 1 our bug, 2 wrong usage, 3 a failed proof, 4 environment
@@ -68,7 +75,17 @@ public final class Program {
     program.setUsageHelpWidth(HELP_WIDTH);
     program.setParameterExceptionHandler(this::misused);
     program.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
-    return program.execute(arguments);
+    return StartUp.isMeant(arguments, program)
+        ? start(arguments, program)
+        : program.execute(arguments);
+  }
+
+  private int start(String[] arguments, CommandLine program) {
+    try {
+      return new StartUp(terminal, here, first).run(arguments, program);
+    } catch (Exception e) {
+      return failed(e, program);
+    }
   }
 
   private static void add(CommandLine program, String name, Callable<Integer> command) {

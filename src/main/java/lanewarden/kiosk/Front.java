@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -74,7 +75,7 @@ final class Front implements Doors.Rooms {
   private final Texts texts = Texts.in(Locale.ENGLISH);
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
   private final Windows windows;
-  private final Optional<String> hint;
+  private final Training training;
   private final Desk desk;
   private final IdleViewModel idle;
   private final Shell shell;
@@ -95,15 +96,15 @@ final class Front implements Doors.Rooms {
   Front(
       Station station,
       EventFolder folder,
-      Optional<String> hint,
+      Training training,
       Makers makers,
       Windows windows,
       Threads threads) {
     this.windows = windows;
-    this.hint = hint;
+    this.training = training;
     idle = new IdleViewModel(threads.clock(), texts);
     Ribbon ribbon = new Ribbon(idle);
-    shell = new Shell(theme, ribbon);
+    shell = new Shell(theme, training.above(texts, ribbon), training.height());
     desk = new Desk(station, threads.desk(), threads.screen());
     doors = new Doors(this, shell, texts, theme);
     studio =
@@ -140,8 +141,9 @@ final class Front implements Doors.Rooms {
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
     BoardScreen boardScreen = new BoardScreen(board, texts);
-    boardScene = new Scene(boardScreen.root(), 1280, 800);
-    Shell.dress(boardScene, boardScreen.root(), theme);
+    Parent boardFrame = training.board(texts, boardScreen.root());
+    boardScene = new Scene(boardFrame, 1280, 800);
+    Shell.dress(boardScene, boardFrame, theme, training.height());
     boardScene.addEventFilter(KeyEvent.ANY, shell::relay);
     line.notice().addListener((all, before, now) -> now.ifPresent(this::showIfUnexpected));
     signIn = signInScreen();
@@ -275,7 +277,7 @@ final class Front implements Doors.Rooms {
     return new SignInScreen(
         new SignInViewModel(desk),
         texts,
-        hint,
+        training.hint(),
         doors.protests(),
         doors.people(),
         doors.theme(),

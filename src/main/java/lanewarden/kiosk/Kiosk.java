@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -9,10 +10,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
 import javafx.application.Platform;
 import lanewarden.kiosk.look.Typeface;
+import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
 import lanewarden.station.Surroundings;
+import lanewarden.station.UserFolder;
 
 /** The front door of the screens. */
 public final class Kiosk {
@@ -75,16 +78,39 @@ public final class Kiosk {
             Windows.open(
                 station,
                 folder,
-                signInHint,
+                Training.at(station, signInHint),
                 makers,
-                new Front.Threads(
-                    workers.desk(),
-                    workers.report(),
-                    workers.studio(),
-                    Platform::runLater,
-                    here.clock(),
-                    here.random()),
+                threads(workers),
                 closed));
+  }
+
+  private Front.Threads threads(Workers workers) {
+    return new Front.Threads(
+        workers.desk(),
+        workers.report(),
+        workers.studio(),
+        Platform::runLater,
+        here.clock(),
+        here.random());
+  }
+
+  /**
+   * Shows the start screen, and whatever is opened from it, and returns when the start screen was
+   * left.
+   *
+   * @param line opens lines; what is open when the program is told to end, its owner leaves
+   * @param user where the user's own things are kept
+   * @param event is opened at once, if there is one
+   * @throws NoDisplayException if no window can be opened here; then nothing was shown or started
+   */
+  public void start(CurrentLine line, UserFolder user, Optional<Path> event)
+      throws NoDisplayException {
+    show(
+        (workers, closed) -> {
+          Entrance entrance = new Entrance(line, user, makers, threads(workers), closed);
+          entrance.open(event);
+          return entrance;
+        });
   }
 
   /**

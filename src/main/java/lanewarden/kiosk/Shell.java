@@ -28,7 +28,7 @@ final class Shell implements Panels {
   // The look is drawn for this size and grows with the window, in pixels
   private static final double WIDTH = 1280;
 
-  private static final double HEIGHT = 800;
+  static final double HEIGHT = 800;
   private static final double TEXT = 18;
 
   /** Below this, text is no longer read with ease; a smaller window cuts off instead. */
@@ -45,32 +45,41 @@ final class Shell implements Panels {
 
   /**
    * @param above stands above every screen and every panel
+   * @param height of which the look is drawn, what always stands above included, in pixels
    */
-  Shell(ObjectProperty<Theme> theme, Node above) {
-    this(theme);
+  Shell(ObjectProperty<Theme> theme, Node above, double height) {
+    this(theme, height);
     frame.setTop(above);
   }
 
   /** Nothing stands above the screens. */
   Shell(ObjectProperty<Theme> theme) {
+    this(theme, HEIGHT);
+  }
+
+  private Shell(ObjectProperty<Theme> theme, double height) {
     veil.getStyleClass().add("veil");
     root.getStyleClass().add("shell");
-    dress(scene, frame, theme);
+    dress(scene, frame, theme, height);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     scene.addEventHandler(ActionEvent.ACTION, this::acted);
     scene.focusOwnerProperty().addListener((all, before, now) -> keepFocus(now));
   }
 
-  /** Gives a scene its theme, and a text size that follows the window. */
-  static void dress(Scene scene, Parent root, ObjectProperty<Theme> theme) {
+  /**
+   * Gives a scene its theme, and a text size that follows the window.
+   *
+   * @param height of which the look is drawn, in pixels
+   */
+  static void dress(Scene scene, Parent root, ObjectProperty<Theme> theme, double height) {
     scene.getStylesheets().setAll(theme.get().stylesheets());
     theme.addListener((all, before, now) -> scene.getStylesheets().setAll(now.stylesheets()));
     root.styleProperty()
         .bind(
             Bindings.createStringBinding(
                 () -> {
-                  double share = Math.min(scene.getWidth() / WIDTH, scene.getHeight() / HEIGHT);
+                  double share = Math.min(scene.getWidth() / WIDTH, scene.getHeight() / height);
                   return "-fx-font-size: " + Math.max(SMALLEST_TEXT, TEXT * share) + "px;";
                 },
                 scene.widthProperty(),

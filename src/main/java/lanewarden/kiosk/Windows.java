@@ -18,14 +18,16 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   private final Stage main = new Stage();
   private final Stage boardStage = new Stage();
   private final Front front;
+  private final Training training;
 
   private Windows(
       Station station,
       EventFolder folder,
-      Optional<String> hint,
+      Training training,
       Makers makers,
       Front.Threads threads) {
-    front = new Front(station, folder, hint, makers, this, threads);
+    this.training = training;
+    front = new Front(station, folder, training, makers, this, threads);
   }
 
   /**
@@ -36,17 +38,26 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   static Windows open(
       Station station,
       EventFolder folder,
-      Optional<String> hint,
+      Training training,
       Makers makers,
       Front.Threads threads,
       Runnable closed) {
-    Windows windows = new Windows(station, folder, hint, makers, threads);
+    Windows windows = new Windows(station, folder, training, makers, threads);
     windows.open(closed);
     return windows;
   }
 
+  /** What it shows. */
+  Front front() {
+    return front;
+  }
+
+  private String title(String text) {
+    return training.title(front.texts(), front.texts().of(text));
+  }
+
   private void open(Runnable closed) {
-    main.setTitle(front.texts().of("window.title"));
+    main.setTitle(title("window.title"));
     main.setScene(front.official());
     prepare(main);
     main.setOnCloseRequest(
@@ -60,7 +71,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
           boardStage.hide();
           closed.run();
         });
-    boardStage.setTitle(front.texts().of("window.board"));
+    boardStage.setTitle(title("window.board"));
     boardStage.setScene(front.board());
     boardStage.setFullScreenExitHint("");
     boardStage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);

@@ -67,9 +67,9 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "lign", "line", "verify --hed 1", "demo --pace slow", "listen"})
+  @ValueSource(strings = {"lign", "line", "verify --hed 1", "demo --pace slow", "listen"})
   void wrongUsageIsAnsweredWithFourLinesAndExitCode2(String typedLine) {
-    Typed typed = new Typed().run(typedLine.isEmpty() ? new String[0] : typedLine.split(" "));
+    Typed typed = new Typed().run(typedLine.split(" "));
     assertEquals(2, typed.code(), typed.toString());
     assertEquals("", typed.results());
     assertEquals(4, typed.talk().strip().lines().count(), typed.talk());

@@ -25,6 +25,10 @@ final class Typed {
       draft -> {
         throw new NoDisplay("there is none in a test", new IllegalStateException());
       };
+  private FirstScreen first =
+      (line, event) -> {
+        throw new NoDisplay("there is none in a test", new IllegalStateException());
+      };
   private int code = -1;
 
   /** What is typed, line by line. */
@@ -49,9 +53,14 @@ final class Typed {
     return this;
   }
 
+  Typed showingFirst(FirstScreen shown) {
+    first = shown;
+    return this;
+  }
+
   Typed run(String... arguments) {
     Terminal terminal = new Terminal(in, results, talk, UTF_8, keyboard());
-    code = new Program(terminal, PracticeEvent.here(), screens, studio).run(arguments);
+    code = new Program(terminal, PracticeEvent.here(), screens, studio, first).run(arguments);
     return this;
   }
 

@@ -86,7 +86,9 @@ final class Booth implements AutoCloseable {
                 new Front(
                     station,
                     folder,
-                    Optional.of("Demonstration: every passphrase is \"" + PASSPHRASE + "\"."),
+                    new Training(
+                        false,
+                        Optional.of("Demonstration: every passphrase is \"" + PASSPHRASE + "\".")),
                     makers,
                     windows,
                     new Front.Threads(

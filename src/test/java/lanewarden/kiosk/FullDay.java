@@ -112,7 +112,7 @@ final class FullDay {
         new Front(
             line.station(),
             event,
-            Optional.empty(),
+            new Training(false, Optional.empty()),
             new Makers(Booth.REPORTS, SlipMaker.of(new Slips(here().clock(), SignedPapers::of))),
             new Front.Windows() {
               @Override

@@ -32,7 +32,8 @@ class KioskPicturesTest {
     PROTEST(14),
     PEOPLE(8),
     RECORDS(8),
-    PROSPECTS(4);
+    PROSPECTS(4),
+    START(12);
 
     private final int screens;
 
@@ -49,6 +50,7 @@ class KioskPicturesTest {
         case PEOPLE -> new PeoplePictures(book).play(width, height);
         case RECORDS -> new RecordsPictures(book).play(width, height);
         case PROSPECTS -> new ProspectsPictures(book).play(width, height);
+        case START -> new StartPictures(book).play(width, height);
         case PROTEST -> new ProtestPictures(book).play(width, height);
       }
     }

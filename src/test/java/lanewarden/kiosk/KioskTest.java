@@ -56,7 +56,7 @@ class KioskTest {
                   throw new IllegalStateException(e);
                 }
               });
-      Stage window = await("Lanewarden: check-in line");
+      Stage window = await("TRAINING: Lanewarden: check-in line");
       assertFalse(shown.isDone());
       Booth.call(
           () -> {

@@ -30,6 +30,34 @@ record Sketchbook(Path folder) {
     }
   }
 
+  /** Draws the screen of the program as it is opened from a menu. */
+  void take(Doorstep door, String name) throws Exception {
+    for (Theme theme : Theme.values()) {
+      Booth.call(
+          () -> {
+            door.entrance.theme().set(theme);
+            return true;
+          });
+      door.settle();
+      write(door.scene(), name + "-" + theme.word());
+    }
+  }
+
+  /** Draws the board beside that. */
+  void takeBoard(Doorstep door, String name) throws Exception {
+    for (Theme theme : Theme.values()) {
+      Booth.call(
+          () -> {
+            door.entrance.theme().set(theme);
+            return true;
+          });
+      door.settle();
+      write(
+          Booth.call(() -> door.entrance.windows().orElseThrow().front().board()),
+          name + "-" + theme.word());
+    }
+  }
+
   private void write(Scene scene, String name) throws Exception {
     BufferedImage image = Booth.call(() -> SwingFXUtils.fromFXImage(scene.snapshot(null), null));
     ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());

@@ -1,4 +1,4 @@
-package lanewarden.kiosk.rulebook;
+package lanewarden.kiosk.form;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,14 +13,14 @@ import javafx.scene.layout.FlowPane;
 /**
  * Words to choose from: one of them, or as many as one likes. Pressed again, a word is taken out.
  */
-final class ChoiceEntry extends FlowPane implements FormField.Entry {
+public final class ChoiceEntry extends FlowPane implements FormField.Entry {
   private final Set<String> chosen = new LinkedHashSet<>();
   private final String usual;
 
   /**
    * @param usual the word that holds where none is chosen; blank if there is none
    */
-  ChoiceEntry(List<String> words, String usual, boolean several, Consumer<String> typed) {
+  public ChoiceEntry(List<String> words, String usual, boolean several, Consumer<String> typed) {
     this.usual = usual;
     for (String word : words) {
       ToggleButton button = new ToggleButton(word);

@@ -1,4 +1,4 @@
-package lanewarden.kiosk.rulebook;
+package lanewarden.kiosk.form;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,13 +16,19 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A field to type in, of one line or of some; below it the words that stand for something. */
-final class TextEntry extends VBox implements FormField.Entry {
+public final class TextEntry extends VBox implements FormField.Entry {
   private final TextInputControl input;
   private final FlowPane words = new FlowPane();
   private final List<ToggleButton> buttons = new ArrayList<>();
   private final FormField.Typist typist;
 
-  TextEntry(boolean lines, String example, List<String> special, Consumer<String> typed) {
+  /**
+   * @param lines whether it may be more than one
+   * @param example shown while nothing stands there
+   * @param special the words that stand for something, to be picked
+   * @param typed takes what is typed or picked
+   */
+  public TextEntry(boolean lines, String example, List<String> special, Consumer<String> typed) {
     typist = new FormField.Typist(typed);
     input = lines ? area() : new TextField();
     input.setPromptText(example);

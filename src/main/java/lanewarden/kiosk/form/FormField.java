@@ -1,4 +1,4 @@
-package lanewarden.kiosk.rulebook;
+package lanewarden.kiosk.form;
 
 import java.util.List;
 import java.util.function.Consumer;
@@ -12,11 +12,11 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 
 /** One field of a form: its name, what is typed or chosen in it, and what is wrong with that. */
-final class FormField extends VBox {
+public final class FormField extends VBox {
   private static final PseudoClass FAULTY = PseudoClass.getPseudoClass("faulty");
 
   /** What takes the typing of one field. */
-  interface Entry {
+  public interface Entry {
     /** What is shown in the form. */
     Node node();
 
@@ -33,7 +33,11 @@ final class FormField extends VBox {
   private final Label fault = new Label();
   private final HBox faultLine;
 
-  FormField(String id, String name, String example, Entry entry) {
+  /**
+   * @param id by which its parts are found: {@code field-…} and {@code fault-…}
+   * @param example what may stand there, said to those who do not see the field
+   */
+  public FormField(String id, String name, String example, Entry entry) {
     this.name = name;
     this.example = example;
     this.entry = entry;
@@ -59,12 +63,12 @@ final class FormField extends VBox {
   }
 
   /** Shows what stands in the field. */
-  void show(String text) {
+  public void show(String text) {
     entry.show(text);
   }
 
   /** Shows what is wrong with it. */
-  void show(List<String> faults) {
+  public void show(List<String> faults) {
     fault.setText(String.join("\n", faults));
     faultLine.setVisible(!faults.isEmpty());
     faultLine.setManaged(!faults.isEmpty());
@@ -74,21 +78,25 @@ final class FormField extends VBox {
   }
 
   /** Shows or hides the whole field. */
-  void setShown(boolean shown) {
+  public void setShown(boolean shown) {
     setVisible(shown);
     setManaged(shown);
   }
 
   /** Tells of what a person types, but not of what is only shown. */
-  static final class Typist {
+  public static final class Typist {
     private final Consumer<String> typed;
     private boolean showing;
 
-    Typist(Consumer<String> typed) {
+    /**
+     * @param typed takes what was typed
+     */
+    public Typist(Consumer<String> typed) {
       this.typed = typed;
     }
 
-    void showing(Runnable show) {
+    /** Shows something that nobody typed. */
+    public void showing(Runnable show) {
       showing = true;
       try {
         show.run();
@@ -97,7 +105,8 @@ final class FormField extends VBox {
       }
     }
 
-    void typed(String text) {
+    /** Takes what stands in the field now. */
+    public void typed(String text) {
       if (!showing) {
         typed.accept(text);
       }

@@ -1,0 +1,276 @@
+package lanewarden.kiosk;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Theme;
+import lanewarden.kiosk.rulebook.RuleBookScreen;
+import lanewarden.kiosk.start.Chooser;
+import lanewarden.kiosk.start.NewEventScreen;
+import lanewarden.kiosk.start.NewEventViewModel;
+import lanewarden.kiosk.start.StartScreen;
+import lanewarden.kiosk.start.StartViewModel;
+import lanewarden.kiosk.trouble.FaultPanel;
+import lanewarden.station.CurrentLine;
+import lanewarden.station.DemoEvent;
+import lanewarden.station.EventFolder;
+import lanewarden.station.RuleDraft;
+import lanewarden.station.Station;
+import lanewarden.station.StationException;
+import lanewarden.station.Trouble;
+import lanewarden.station.UserFolder;
+
+/**
+ * The window that the program opens with, and the windows of the event that is opened from it, in
+ * whose place it comes back; on the screen's thread.
+ */
+final class Entrance implements Kiosk.Opened {
+  private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
+  private final Texts texts = Texts.in(Locale.ENGLISH);
+  private final Shell shell = new Shell(theme);
+  private final Stage stage = new Stage();
+  private final CurrentLine line;
+  private final Makers makers;
+  private final Front.Threads threads;
+  private final Runnable closed;
+  private final StartViewModel model;
+  private final NewEventViewModel newEvent;
+  private final StartScreen start;
+  private final Chooser chooser;
+  private Optional<Windows> windows = Optional.empty();
+  private Optional<RuleBookScreen> studio = Optional.empty();
+
+  /**
+   * @param closed runs when the window is closed and no event is open
+   */
+  Entrance(
+      CurrentLine line, UserFolder user, Makers makers, Front.Threads threads, Runnable closed) {
+    this(line, user, makers, threads, closed, Optional.empty());
+  }
+
+  /**
+   * @param chooser in place of the system's own windows to choose files
+   */
+  Entrance(
+      CurrentLine line,
+      UserFolder user,
+      Makers makers,
+      Front.Threads threads,
+      Runnable closed,
+      Optional<Chooser> chooser) {
+    this.line = line;
+    this.makers = makers;
+    this.threads = threads;
+    this.closed = closed;
+    this.chooser = chooser.orElseGet(SystemChooser::new);
+    model =
+        new StartViewModel(
+            line,
+            user,
+            threads.desk(),
+            threads.screen(),
+            new StartViewModel.Handover() {
+              @Override
+              public void line(Station station, EventFolder folder, boolean practice) {
+                show(station, folder, practice);
+              }
+
+              @Override
+              public void rules(RuleDraft draft) {
+                show(draft);
+              }
+            });
+    newEvent = new NewEventViewModel(line.here(), threads.desk(), threads.screen());
+    start =
+        new StartScreen(
+            model,
+            texts,
+            this.chooser,
+            new StartScreen.Doors(
+                ThemeButton.of(theme, texts),
+                this::makeEvent,
+                new KeyButton(texts.of("act.leave"), KeyCode.F12, this::leave)),
+            line.here().program());
+    stage.setTitle(texts.of("window.start"));
+    stage.setScene(shell.scene());
+    Windows.prepare(stage);
+    stage.setOnCloseRequest(
+        e -> {
+          if (studio.filter(RuleBookScreen::isChanged).isPresent()) {
+            e.consume();
+            studio.get().askLeave();
+          }
+        });
+    stage.setOnHidden(e -> closeIfNothingIsOpen());
+  }
+
+  /**
+   * Opens the window.
+   *
+   * @param event is opened from it at once, if there is one
+   */
+  void open(Optional<Path> event) {
+    goHome();
+    stage.show();
+    event.ifPresent(model::open);
+  }
+
+  /** The scene of its window. */
+  Scene scene() {
+    return shell.scene();
+  }
+
+  /** The colours of its window. */
+  ObjectProperty<Theme> theme() {
+    return theme;
+  }
+
+  /** The windows of the event that is open, if one is. */
+  Optional<Windows> windows() {
+    return windows;
+  }
+
+  private void goHome() {
+    studio = Optional.empty();
+    model.refresh();
+    shell.show(start);
+  }
+
+  private void makeEvent() {
+    newEvent.begin();
+    shell.show(
+        new NewEventScreen(
+            newEvent,
+            texts,
+            shell,
+            chooser,
+            new NewEventScreen.Doors(ThemeButton.of(theme, texts), this::goHome, this::openMade)));
+  }
+
+  private void openMade(Path folder) {
+    goHome();
+    model.open(folder);
+  }
+
+  private void show(Station station, EventFolder folder, boolean practice) {
+    Optional<String> hint =
+        practice
+            ? Optional.of(texts.of("start.hint", DemoEvent.OFFICIAL, DemoEvent.PASSPHRASE))
+            : Optional.empty();
+    Windows opened =
+        Windows.open(station, folder, Training.at(station, hint), makers, threads, this::leaveLine);
+    opened.front().theme().bindBidirectional(theme);
+    windows = Optional.of(opened);
+    stage.hide();
+  }
+
+  /** The line is left off the screen's thread; whatever came of it, the start is there again. */
+  private void leaveLine() {
+    stage.show();
+    goHome();
+    model.busy().set(true);
+    threads
+        .desk()
+        .execute(
+            () -> {
+              Optional<Trouble> trouble = Optional.empty();
+              try {
+                line.leave();
+              } catch (StationException | RuntimeException | Error e) {
+                trouble = Optional.of(Trouble.of(e));
+              }
+              Optional<Trouble> told = trouble;
+              threads.screen().execute(() -> left(told));
+            });
+  }
+
+  private void left(Optional<Trouble> trouble) {
+    windows = Optional.empty();
+    model.busy().set(false);
+    model.refresh();
+    trouble.ifPresent(t -> model.trouble().set(Optional.of(t)));
+    if (!stage.isShowing()) {
+      closed.run();
+    }
+  }
+
+  private void show(RuleDraft draft) {
+    RuleBookScreen screen =
+        Studio.over(
+            shell,
+            draft,
+            texts,
+            ThemeButton.of(theme, texts),
+            Optional.empty(),
+            this::goHome,
+            new Studio.Threads(
+                threads.clock(), threads.studio(), threads.studio(), threads.screen()));
+    studio = Optional.of(screen);
+    shell.show(screen);
+  }
+
+  /** Hidden because an event is shown in its place, it is not closed. */
+  private void closeIfNothingIsOpen() {
+    if (windows.isEmpty()) {
+      closed.run();
+    }
+  }
+
+  @Override
+  public void fault(Throwable thrown) {
+    Platform.runLater(
+        () -> {
+          if (windows.isPresent() && !stage.isShowing()) {
+            windows.get().fault(thrown);
+          } else {
+            shell.open(new FaultPanel(Trouble.of(thrown), texts, Front::copy, shell::close));
+          }
+        });
+  }
+
+  @Override
+  public void leave() {
+    windows.ifPresent(Windows::leave);
+    stage.hide();
+  }
+
+  /** The windows that the system has to choose files and folders. */
+  private final class SystemChooser implements Chooser {
+
+    @Override
+    public Optional<Path> folder(String title) {
+      DirectoryChooser dialog = new DirectoryChooser();
+      dialog.setTitle(title);
+      return Optional.ofNullable(dialog.showDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public Optional<Path> file(String title) {
+      return Optional.ofNullable(dialog(title).showOpenDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public Optional<Path> newFile(String title, String name) {
+      FileChooser dialog = dialog(title);
+      dialog.setInitialFileName(name);
+      return Optional.ofNullable(dialog.showSaveDialog(stage)).map(File::toPath);
+    }
+
+    private static FileChooser dialog(String title) {
+      FileChooser dialog = new FileChooser();
+      dialog.setTitle(title);
+      return dialog;
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package lanewarden.kiosk.start;
+
+import java.util.List;
+import javafx.beans.property.StringProperty;
+import javafx.scene.Node;
+import lanewarden.kiosk.form.FormField;
+import lanewarden.kiosk.form.TextEntry;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.station.EventForm;
+
+/** Makes the fields of the form, each with what is wrong beside it. */
+record Fields(NewEventViewModel model, Texts texts) {
+
+  /** A field to type in. */
+  FormField text(String field, String name, String example) {
+    StringProperty text = model.text(field);
+    TextEntry entry = new TextEntry(false, texts.of(example), List.of(), typed -> text.set(typed));
+    FormField shown = any(field, name, example, entry);
+    text.addListener((all, before, now) -> shown.show(now));
+    shown.show(text.get());
+    return shown;
+  }
+
+  /** Any field. */
+  FormField any(String field, String name, String example, FormField.Entry entry) {
+    FormField shown = new FormField(field, texts.of(name), texts.of(example), entry);
+    follow(field, shown);
+    return shown;
+  }
+
+  /** A field of which column is taken for one of the roster's. */
+  FormField column(String title, String name, ColumnTurner turner) {
+    String field = EventForm.COLUMN + title;
+    FormField shown =
+        new FormField(
+            field,
+            name,
+            "",
+            new FormField.Entry() {
+              @Override
+              public Node node() {
+                return turner;
+              }
+
+              @Override
+              public void show(String text) {
+                turner.setText(text);
+              }
+
+              @Override
+              public void describe(String words) {
+                turner.setAccessibleHelp(words);
+              }
+            });
+    follow(field, shown);
+    return shown;
+  }
+
+  private void follow(String field, FormField shown) {
+    model
+        .faults()
+        .addListener((all, before, now) -> shown.show(now.getOrDefault(field, List.of())));
+    shown.show(model.faults().get().getOrDefault(field, List.of()));
+  }
+
+  /** Where typing goes in a field. */
+  static Node input(FormField field) {
+    Node input = field.lookup(".text-input");
+    return input == null ? field : input;
+  }
+}

@@ -1,0 +1,169 @@
+package lanewarden.kiosk.start;
+
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleCard;
+import lanewarden.station.EventForm;
+
+/** A new event, filled in page by page. */
+public final class NewEventScreen implements Page {
+
+  /**
+   * What the screen's buttons lead to that is not the screen's own.
+   *
+   * @param theme turns through the themes
+   * @param leave goes back to the start
+   * @param open opens the event that was made
+   */
+  public record Doors(KeyButton theme, Runnable leave, Consumer<Path> open) {}
+
+  private final NewEventViewModel model;
+  private final Texts texts;
+  private final Panels panels;
+  private final Doors doors;
+  private final BorderPane root = new BorderPane();
+  private final Map<Step, StepPane> panes = new EnumMap<>(Step.class);
+  private final Label title = new Label();
+  private final ScrollPane scroll = new ScrollPane();
+  private final HBox bar = new HBox();
+  private final KeyButton next;
+  private final KeyButton back;
+  private Keys keys = new Keys();
+  private Optional<Node> last = Optional.empty();
+
+  /** Shows what the model holds. */
+  public NewEventScreen(
+      NewEventViewModel model, Texts texts, Panels panels, Chooser chooser, Doors doors) {
+    this.model = model;
+    this.texts = texts;
+    this.panels = panels;
+    this.doors = doors;
+    panes.put(Step.PLACE, new PlaceStep(model, texts, chooser));
+    panes.put(Step.COMPETITORS, new RosterStep(model, texts, chooser));
+    panes.put(Step.INSTRUMENT, new InstrumentStep(model, texts, chooser));
+    panes.put(Step.PEOPLE, new PeopleStep(model, texts));
+    title.getStyleClass().add("sign-in-title");
+    title.setId("make-title");
+    TroubleCard card = new TroubleCard(texts);
+    card.setId("make-trouble");
+    model.trouble().addListener((all, before, now) -> card.show(now));
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    VBox middle = new VBox(title, card, scroll);
+    middle.getStyleClass().add("people-middle");
+    next = new KeyButton(texts.of("make.next"), KeyCode.ENTER, model::next);
+    next.getStyleClass().add("primary");
+    next.disableProperty().bind(model.busy());
+    back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, this::back);
+    back.disableProperty().bind(model.busy());
+    bar.getStyleClass().add("act-bar");
+    root.setCenter(middle);
+    root.setBottom(bar);
+    root.getStyleClass().addAll("studio", "make");
+    root.setId("make");
+    model.step().addListener((all, before, now) -> turn());
+    model.busy().addListener((all, before, now) -> name());
+    model.made().addListener((all, before, now) -> now.ifPresent(this::finish));
+    turn();
+  }
+
+  private StepPane pane() {
+    return Objects.requireNonNull(panes.get(model.step().get()));
+  }
+
+  private void turn() {
+    last = Optional.empty();
+    Step step = model.step().get();
+    title.setText(
+        texts.of("make.title", texts.of(step.title()), step.number(), Step.values().length));
+    scroll.setContent(pane().node());
+    scroll.setVvalue(0);
+    name();
+    keys = new Keys();
+    bar.getChildren().setAll(next);
+    bar.getChildren().addAll(pane().buttons());
+    bar.getChildren().addAll(doors.theme(), back);
+    for (Node node : bar.getChildren()) {
+      KeyButton button = (KeyButton) node;
+      keys.add(button);
+      HBox.setHgrow(button, Priority.ALWAYS);
+      button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+    }
+    if (root.getScene() != null) {
+      root.applyCss();
+      focus();
+    }
+  }
+
+  private void name() {
+    if (model.busy().get()) {
+      next.rename(texts.of("make.busy"));
+    } else {
+      next.rename(texts.of(model.step().get().isLast() ? "make.act" : "make.next"));
+    }
+  }
+
+  private void back() {
+    if (!model.back()) {
+      doors.leave().run();
+    }
+  }
+
+  private void finish(EventForm.Made made) {
+    panels.open(
+        new MadePanel(made, texts, () -> doors.open().accept(made.folder().path()), doors.leave()));
+  }
+
+  @Override
+  public Parent root() {
+    return root;
+  }
+
+  /** Back to the field where one was, or to the first. */
+  @Override
+  public void focus() {
+    last.filter(this::isHere).orElseGet(() -> pane().first()).requestFocus();
+  }
+
+  private boolean isHere(Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (at == pane().node()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public boolean press(KeyCode code) {
+    Optional.ofNullable(root.getScene().getFocusOwner())
+        .filter(this::isHere)
+        .ifPresent(owner -> last = Optional.of(owner));
+    return keys.press(code);
+  }
+
+  @Override
+  public void typed(String text) {
+    focus();
+  }
+}

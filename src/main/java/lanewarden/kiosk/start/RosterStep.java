@@ -1,0 +1,142 @@
+package lanewarden.kiosk.start;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import lanewarden.kiosk.form.FormField;
+import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.roster.RosterSheet;
+import lanewarden.station.EventForm;
+import lanewarden.station.EventFormFindings;
+
+/** The list of competitors, which of its columns are which, and what becomes of it. */
+final class RosterStep implements StepPane {
+  private static final int ROWS = 5;
+
+  private final NewEventViewModel model;
+  private final Texts texts;
+  private final VBox node;
+  private final FormField file;
+  private final List<KeyButton> buttons;
+  private final List<ColumnTurner> turners = new ArrayList<>();
+  private final GridPane preview = new GridPane();
+  private final Label size = new Label();
+  private final VBox faults = new VBox();
+
+  RosterStep(NewEventViewModel model, Texts texts, Chooser chooser) {
+    this.model = model;
+    this.texts = texts;
+    Fields fields = new Fields(model, texts);
+    file = fields.text(EventForm.ROSTER, "make.roster", "make.roster.example");
+    VBox columns = new VBox();
+    columns.getStyleClass().add("form");
+    columns.setId("columns");
+    columns.setMinWidth(Region.USE_PREF_SIZE);
+    RosterSheet.wanted().forEach(wanted -> columns.getChildren().add(column(fields, wanted)));
+    preview.getStyleClass().add("roster-preview");
+    preview.setId("roster-preview");
+    size.setId("roster-size");
+    size.getStyleClass().add("field-title");
+    PanelFrame.wrap(size);
+    faults.setId("roster-faults");
+    faults.getStyleClass().add("roster-faults");
+    VBox result = new VBox(size, preview, faults);
+    result.getStyleClass().add("roster-result");
+    HBox.setHgrow(result, Priority.ALWAYS);
+    HBox halves = new HBox(columns, result);
+    halves.getStyleClass().add("start-halves");
+    node = new VBox(file, halves);
+    node.getStyleClass().add("form");
+    buttons =
+        List.of(
+            new KeyButton(
+                texts.of("make.choose-roster"),
+                KeyCode.F4,
+                () ->
+                    chooser
+                        .file(texts.of("make.choose-roster.title"))
+                        .ifPresent(p -> model.choose(EventForm.ROSTER, p))),
+            new KeyButton(texts.of("make.read-again"), KeyCode.F5, model::changed));
+    model.findings().addListener((all, before, now) -> show(now));
+    show(model.findings().get());
+  }
+
+  private FormField column(Fields fields, RosterSheet.Wanted wanted) {
+    String name = wanted.title().replace('-', ' ');
+    ColumnTurner turner = new ColumnTurner(model, texts, wanted.title(), name);
+    turners.add(turner);
+    return fields.column(
+        wanted.title(),
+        texts.of(wanted.required() ? "make.column.required" : "make.column.optional", name),
+        turner);
+  }
+
+  private void show(Optional<EventFormFindings> found) {
+    List<String> headers =
+        found.flatMap(EventFormFindings::sheet).map(RosterSheet::headers).orElse(List.of());
+    turners.forEach(turner -> turner.show(headers));
+    size.setText(
+        found
+            .flatMap(EventFormFindings::sheet)
+            .map(sheet -> texts.of("make.roster.size", sheet.size()))
+            .orElseGet(() -> texts.of("make.roster.none")));
+    preview.getChildren().clear();
+    faults.getChildren().clear();
+    found.ifPresent(this::fill);
+  }
+
+  private void fill(EventFormFindings found) {
+    List<String> told = found.rosterFaults();
+    for (String fault : told) {
+      Label line = new Label(fault);
+      PanelFrame.wrap(line);
+      faults.getChildren().add(line);
+    }
+    if (found.mapped().isEmpty()) {
+      return;
+    }
+    List<String> titles =
+        RosterSheet.wanted().stream()
+            .map(RosterSheet.Wanted::title)
+            .filter(found.columns()::containsKey)
+            .toList();
+    row(0, titles, "field-title");
+    List<List<String>> rows = found.mapped().get().rows();
+    for (int i = 0; i < Math.min(ROWS, rows.size()); i++) {
+      row(i + 1, rows.get(i), "roster-cell");
+    }
+  }
+
+  private void row(int place, List<String> cells, String style) {
+    for (int column = 0; column < cells.size(); column++) {
+      Label cell = new Label(cells.get(column));
+      cell.getStyleClass().add(style);
+      preview.add(cell, column, place);
+    }
+  }
+
+  @Override
+  public Node node() {
+    return node;
+  }
+
+  @Override
+  public Node first() {
+    return Fields.input(file);
+  }
+
+  @Override
+  public List<KeyButton> buttons() {
+    return buttons;
+  }
+}

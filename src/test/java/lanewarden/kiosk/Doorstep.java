@@ -1,0 +1,272 @@
+package lanewarden.kiosk;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.event.Event;
+import javafx.event.EventTarget;
+import javafx.event.EventType;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import lanewarden.audit.slip.Slips;
+import lanewarden.kiosk.protest.SlipMaker;
+import lanewarden.kiosk.start.Chooser;
+import lanewarden.station.CurrentLine;
+import lanewarden.station.SignedPapers;
+import lanewarden.station.Surroundings;
+import lanewarden.station.UserFolder;
+
+/** The program as it is opened from a menu, worked by keys alone. */
+final class Doorstep implements AutoCloseable {
+  final UserFolder user;
+  final CurrentLine line;
+  final Entrance entrance;
+
+  /** What the next windows to choose files answer. */
+  final Deque<Path> chosen = new ArrayDeque<>();
+
+  private final ExecutorService desk = Executors.newSingleThreadExecutor();
+  private final ExecutorService studio = Executors.newSingleThreadExecutor();
+  private final ExecutorService reports = Executors.newSingleThreadExecutor();
+  volatile boolean closed;
+
+  Doorstep(Path temp, double width, double height, Optional<Path> event) throws Exception {
+    user = new UserFolder(temp.resolve("user"));
+    line =
+        new CurrentLine(
+            new Surroundings(
+                Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden test"));
+    Booth.startToolkit();
+    entrance =
+        Booth.call(
+            () ->
+                new Entrance(
+                    line,
+                    user,
+                    new Makers(
+                        Booth.REPORTS,
+                        SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of))),
+                    new Front.Threads(
+                        desk,
+                        reports,
+                        studio,
+                        Platform::runLater,
+                        Clock.systemUTC(),
+                        new SecureRandom()),
+                    () -> closed = true,
+                    Optional.of(new Answers())));
+    Booth.call(
+        () -> {
+          entrance.open(event);
+          Window window = entrance.scene().getWindow();
+          window.setWidth(width);
+          window.setHeight(height);
+          return true;
+        });
+    settle();
+  }
+
+  Doorstep(Path temp) throws Exception {
+    this(temp, 1280, 800, Optional.empty());
+  }
+
+  private final class Answers implements Chooser {
+    @Override
+    public Optional<Path> folder(String title) {
+      return Optional.ofNullable(chosen.poll());
+    }
+
+    @Override
+    public Optional<Path> file(String title) {
+      return Optional.ofNullable(chosen.poll());
+    }
+
+    @Override
+    public Optional<Path> newFile(String title, String name) {
+      return Optional.ofNullable(chosen.poll());
+    }
+  }
+
+  /** Waits until nothing is left to do. */
+  void settle() throws Exception {
+    for (int i = 0; i < 4; i++) {
+      desk.submit(() -> {}).get(60, TimeUnit.SECONDS);
+      studio.submit(() -> {}).get(20, TimeUnit.SECONDS);
+      reports.submit(() -> {}).get(20, TimeUnit.SECONDS);
+      Booth.call(() -> true);
+    }
+  }
+
+  /** The scene that has the keys: the event's, if one is open. */
+  Scene scene() throws Exception {
+    return Booth.call(
+        () ->
+            entrance.windows().map(Windows::front).map(Front::official).orElseGet(entrance::scene));
+  }
+
+  void press(KeyCode code) throws Exception {
+    Scene scene = scene();
+    Booth.call(
+        () -> {
+          send(scene, KeyEvent.KEY_PRESSED, "", code);
+          send(
+              scene,
+              KeyEvent.KEY_TYPED,
+              code == KeyCode.ENTER ? "\r" : KeyEvent.CHAR_UNDEFINED,
+              code);
+          send(scene, KeyEvent.KEY_RELEASED, "", code);
+          return true;
+        });
+    settle();
+  }
+
+  void press(KeyCode code, int times) throws Exception {
+    for (int i = 0; i < times; i++) {
+      press(code);
+    }
+  }
+
+  void type(String text) throws Exception {
+    Scene scene = scene();
+    Booth.call(
+        () -> {
+          text.codePoints()
+              .mapToObj(Character::toString)
+              .forEach(one -> send(scene, KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
+          return true;
+        });
+    settle();
+  }
+
+  private static void send(Scene scene, EventType<KeyEvent> type, String character, KeyCode code) {
+    EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
+    KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
+    Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));
+  }
+
+  /** Puts the focus into a field, as the tabulator does. */
+  void focus(String id) throws Exception {
+    Scene scene = scene();
+    Booth.call(
+        () -> {
+          Node field = scene.lookup("#" + id);
+          Node input = field.lookup(".text-input");
+          (input == null ? field : input).requestFocus();
+          return true;
+        });
+  }
+
+  /** Picks one of the words of a field, as the space bar does on it. */
+  void pick(String id, String word) throws Exception {
+    Scene scene = scene();
+    Booth.call(
+        () -> {
+          scene.lookup("#" + id).lookupAll(".toggle-button").stream()
+              .map(ToggleButton.class::cast)
+              .filter(button -> button.getText().equals(word))
+              .forEach(
+                  button -> {
+                    button.requestFocus();
+                    button.fire();
+                  });
+          return true;
+        });
+    settle();
+  }
+
+  /** Writes a person's name, and the passphrase twice. */
+  void person(int place, String name, String passphrase) throws Exception {
+    focus("field-person-" + place + "-name");
+    type(name);
+    focus("field-person-" + place + "-passphrase");
+    type(passphrase);
+    focus("field-person-" + place + "-again");
+    type(passphrase);
+  }
+
+  /** What a visible node says; blank if there is none. */
+  String text(String id) throws Exception {
+    return text(scene(), id);
+  }
+
+  /** What stands in a field of the form. */
+  String label(String id) throws Exception {
+    Scene scene = scene();
+    return Booth.call(
+        () -> {
+          Node field = scene.lookup("#" + id);
+          Node input = field.lookup(".text-input");
+          return input == null ? ((Labeled) field).getText() : ((TextInputControl) input).getText();
+        });
+  }
+
+  /** The lines of a box of labels. */
+  List<String> lines(String id) throws Exception {
+    Scene scene = scene();
+    return Booth.call(
+        () ->
+            ((VBox) scene.lookup("#" + id))
+                .getChildren().stream().map(node -> ((Labeled) node).getText()).toList());
+  }
+
+  static String text(Scene scene, String id) throws Exception {
+    return Booth.call(
+        () -> {
+          Node node = scene.lookup("#" + id);
+          if (node == null || !Booth.seen(node)) {
+            return "";
+          }
+          if (node instanceof Labeled labeled) {
+            return labeled.getText();
+          }
+          return node instanceof TextInputControl input
+              ? input.getText()
+              : String.valueOf(node.getAccessibleText());
+        });
+  }
+
+  /** The titles of the windows that are open. */
+  List<String> titles() throws Exception {
+    return Booth.call(
+        () ->
+            Window.getWindows().stream()
+                .filter(w -> w instanceof Stage)
+                .map(w -> String.valueOf(((Stage) w).getTitle()))
+                .toList());
+  }
+
+  @Override
+  public void close() throws Exception {
+    Booth.call(
+        () -> {
+          entrance.leave();
+          return true;
+        });
+    settle();
+    Booth.call(
+        () -> {
+          entrance.leave();
+          return true;
+        });
+    line.end();
+    desk.shutdown();
+    studio.shutdown();
+    reports.shutdown();
+  }
+}

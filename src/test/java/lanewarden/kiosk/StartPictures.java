@@ -1,0 +1,125 @@
+package lanewarden.kiosk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import lanewarden.station.DemoEvent;
+
+/** Draws the start of the program, a new event with and without faults, and practice. */
+final class StartPictures {
+  private final Sketchbook book;
+
+  StartPictures(Sketchbook book) {
+    this.book = book;
+  }
+
+  void play(int width, int height) throws Exception {
+    Path temp = Files.createTempDirectory("pictures");
+    String size = "-" + width + "x" + height;
+    try (Doorstep door = new Doorstep(temp, width, height, Optional.empty())) {
+      book.take(door, "start-first" + size);
+      door.user.lastEvents().add(temp.resolve("spring-meadow"));
+      door.user
+          .lastEvents()
+          .add(BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("hollow-oak")));
+      door.chosen.add(temp);
+      door.press(KeyCode.F3);
+      book.take(door, "start-trouble" + size);
+      door.press(KeyCode.F4);
+      door.press(KeyCode.ESCAPE);
+      book.take(door, "start-list" + size);
+      door.press(KeyCode.F4);
+      door.press(KeyCode.ENTER);
+      book.take(door, "make-place-faults" + size);
+      door.chosen.add(temp.resolve("my-event"));
+      door.press(KeyCode.F4);
+      door.focus("field-station");
+      door.type("North gate");
+      door.press(KeyCode.ENTER);
+      door.press(KeyCode.F5);
+      roster(door, temp, size);
+      door.press(KeyCode.ENTER);
+      book.take(door, "make-instrument-faults" + size);
+      door.pick("field-kind", "typed in");
+      door.press(KeyCode.ENTER);
+      door.person(0, "Orla Finch", "a long oak");
+      door.focus("field-person-1-name");
+      door.type("Wanda Okafor-Lind");
+      door.press(KeyCode.ENTER);
+      book.take(door, "make-people-faults" + size);
+      door.focus("field-person-1-passphrase");
+      door.type("a long elm");
+      door.focus("field-person-1-again");
+      door.type("a long elm");
+      door.press(KeyCode.ENTER);
+      book.take(door, "made" + size);
+      door.press(KeyCode.ESCAPE);
+      practise(door, width, height, size);
+    }
+  }
+
+  private void roster(Doorstep door, Path temp, String size) throws Exception {
+    String header = "Start number;Club;Who;Bow class;Arrow weight\n";
+    Path list =
+        Files.writeString(
+            temp.resolve("list.csv"),
+            header
+                + "11;Elm Meadow;Ines Wetherholt;OC;352 gr\n"
+                + "12;Elm Meadow;Goran Pellinor;OX;352\n12;Old Mill;Mbali Thornquist;TR;\n");
+    door.chosen.add(list);
+    door.press(KeyCode.F4);
+    door.press(KeyCode.ENTER);
+    book.take(door, "make-roster-column" + size);
+    door.focus("field-column-name");
+    door.press(KeyCode.RIGHT, 3);
+    book.take(door, "make-roster-faults" + size);
+    Files.writeString(
+        list,
+        header
+            + "11;Elm Meadow;Ines Wetherholt;OC;352 gr\n"
+            + "12;Elm Meadow;Goran Pellinor;OC;352 gr\n13;Old Mill;Mbali Thornquist;TR;\n");
+    door.press(KeyCode.F5);
+    door.press(KeyCode.ENTER);
+  }
+
+  private void practise(Doorstep door, int width, int height, String size) throws Exception {
+    door.press(KeyCode.F2);
+    Booth.call(
+        () -> {
+          Stage stage =
+              (Stage) door.entrance.windows().orElseThrow().front().official().getWindow();
+          stage.setWidth(width);
+          stage.setHeight(height);
+          Stage board = new Stage();
+          board.setScene(door.entrance.windows().orElseThrow().front().board());
+          board.setWidth(width);
+          board.setHeight(height);
+          board.show();
+          return true;
+        });
+    book.take(door, "practice-sign-in" + size);
+    door.press(KeyCode.DOWN);
+    door.type(DemoEvent.PASSPHRASE);
+    door.press(KeyCode.ENTER);
+    door.type("106");
+    door.press(KeyCode.ENTER);
+    for (int i = 0;
+        i < 100
+            && door.line.station().orElseThrow().view().check().orElseThrow().outcome().isEmpty();
+        i++) {
+      Thread.sleep(200);
+    }
+    door.settle();
+    book.take(door, "practice-line" + size);
+    book.takeBoard(door, "practice-board" + size);
+    Booth.call(
+        () -> {
+          door.entrance.windows().orElseThrow().front().board().getWindow().hide();
+          return true;
+        });
+    door.line.station().orElseThrow().signOut();
+    door.settle();
+  }
+}
