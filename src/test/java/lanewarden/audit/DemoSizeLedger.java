@@ -25,16 +25,31 @@ public final class DemoSizeLedger {
     RuleBook book =
         RuleBook.read("rule-book.toml", Files.readAllBytes(Path.of("demo-data/rule-book.toml")));
     List<String> roster = Files.readAllLines(Path.of("demo-data/roster.csv"));
-    ScriptedLedger ledger = ScriptedLedger.with(file, rules);
+    ScriptedLedger ledger = ScriptedLedger.with(file, rules, roster(roster, rounds));
     for (int round = 0; round < rounds; round++) {
       for (String line : roster.subList(1, roster.size())) {
         String[] cells = line.split(",", -1);
-        String bib = round == 0 ? cells[0] : cells[0] + "-" + round;
+        String bib = bib(cells[0], round);
         Mass mass = cells[3].isEmpty() ? null : Mass.parse(cells[3]);
         shoot(ledger, book.division(cells[2]).orElseThrow(), bib, cells[1], mass, random);
       }
     }
     return ledger;
+  }
+
+  private static String bib(String bib, int round) {
+    return round == 0 ? bib : bib + "-" + round;
+  }
+
+  private static String roster(List<String> once, int rounds) {
+    StringBuilder all = new StringBuilder(once.get(0)).append('\n');
+    for (int round = 0; round < rounds; round++) {
+      for (String line : once.subList(1, once.size())) {
+        int comma = line.indexOf(',');
+        all.append(bib(line.substring(0, comma), round)).append(line.substring(comma)).append('\n');
+      }
+    }
+    return all.toString();
   }
 
   private static void shoot(

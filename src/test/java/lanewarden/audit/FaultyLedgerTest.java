@@ -85,6 +85,7 @@ class FaultyLedgerTest {
       ledger.signRaw(
           "rule-book-adopted",
           "{\"file\":\"r.toml\",\"sha256\":\"" + "0".repeat(64) + "\",\"text\":\"format = 9\"}");
+      ledger.openLine(ScriptedLedger.ROSTER);
       ledger.call("401", "Edwin Thackerby", "LB");
       PrintedReport report = PrintedReport.of(ledger.file());
       assertEquals(List.of(Kind.UNREADABLE, Kind.RULE), report.contradictions());

@@ -46,7 +46,14 @@ class ImpossibleReadingsTest {
 
   @BeforeEach
   void open() throws Exception {
-    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
+    ledger =
+        ScriptedLedger.with(
+            folder.resolve("event.ledger"),
+            ScriptedLedger.RULES,
+            """
+            bib,name,division,arrow-mass,draw-weight,draw-length,brace-height
+            101,Marta Olesund,OC,350 gr,60 lbf,29 in,7 in
+            """);
     check =
         ledger.open(
             new Fact.CheckOpened(

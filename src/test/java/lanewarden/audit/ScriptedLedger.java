@@ -4,11 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -30,6 +26,7 @@ import lanewarden.rules.Consequence;
 import lanewarden.rules.Rule;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Verdict;
+import lanewarden.written.Fingerprint;
 
 /** A real ledger, written fact by fact as a test needs it, honest or not. */
 public final class ScriptedLedger implements AutoCloseable {
@@ -63,6 +60,22 @@ public final class ScriptedLedger implements AutoCloseable {
       shots = 3
       voids = 0
       rechecks = 0
+      """;
+
+  /** Whom the tests call, unless they bring a roster of their own. */
+  public static final String ROSTER =
+      """
+      bib,name,division,arrow-mass
+      7,Ada Brink,OC,362 gr
+      101,Marta Olesund,OC,362 gr
+      102,Jun Takemizu,OC,362 gr
+      103,Ingeborg Hollin,OC,362 gr
+      201,Ann Longbow,LB,362 gr
+      301,Ines Tveit,LB,362 gr
+      401,Edwin Thackerby,LB,362 gr
+      402,Solveig Brattlie,LB,362 gr
+      777,Ada Brink,OC,362 gr
+      901,Nobody Ruled,ZZ,362 gr
       """;
 
   /** An instrument that writes a speed as people do, one a line. */
@@ -100,7 +113,7 @@ public final class ScriptedLedger implements AutoCloseable {
   private final SigningKey official = SigningKey.generate(new SecureRandom());
   private final Standing standing = new Standing();
   private final Path file;
-  private final Ledger ledger;
+  private Ledger ledger;
   private long check;
 
   private ScriptedLedger(Path file) throws Exception {
@@ -108,14 +121,24 @@ public final class ScriptedLedger implements AutoCloseable {
     this.ledger = Ledger.create(file, "Range East", organizer, clock, clock::nanos);
   }
 
-  /** A ledger with one official, and this rule book adopted. */
+  /** A ledger with one official on duty at an open line, and this rule book adopted. */
   public static ScriptedLedger with(Path file, String rules) throws Exception {
+    return with(file, rules, ROSTER);
+  }
+
+  /** The same for other competitors. */
+  public static ScriptedLedger with(Path file, String rules, String roster) throws Exception {
     ScriptedLedger made = bare(file);
     made.adopt(rules);
-    made.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), "bib,name,division\n"));
-    made.say(new Fact.OfficialSignedIn(OFFICIAL));
-    made.say(new Fact.StationOpened("gate timer", PROFILE, "Lanewarden 0.1.0"));
+    made.openLine(roster);
     return made;
+  }
+
+  /** A roster is adopted, the official comes on duty, and the line opens. */
+  public void openLine(String roster) throws Exception {
+    say(roster(roster));
+    say(new Fact.OfficialSignedIn(OFFICIAL));
+    say(new Fact.StationOpened("gate timer", PROFILE, "Lanewarden 0.1.0"));
   }
 
   /** A ledger with one official and nothing else. */
@@ -126,6 +149,12 @@ public final class ScriptedLedger implements AutoCloseable {
       made.standing.apply(entry);
     }
     return made;
+  }
+
+  /** A roster, with the hash of its bytes. */
+  public static Fact.RosterAdopted roster(String text) {
+    return new Fact.RosterAdopted(
+        "roster.csv", Fingerprint.sha256(text.getBytes(StandardCharsets.UTF_8)), text);
   }
 
   public void adopt(String rules) throws Exception {
@@ -300,14 +329,25 @@ public final class ScriptedLedger implements AutoCloseable {
     return organizer;
   }
 
+  /** What the station's clock shows now. */
+  public Instant instant() {
+    return clock.instant();
+  }
+
   /** Sets the station's clock. */
   public void setClock(Instant to) {
-    clock.now = to;
+    clock.set(to);
   }
 
   @Override
   public void close() throws LedgerException {
     ledger.close();
+  }
+
+  /** The program ends and runs anew. */
+  public void reopen() throws Exception {
+    ledger.close();
+    ledger = Ledger.open(file, clock, clock::nanos);
   }
 
   /** Closes it, and changes one character in the middle of a stored entry. */
@@ -325,38 +365,5 @@ public final class ScriptedLedger implements AutoCloseable {
     char other = stored.charAt(at) == 'A' ? 'B' : 'A';
     String changed = stored.substring(0, at) + other + stored.substring(at + 1);
     Files.write(file, changed.getBytes(StandardCharsets.ISO_8859_1));
-  }
-
-  /** Goes on by two seconds whenever it is asked. */
-  private static final class StepClock extends Clock {
-    private Instant now;
-    private Duration passed = Duration.ZERO;
-
-    StepClock(Instant start) {
-      this.now = start;
-    }
-
-    /** Nanoseconds that go with the clock, whatever it is set to. */
-    long nanos() {
-      return passed.toNanos();
-    }
-
-    @Override
-    public Instant instant() {
-      Duration tick = Duration.ofSeconds(2);
-      now = now.plus(tick);
-      passed = passed.plus(tick);
-      return now;
-    }
-
-    @Override
-    public ZoneId getZone() {
-      return ZoneOffset.UTC;
-    }
-
-    @Override
-    public Clock withZone(ZoneId zone) {
-      throw new UnsupportedOperationException("one zone only");
-    }
   }
 }

@@ -19,12 +19,19 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Within one opening, time less seconds is the time of the opening and must stay the same; where
  * it does not, the clock was set, or the computer slept. An opening begins where the seconds begin
- * anew; or where they only grew, but by less than the clock did, at an entry of a kind that stands
- * first after an opening. Owned by one thread.
+ * anew; or where they only grew, but are fewer than the clock went on since the entry before, at an
+ * entry of a kind that stands first after an opening: then the ledger was opened after that entry.
+ * Owned by one thread.
  */
 final class ClockExaminer {
   /** What is less is no step: the station's own measure, for the reasons given there. */
-  private static final Duration LEAST = Duration.ofSeconds(2);
+  static final Duration LEAST = Duration.ofSeconds(2);
+
+  /**
+   * What is less may come of reading the two clocks one after the other; two programs that open the
+   * ledger one after the other are further apart, since each verifies it first.
+   */
+  private static final Duration APART = Duration.ofMillis(100);
 
   /** Kinds that a station or the organizer's desk may write first after opening. */
   private static final Set<String> FIRST =
@@ -33,7 +40,10 @@ final class ClockExaminer {
           "rule-book-adopted",
           "official-enrolled",
           "official-suspended",
-          "head-witnessed");
+          "report-seal-adopted");
+
+  /** Written while the ledger is made; the seconds begin when that is done. */
+  private static final String MAKING = "ledger-opened";
 
   private static final String STEPPED = "clock-stepped";
   private static final int MICROS = 6;
@@ -42,11 +52,12 @@ final class ClockExaminer {
   private final List<Opening> openings = new ArrayList<>();
   private @Nullable Entry before;
   private @Nullable Instant latest;
+  private Duration jumped = Duration.ZERO;
 
   /** One time the ledger was open for writing, as far as it was read. */
   static final class Opening {
     private final Entry first;
-    private final Duration origin;
+    private Duration origin;
     private final boolean back;
     private Duration now;
     private Duration steps = Duration.ZERO;
@@ -57,6 +68,12 @@ final class ClockExaminer {
       this.origin = since(first);
       this.now = origin;
       this.back = back;
+    }
+
+    /** The making is done, and the seconds run from here on. */
+    private void begin(Entry second) {
+      origin = since(second);
+      now = origin;
     }
 
     long entry() {
@@ -104,6 +121,9 @@ final class ClockExaminer {
     }
     if (opens(entry)) {
       openings.add(new Opening(entry, back));
+      if (last != null && back) {
+        jumped = jumped.plus(Duration.between(entry.at(), last));
+      }
     } else {
       follow(entry);
     }
@@ -111,23 +131,39 @@ final class ClockExaminer {
     before = entry;
   }
 
+  /** The first entry since the ledger was opened for writing last. */
+  long opening() {
+    return openings.get(openings.size() - 1).entry();
+  }
+
+  /** By how much the clock jumped in all, either way, as far as it is known. */
+  Duration jumped() {
+    return jumped;
+  }
+
   private boolean opens(Entry entry) {
-    if (before == null || entry.monotonicSeconds().compareTo(before.monotonicSeconds()) < 0) {
+    Entry last = before;
+    if (last == null || entry.monotonicSeconds().compareTo(last.monotonicSeconds()) < 0) {
       return true;
     }
-    Duration passed = Duration.between(before.at(), entry.at());
+    Duration least = last.kind().equals(MAKING) ? LEAST : APART;
     return FIRST.contains(entry.kind())
-        && isStep(since(entry).minus(since(before)))
-        && passed.compareTo(seconds(entry)) >= 0;
+        && since(entry).minus(since(last)).compareTo(least) > 0
+        && Duration.between(last.at(), entry.at()).compareTo(seconds(entry)) >= 0;
   }
 
   private void follow(Entry entry) {
     Opening opening = openings.get(openings.size() - 1);
     Duration by = since(entry).minus(opening.now);
+    if (!isStep(by) && before != null && before.kind().equals(MAKING)) {
+      opening.begin(entry);
+      return;
+    }
     opening.now = since(entry);
     if (!isStep(by)) {
       return;
     }
+    jumped = jumped.plus(by.abs());
     opening.steps = opening.steps.plus(by);
     if (by.abs().compareTo(opening.largest.by().abs()) > 0) {
       opening.largest = new Step(entry.sequence(), by);

@@ -53,6 +53,10 @@ public record Evidence(
 
   /** Who signs with which key, by thumbprint. */
   public Map<String, String> names() {
+    return names(verification);
+  }
+
+  static Map<String, String> names(Verification verification) {
     Map<String, String> byKey = new LinkedHashMap<>();
     verification.organizer().ifPresent(key -> byKey.put(key, "the organizer"));
     verification.officials().forEach(o -> byKey.put(o.thumbprint(), o.name()));

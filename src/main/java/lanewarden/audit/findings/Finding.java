@@ -44,6 +44,14 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     VERDICT(true, "Verdicts that do not follow from the rule"),
     /** A reading that its raw bytes do not give by the papers of its time. */
     BYTES(true, "Readings that do not follow from what the instrument sent"),
+    /** A line of the instrument that stood in another reading already. */
+    REPEATED(true, "Readings that repeat what the instrument had sent before"),
+    /** A reading earlier than its check, or later than the entry that took it. */
+    READING_TIME(true, "Readings whose time does not fit the entries around them"),
+    /** A check of a competitor whom the roster in force does not hold, or holds otherwise. */
+    ROSTER(true, "Checks that do not fit the roster in force"),
+    /** Signed at the line by somebody who was not on duty, or while it was not open. */
+    UNATTENDED(true, "Signed at the line while nobody was on duty or it was not open"),
     /** The rule decided, and no verdict was signed. */
     VERDICT_MISSING(true, "Decided by the rule, but without a signed verdict"),
     /** The rule book that should govern is another one, or has no rule for the check. */
@@ -124,6 +132,10 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     KEPT(false, "Readings in doubt that were let count"),
     /** A reading typed by the official. */
     TYPED(false, "Readings typed by an official"),
+    /** A line of the instrument that may have come again after its numbers began anew. */
+    REPEATED_ONCE(false, "Readings that may repeat what the instrument had sent before"),
+    /** Shots that the instrument counted and no entry knows, or numbers that began anew. */
+    NUMBERS(false, "Gaps in the instrument’s own numbers"),
     /** Readings that no instrument measured. */
     NOT_MEASURED(false, "Readings that no instrument measured"),
     /** A check that ended without a verdict. */

@@ -43,6 +43,10 @@ public final class LedgerFold implements Consumer<Examined> {
   private final StationExaminer station = new StationExaminer(standing, findings);
   private final BytesExaminer bytes;
   private final ClockExaminer clock = new ClockExaminer(findings);
+  private final ReadingTimeExaminer times = new ReadingTimeExaminer(clock, findings);
+  private final RosterExaminer rosters = new RosterExaminer(standing, findings);
+  private final DutyExaminer duty = new DutyExaminer(standing, findings);
+  private final LineExaminer lines = new LineExaminer(findings);
   private final Openings openings = new Openings();
   private final Seals seals = new Seals();
   private final Practices practices = new Practices();
@@ -96,6 +100,7 @@ public final class LedgerFold implements Consumer<Examined> {
 
   private void fold(Entry entry) {
     instrument.before();
+    duty.before(entry);
     try {
       Optional<Fact> fact = standing.apply(entry);
       if (fact.isPresent()) {
@@ -103,6 +108,10 @@ public final class LedgerFold implements Consumer<Examined> {
         checks.examine(entry.sequence(), fact.get());
         instrument.examine(entry.sequence(), fact.get());
         bytes.examine(entry.sequence(), fact.get());
+        times.examine(entry, fact.get());
+        rosters.examine(entry, fact.get());
+        duty.examine(entry, fact.get());
+        lines.examine(entry.sequence(), fact.get(), clock.opening());
         if (fact.get() instanceof Fact.DrawMade draw) {
           draws.examine(entry.sequence(), draw);
         } else if (fact.get() instanceof Fact.StationOpened opened) {
@@ -133,8 +142,11 @@ public final class LedgerFold implements Consumer<Examined> {
     checks.finish();
     instrument.finish();
     bytes.finish();
+    duty.finish();
+    lines.finish();
     new ProtestExaminer(standing, findings).finish();
     new UndecidedExaminer(standing, findings).finish();
+    rosters.finish(Evidence.names(verification));
     station.finish(verification.officials(), verification.organizer(), verification.suspensions());
     seals.finish(verification.organizer(), findings);
     verification.faults().forEach(f -> faulty.add(f.sequence()));

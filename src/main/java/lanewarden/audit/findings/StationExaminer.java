@@ -40,7 +40,6 @@ final class StationExaminer {
   private final Map<Long, String> ruleBookSigners = new LinkedHashMap<>();
   private final Map<String, Edition> editions = new HashMap<>();
   private Phase phase = Phase.BEFORE;
-  private boolean rosterSeen;
 
   private record SignIn(String signer, String name) {}
 
@@ -81,11 +80,6 @@ final class StationExaminer {
       began(number, began);
     } else if (fact instanceof Fact.RuleBookAdopted adopted) {
       adopted(number, entry.signer(), adopted);
-    } else if (fact instanceof Fact.RosterAdopted adopted) {
-      if (rosterSeen) {
-        exchanged(number, "roster", adopted.file(), adopted.sha256(), "");
-      }
-      rosterSeen = true;
     }
   }
 
@@ -117,7 +111,15 @@ final class StationExaminer {
           adopted.reason() == null
               ? " No reason was signed."
               : " The reason: " + Wording.quoted(adopted.reason()) + ".";
-      exchanged(number, "rule book", adopted.file(), adopted.sha256(), reason);
+      add(
+          Kind.EXCHANGED,
+          "From here on another rule book is in force: "
+              + adopted.file()
+              + ", "
+              + Wording.shortHash(adopted.sha256())
+              + "."
+              + reason,
+          number);
     }
     ruleBookSigners.put(number, signer);
     standing.ruleBook().ifPresent(book -> edition(number, book));
@@ -138,20 +140,6 @@ final class StationExaminer {
           before.number(),
           number);
     }
-  }
-
-  private void exchanged(long number, String what, String file, String hash, String reason) {
-    add(
-        Kind.EXCHANGED,
-        "From here on another "
-            + what
-            + " is in force: "
-            + file
-            + ", "
-            + Wording.shortHash(hash)
-            + "."
-            + reason,
-        number);
   }
 
   private void refused(long number, Fact.LineRefused line) {

@@ -15,4 +15,9 @@ public final class ReadingMark {
   public static boolean isMeasured(String source) {
     return source.equals(PORT) || source.equals(TYPED);
   }
+
+  /** Whether the instrument itself sent it, be it simulated. */
+  public static boolean isHeard(String source) {
+    return !source.equals(TYPED);
+  }
 }

@@ -25,6 +25,9 @@ class BytesFindingsTest {
   /** Our gate timer's line as its profile describes it; the check digits worked out by hand. */
   private static final String LINE = "$PLWT,00042,0300.1,F,006664,A*1C\r\n";
 
+  /** The next line, by hand: another last digit of the number, and so of the checksum. */
+  private static final String NEXT = "$PLWT,00043,0300.1,F,006664,A*1D\r\n";
+
   private static final String SETTINGS =
       """
       format = 1
@@ -83,7 +86,7 @@ class BytesFindingsTest {
             raw,
             "serial port",
             "gate timer",
-            ScriptedLedger.START,
+            ledger.instant(),
             number,
             uncertainty == null ? null : Speed.parse(uncertainty),
             second));
@@ -106,7 +109,7 @@ class BytesFindingsTest {
     openedWith(profile("gate-timer"), null, null);
     ledger.call("101", "Marta Olesund", "OC");
     take("300.1 ft/s", base64(LINE), "00042", null, null);
-    long wrong = take("290.1 ft/s", base64(LINE), "00042", null, null);
+    long wrong = take("290.1 ft/s", base64(NEXT), "00043", null, null);
     ledger.close("rain");
     assertOne(wrong, "shot 2 was signed as 290.1 ft/s, but its bytes say 300.1 ft/s.");
     PrintedReport report = PrintedReport.of(ledger.file());
@@ -161,7 +164,7 @@ class BytesFindingsTest {
     openedWith(profile("gate-timer"), profile("plain-decimal"), null);
     ledger.call("101", "Marta Olesund", "OC");
     take("300.1 ft/s", base64(LINE), "00042", null, second("300.0 ft/s", "300.0\r\n"));
-    long other = take("300.1 ft/s", base64(LINE), "00042", null, second("300.0 ft/s", "280.0\r\n"));
+    long other = take("300.1 ft/s", base64(NEXT), "00043", null, second("300.0 ft/s", "280.0\r\n"));
     ledger.close("rain");
     assertOne(other, "but the bytes of the second instrument say 280.0 ft/s");
   }
@@ -186,7 +189,7 @@ class BytesFindingsTest {
     // Half of 0.5 % of 300.1 ft/s is 0.75025 ft/s, written to the half of an even last place
     take("300.1 ft/s", base64(LINE), "00042", "0.7502 ft/s", second("300.0 ft/s", "300.0\r\n"));
     long surer =
-        take("300.1 ft/s", base64(LINE), "00042", "0.1 ft/s", second("302.0 ft/s", "302.0\r\n"));
+        take("300.1 ft/s", base64(NEXT), "00043", "0.1 ft/s", second("302.0 ft/s", "302.0\r\n"));
     ledger.close("rain");
     assertOne(surer, "the settings give it an uncertainty of 0.7502 ft/s, signed is 0.1 ft/s");
     assertOne(
@@ -207,7 +210,7 @@ class BytesFindingsTest {
                 base64("308"),
                 "typed",
                 "keyboard",
-                ScriptedLedger.START,
+                ledger.instant(),
                 null));
     ledger.close("rain");
     assertOne(typed, "was signed as 298.0 ft/s, but its bytes say 308 ft/s");
@@ -251,7 +254,7 @@ class BytesFindingsTest {
             base64(LINE),
             "serial port",
             "gate timer",
-            ScriptedLedger.START,
+            ledger.instant(),
             Speed.parse(reference),
             second));
   }
@@ -261,7 +264,7 @@ class BytesFindingsTest {
     openedWith("no profile at all", null, null);
     ledger.call("101", "Marta Olesund", "OC");
     long first = take("300.1 ft/s", base64(LINE), "00042", null, null);
-    long next = take("300.1 ft/s", base64(LINE), "00042", null, null);
+    long next = take("300.1 ft/s", base64(NEXT), "00043", null, null);
     ledger.close("rain");
     Audited audited = Audited.of(ledger.file());
     assertEquals(List.of(Kind.BYTES), audited.contradictions());

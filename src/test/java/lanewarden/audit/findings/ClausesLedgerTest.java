@@ -17,8 +17,23 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A ledger under rules with many clauses, for tests of what the audit finds in it. */
 abstract class ClausesLedgerTest {
-  private static final String ROSTER =
-      "bib,name,division\n1,Ann,RS\n2,Ben,RS\n3,Cat,RS\n4,Dan,BH\n5,Eve,NJ\n";
+  static final String ROSTER =
+      """
+      bib,name,division,arrow-mass
+      1,Ann,RS,362 gr
+      2,Ben,RS,362 gr
+      3,Cat,RS,362 gr
+      4,Dan,BH,362 gr
+      5,Eve,NJ,362 gr
+      6,Max,NM,362 gr
+      7,Liv,NO,362 gr
+      8,Hal,PH,362 gr
+      9,Ida,PH,362 gr
+      10,Jon,SP,362 gr
+      11,Kai,SP,362 gr
+      12,Ivo,JU,362 gr
+      13,Moe,OU,362 gr
+      """;
 
   static final String RULES =
       """
@@ -56,8 +71,7 @@ abstract class ClausesLedgerTest {
 
   @BeforeEach
   void open() throws Exception {
-    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), RULES);
-    ledger.say(new Fact.RosterAdopted("roster.csv", "0".repeat(64), ROSTER));
+    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), RULES, ROSTER);
   }
 
   @AfterEach
@@ -86,7 +100,17 @@ abstract class ClausesLedgerTest {
     int attempt = ledger.standing().checksOf(bib).size() + 1;
     return ledger.open(
         new Fact.CheckOpened(
-            bib, "Name " + bib, division, attempt, null, null, null, null, null, grounds, null));
+            bib, name(bib), division, attempt, null, null, null, null, null, grounds, null));
+  }
+
+  /** The name that the roster has for a bib. */
+  static String name(String bib) {
+    return ROSTER
+        .lines()
+        .map(line -> line.split(","))
+        .filter(cells -> cells[0].equals(bib))
+        .findFirst()
+        .orElseThrow()[1];
   }
 
   final void state(String arrow, String draw) throws Exception {

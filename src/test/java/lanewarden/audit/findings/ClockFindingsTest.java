@@ -153,4 +153,22 @@ class ClockFindingsTest {
     assertEquals(List.of(Kind.CLOCK), found.stream().map(Finding::kind).toList());
     assertTrue(sheet().contains("opened with entry 3 began earlier"), sheet());
   }
+
+  @Test
+  void twoProgramsLessThanTwoSecondsApartAreTwoOpeningsAndNoDrift() throws Exception {
+    pass(60);
+    try (Ledger ledger = open()) {
+      clock.pass(Duration.ofMillis(300));
+      signIn(ledger);
+    }
+    clock.pass(Duration.ofMillis(1200));
+    try (Ledger ledger = open()) {
+      // More seconds after its opening than the first had, so the seconds do not fall back
+      clock.pass(Duration.ofMillis(470));
+      signIn(ledger);
+    }
+    assertEquals(List.of(), found());
+    assertTrue(sheet().contains("open for writing 3 times"), sheet());
+    assertTrue(sheet().contains("drifted apart by at most 0.0 s"), sheet());
+  }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lanewarden.audit.PrintedReport;
+import lanewarden.audit.ScriptedLedger;
 import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
@@ -27,7 +28,7 @@ class DoubtFindingsTest extends ClausesLedgerTest {
                 .replace("counted = 1", "counted = 2")
                 .replace("shots = 2", "shots = 3"),
         "a jump is asked about");
-    return ledger.call("9", "Ivo", "JU");
+    return ledger.call("12", "Ivo", "JU");
   }
 
   private long flag(long check, long reading, String kind) throws Exception {
@@ -115,7 +116,7 @@ class DoubtFindingsTest extends ClausesLedgerTest {
                 .replace("counted = 1", "counted = 4")
                 .replace("shots = 2", "shots = 5"),
         "an odd one is asked about");
-    long check = ledger.call("9", "Ivo", "OU");
+    long check = ledger.call("13", "Moe", "OU");
     ledger.read("299 ft/s");
     ledger.read("299 ft/s");
     flag(check, ledger.read("270 ft/s"), "stands out");
@@ -184,6 +185,12 @@ class DoubtFindingsTest extends ClausesLedgerTest {
   @Test
   void whoseReadingsAreImpossibleAgainAndAgainIsNamed() throws Exception {
     ledger.adopt(RULES + division("IM", "").replace("voids = 1", "voids = 0"), "another division");
+    ledger.say(
+        ScriptedLedger.roster(
+            """
+            bib,name,division,arrow-mass,draw-weight,draw-length,brace-height
+            8,Una,IM,400 gr,40 lbf,27 in,9 in
+            """));
     for (int attempt = 1; attempt <= 2; attempt++) {
       long check =
           ledger.open(

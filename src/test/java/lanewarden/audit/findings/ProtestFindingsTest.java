@@ -152,7 +152,7 @@ class ProtestFindingsTest {
   @Test
   void aSecondRulingAndOneThatNamesAnotherCheckAreFound() throws Exception {
     long over = dispute.over();
-    long elsewhere = ledger.check("402", "Una Ost", "LB", "57 m/s");
+    long elsewhere = ledger.check("402", "Solveig Brattlie", "LB", "57 m/s");
     long protest = dispute.file(Cause.REFERRAL, over);
     dispute.rule(judge, protest, Answer.UPHELD, elsewhere);
     dispute.rule(judge, protest, Answer.DISMISSED, over);
@@ -217,7 +217,8 @@ class ProtestFindingsTest {
   @Test
   void aConfirmationByTheSameKeyIsFoundAndChangesNothing() throws Exception {
     long check = dispute.over();
-    long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    long made =
+        ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Solveig Brattlie", "misread"));
     ledger.say(new ProtestFact.CorrectionConfirmed(made));
     assertEquals(List.of(Kind.CORRECTION), contradictions());
     assertTrue(only(Kind.CORRECTION).contains("by the person who made the correction"));
@@ -228,7 +229,8 @@ class ProtestFindingsTest {
   @Test
   void whoGotASecondKeyDoesNotConfirmTheirOwnCorrectionWithIt() throws Exception {
     long check = dispute.over();
-    long made = ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    long made =
+        ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Solveig Brattlie", "misread"));
     SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.OFFICIAL);
     ledger.sayAs(second, new ProtestFact.CorrectionConfirmed(made));
     assertEquals(List.of(Kind.CORRECTION), contradictions());
@@ -272,7 +274,7 @@ class ProtestFindingsTest {
     long protest = dispute.file(Cause.REFERRAL, over);
     long beside = dispute.recheck(protest, "401", "57.9 m/s");
     dispute.rule(judge, protest, Answer.UPHELD, beside);
-    long typed = ledger.call("402", "Una Ost", "LB");
+    long typed = ledger.call("402", "Solveig Brattlie", "LB");
     long reading = ledger.take("58.9 m/s", "typed");
     ledger.close("the archer left");
     long made =

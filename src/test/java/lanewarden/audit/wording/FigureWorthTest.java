@@ -54,7 +54,7 @@ class FigureWorthTest {
             ScriptedLedger.bytes(speed),
             "serial port",
             "Near timer",
-            ScriptedLedger.START,
+            ledger.instant(),
             null,
             Speed.parse(uncertainty),
             null));
