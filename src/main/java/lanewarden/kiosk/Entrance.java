@@ -2,6 +2,7 @@ package lanewarden.kiosk;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -19,12 +20,14 @@ import lanewarden.kiosk.rulebook.RuleBookScreen;
 import lanewarden.kiosk.start.Chooser;
 import lanewarden.kiosk.start.NewEventScreen;
 import lanewarden.kiosk.start.NewEventViewModel;
+import lanewarden.kiosk.start.PortPanel;
 import lanewarden.kiosk.start.StartScreen;
 import lanewarden.kiosk.start.StartViewModel;
 import lanewarden.kiosk.trouble.FaultPanel;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.DemoEvent;
 import lanewarden.station.EventFolder;
+import lanewarden.station.InstrumentPort;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
@@ -84,6 +87,11 @@ final class Entrance implements Kiosk.Opened {
               @Override
               public void line(Station station, EventFolder folder, boolean practice) {
                 show(station, folder, practice);
+              }
+
+              @Override
+              public void port(InstrumentPort port, List<String> here) {
+                show(port, here);
               }
 
               @Override
@@ -203,6 +211,10 @@ final class Entrance implements Kiosk.Opened {
     if (!stage.isShowing()) {
       closed.run();
     }
+  }
+
+  private void show(InstrumentPort port, List<String> here) {
+    shell.open(PortPanel.of(port, here, model, texts, shell::close));
   }
 
   private void show(RuleDraft draft) {

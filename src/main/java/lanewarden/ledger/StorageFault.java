@@ -1,5 +1,6 @@
 package lanewarden.ledger;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -9,6 +10,9 @@ import org.sqlite.SQLiteException;
 /** Turns the database's errors into sentences for the official at the table. */
 final class StorageFault {
   private static final int PRIMARY_CODE = 0xff;
+
+  /** Bytes of the first piece of the index beside a ledger: SQLite, "WAL-mode File Format", 2. */
+  private static final long INDEX = 32 << 10;
 
   private StorageFault() {}
 
@@ -27,13 +31,7 @@ final class StorageFault {
           error);
     }
     return switch (primary(error)) {
-      case SQLITE_FULL ->
-          new LedgerException(
-              "LEDGER-DISK-FULL",
-              what,
-              "The disk that holds " + file + " is full.",
-              "Make room on it (move films, pictures or old events away), then try again.",
-              error);
+      case SQLITE_FULL -> full(file, what, error);
       case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> readOnly(file, what, error);
       case SQLITE_BUSY, SQLITE_LOCKED ->
           new LedgerException(
@@ -52,13 +50,15 @@ final class StorageFault {
                   "Check that the folder exists, may be written to, and its medium is plugged in.",
                   error);
       case SQLITE_IOERR ->
-          new LedgerException(
-              "LEDGER-IO",
-              what,
-              "The disk that holds " + file + " reports an error.",
-              "Check that its medium is plugged in; then open the ledger again, or go on with a"
-                  + " copy of the event folder on another disk.",
-              error);
+          isFull(file)
+              ? full(file, what, error)
+              : new LedgerException(
+                  "LEDGER-IO",
+                  what,
+                  "The disk that holds " + file + " reports an error.",
+                  "Check that its medium is plugged in; then open the ledger again, or go on with a"
+                      + " copy of the event folder on another disk.",
+                  error);
       case SQLITE_CORRUPT, SQLITE_NOTADB -> damaged(file, what, error);
       default ->
           new LedgerException(
@@ -68,6 +68,26 @@ final class StorageFault {
               "Note the code and this text, then open the ledger again.",
               error);
     };
+  }
+
+  private static LedgerException full(Path file, String what, SQLException error) {
+    return new LedgerException(
+        "LEDGER-DISK-FULL",
+        what,
+        "The disk that holds " + file + " is full.",
+        "Make room on it (move films, pictures or old events away), then try again.",
+        error);
+  }
+
+  /** Where the index beside the ledger does not fit, the database speaks of an error, not of it. */
+  private static boolean isFull(Path file) {
+    try {
+      Path folder = file.toAbsolutePath().getParent();
+      return folder != null && Files.getFileStore(folder).getUsableSpace() < INDEX;
+    } catch (IOException e) {
+      // A disk that cannot even be asked is not known to be full; the database's answer is told
+      return false;
+    }
   }
 
   private static boolean isProtected(Path file) {

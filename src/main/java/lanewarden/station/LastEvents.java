@@ -1,14 +1,11 @@
 package lanewarden.station;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,8 +100,7 @@ public final class LastEvents {
   }
 
   /**
-   * Puts an event first. The file is written whole beside its place, brought onto the disk and then
-   * moved there, so that whatever fails, one whole list has the name.
+   * Puts an event first.
    *
    * @throws StationException if that cannot be done; then the list is as it was
    */
@@ -118,17 +114,8 @@ public final class LastEvents {
     read().events().stream().map(Event::folder).filter(f -> !f.equals(first)).forEach(folders::add);
     String lines = folders.stream().limit(MOST).map(f -> f + "\n").collect(Collectors.joining());
     try {
-      Path parent = Files.createDirectories(file.toAbsolutePath().getParent());
-      Path draft = Files.createTempFile(parent, "last-events", ".new");
-      try {
-        Files.write(draft, lines.getBytes(StandardCharsets.UTF_8));
-        try (FileChannel onto = FileChannel.open(draft, StandardOpenOption.WRITE)) {
-          onto.force(true);
-        }
-        Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
-      } finally {
-        Files.deleteIfExists(draft);
-      }
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      WholeFile.put(file, lines.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw StationException.of(e);
     }

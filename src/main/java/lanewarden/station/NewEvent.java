@@ -164,19 +164,24 @@ public record NewEvent(
       }
       checkDivisions(book, competitors);
       requireFree(target);
-      Files.deleteIfExists(target);
       Path parent = target.getParent();
       Files.createDirectories(parent == null ? target : parent);
       Path draft = Files.createTempDirectory(parent, "." + target.getFileName() + "-");
+      boolean made = false;
       try {
         fill(new EventFolder(draft), book, competitors, clock, nanos, random);
+        Files.deleteIfExists(target);
         Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (IOException | LedgerException e) {
-        Leftovers.remove(draft);
-        throw e;
+        made = true;
+      } finally {
+        if (!made) {
+          Leftovers.remove(draft);
+        }
       }
-    } catch (IOException | LedgerException | WrittenRefused e) {
+    } catch (WrittenRefused e) {
       throw StationException.of(e);
+    } catch (IOException | LedgerException e) {
+      throw StationException.of("No event was made in " + target + ".", e);
     }
     return new EventFolder(target);
   }

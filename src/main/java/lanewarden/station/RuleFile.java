@@ -69,7 +69,7 @@ final class RuleFile {
    */
   RuleFile replace(byte[] bytes, Clock clock) throws StationException {
     try {
-      Path folder = folder();
+      requireFolder();
       Optional<byte[]> now = bytesAt(path);
       if (now.isEmpty() && seen.isPresent()) {
         throw trouble(
@@ -99,7 +99,7 @@ final class RuleFile {
       } finally {
         Files.deleteIfExists(draft);
       }
-      forceFolder(folder);
+      forceFolderOf(path);
     } catch (IOException e) {
       throw refused(e, bytes.length);
     }
@@ -114,7 +114,7 @@ final class RuleFile {
     return new RuleFile(path, Optional.empty(), disk);
   }
 
-  private Path folder() throws StationException {
+  private void requireFolder() throws StationException {
     Path folder = path.getParent();
     if (folder == null || !Files.isDirectory(folder)) {
       throw trouble(
@@ -123,7 +123,6 @@ final class RuleFile {
           "Plug its disk in again or make the folder, or save under another name.",
           Trouble.Kind.ENVIRONMENT);
     }
-    return folder;
   }
 
   /** A name beside the file that nothing has yet. */
@@ -145,7 +144,7 @@ final class RuleFile {
           "Allow it, or save under another name in another folder.",
           Trouble.Kind.ENVIRONMENT);
     }
-    if (String.valueOf(e.getMessage()).contains("No space left") || isFull(bytes)) {
+    if (Trouble.isFull(e) || isFull(bytes)) {
       return trouble(
           "RULES-DISK-FULL",
           "The disk is full.",
@@ -191,8 +190,9 @@ final class RuleFile {
   }
 
   /** Makes the new name durable, where the system lets a folder be opened for that. */
-  private static void forceFolder(Path folder) throws IOException {
-    if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+  static void forceFolderOf(Path file) throws IOException {
+    Path folder = file.getParent();
+    if (folder != null && folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
       try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
         channel.force(true);
       }

@@ -31,6 +31,15 @@ public final class StationException extends Exception {
     return new StationException(Trouble.of(cause), cause);
   }
 
+  /** What was to be done and was not, because of a lower room's exception. */
+  static StationException of(String what, Exception cause) {
+    Trouble found = Trouble.of(cause);
+    return new StationException(
+        new Trouble(
+            what, found.what() + " " + found.why(), found.remedy(), found.code(), found.kind()),
+        cause);
+  }
+
   /** What happened, why, what to do, code. */
   public Trouble trouble() {
     return trouble;

@@ -144,12 +144,26 @@ public record Trouble(
           "FILE-DENIED",
           Kind.ENVIRONMENT);
     }
+    if (isFull(io)) {
+      return new Trouble(
+          what,
+          "The disk is full.",
+          "Make room on it and try again, or choose a place on another disk.",
+          "DISK-FULL",
+          Kind.ENVIRONMENT);
+    }
     return new Trouble(
         what,
         String.valueOf(io.getMessage()),
         "Check that the disk is not full, not read-only and still connected.",
         "FILE-FAULT",
         Kind.ENVIRONMENT);
+  }
+
+  /** As the systems word it, which is all that Java hands on of it. */
+  static boolean isFull(IOException io) {
+    String message = String.valueOf(io.getMessage());
+    return message.contains("No space left") || message.contains("not enough space");
   }
 
   private static Trouble unexpected(Throwable thrown) {

@@ -87,4 +87,13 @@ final class BoothEvent {
       return new NewEvent.Source(name, in.readAllBytes());
     }
   }
+
+  /** Gives an event's settings a serial port in place of the simulator. */
+  static void onPort(Path event, String port) throws IOException {
+    Path settings = event.resolve("station.toml");
+    Files.writeString(
+        settings,
+        Files.readString(settings)
+            .replace("\"simulator\"\n", "\"serial\"\nport = \"" + port + "\"\n"));
+  }
 }

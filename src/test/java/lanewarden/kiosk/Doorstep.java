@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventTarget;
@@ -223,6 +224,20 @@ final class Doorstep implements AutoCloseable {
         () ->
             ((VBox) scene.lookup("#" + id))
                 .getChildren().stream().map(node -> ((Labeled) node).getText()).toList());
+  }
+
+  /** All that a panel says; blank if it is not open. */
+  String words(String id) throws Exception {
+    Scene scene = scene();
+    return Booth.call(
+        () -> {
+          Node panel = scene.lookup("#" + id);
+          return panel == null
+              ? ""
+              : panel.lookupAll(".label").stream()
+                  .map(node -> ((Labeled) node).getText())
+                  .collect(Collectors.joining("\n"));
+        });
   }
 
   static String text(Scene scene, String id) throws Exception {

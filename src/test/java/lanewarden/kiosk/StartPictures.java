@@ -30,6 +30,10 @@ final class StartPictures {
       door.press(KeyCode.F4);
       door.press(KeyCode.ESCAPE);
       book.take(door, "start-list" + size);
+      BoothEvent.onPort(temp.resolve("hollow-oak"), "/dev/ttyUSB0");
+      door.press(KeyCode.F8);
+      book.take(door, "start-port" + size);
+      door.press(KeyCode.ESCAPE);
       door.press(KeyCode.F4);
       door.press(KeyCode.ENTER);
       book.take(door, "make-place-faults" + size);

@@ -212,4 +212,26 @@ class StartScreenTest {
       assertTrue(door.text("start-trouble").contains("FILE-EXISTS"), door.text("start-trouble"));
     }
   }
+
+  @Test
+  void thePortOfAnEventIsChangedFromTheStart() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    Path settings = event.resolve("station.toml");
+    try (Doorstep door = new Doorstep(temp)) {
+      door.user.lastEvents().add(event);
+      door.press(KeyCode.F4);
+      door.press(KeyCode.ESCAPE);
+      door.press(KeyCode.F8);
+      assertTrue(door.text("start-trouble").contains("from the simulator"));
+      BoothEvent.onPort(event, "COM3");
+      String before = Files.readString(settings);
+      door.press(KeyCode.F8);
+      assertEquals("", door.text("start-trouble"));
+      assertTrue(door.words("port-panel").contains("The settings name COM3."));
+      door.type("/dev/serial/by-id/gate");
+      door.press(KeyCode.ENTER);
+      assertEquals("", door.words("port-panel"));
+      assertEquals(before.replace("COM3", "/dev/serial/by-id/gate"), Files.readString(settings));
+    }
+  }
 }

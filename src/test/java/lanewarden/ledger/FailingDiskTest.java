@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,36 +23,19 @@ import org.junit.jupiter.api.io.TempDir;
 /** Real disks that are full or may only be read, and another process that holds the file. */
 class FailingDiskTest {
   @TempDir Path folder;
-  private final List<Path> mounted = new ArrayList<>();
+  private final List<AutoCloseable> mounted = new ArrayList<>();
 
   @AfterEach
   void unmount() throws Exception {
-    for (Path each : mounted) {
-      run("umount", each.toString());
+    for (AutoCloseable each : mounted) {
+      each.close();
     }
   }
 
-  /** A disk of its own, in memory. */
-  private Path disk(String size) throws Exception {
-    Path disk = Files.createDirectory(folder.resolve("disk"));
-    Assumptions.assumeTrue(
-        run("mount", "-t", "tmpfs", "-o", "size=" + size, "tmpfs", disk.toString()),
-        "not run: this user may not mount a small disk");
+  private SmallDisk disk(String size) throws Exception {
+    SmallDisk disk = SmallDisk.mounted(folder.resolve("disk"), size);
     mounted.add(disk);
     return disk;
-  }
-
-  private static boolean run(String... command) throws InterruptedException {
-    try {
-      Process process =
-          new ProcessBuilder(command)
-              .redirectErrorStream(true)
-              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-              .start();
-      return process.waitFor(60, TimeUnit.SECONDS) && process.exitValue() == 0;
-    } catch (IOException noSuchCommand) {
-      return false;
-    }
   }
 
   private static void assertSaysAll(LedgerException fault) {
@@ -64,7 +46,7 @@ class FailingDiskTest {
 
   @Test
   void onAFullDiskNothingAcknowledgedIsLostAndItGoesOnWithRoomAgain() throws Exception {
-    Path disk = disk("2m");
+    Path disk = disk("2m").place();
     SampleLedger sample = new SampleLedger(disk.resolve("event.ledger")).with(0);
     Path ballast = Files.write(disk.resolve("films"), new byte[700 << 10]);
     Draft large = SampleLedger.draft("roster", "{\"text\":\"" + "x".repeat(20_000) + "\"}");
@@ -94,10 +76,10 @@ class FailingDiskTest {
 
   @Test
   void aLedgerOnAFullDiskCanStillBeVerified() throws Exception {
-    Path disk = disk("400k");
-    SampleLedger sample = new SampleLedger(disk.resolve("event.ledger")).with(3);
-    Files.write(disk.resolve("films"), new byte[(int) disk.toFile().getUsableSpace()]);
-    assertEquals(0, disk.toFile().getUsableSpace());
+    SmallDisk disk = disk("400k");
+    SampleLedger sample = new SampleLedger(disk.place().resolve("event.ledger")).with(3);
+    Files.write(disk.place().resolve("films"), new byte[(int) disk.room()]);
+    assertEquals(0, disk.room());
     Verification verification = Verification.of(sample.file);
     assertEquals(List.of(), verification.faults());
     assertEquals(5, verification.entries());
@@ -105,7 +87,7 @@ class FailingDiskTest {
 
   @Test
   void noLedgerIsMadeOnAFullDiskAndNothingIsLeftBehind() throws Exception {
-    Path disk = disk("64k");
+    Path disk = disk("64k").place();
     Files.write(disk.resolve("films"), new byte[60 << 10]);
     SampleLedger sample = new SampleLedger(disk.resolve("event.ledger"));
     LedgerException full = assertThrows(LedgerException.class, sample::create);
@@ -120,10 +102,10 @@ class FailingDiskTest {
     SampleLedger sample = new SampleLedger(place.resolve("event.ledger")).with(3);
     Files.delete(place.resolve("event.ledger.lock"));
     byte[] before = Files.readAllBytes(sample.file);
-    if (run("mount", "--bind", place.toString(), place.toString())) {
-      mounted.add(place);
+    if (SmallDisk.run("mount", "--bind", place.toString(), place.toString())) {
+      mounted.add(() -> SmallDisk.run("umount", place.toString()));
       Assumptions.assumeTrue(
-          run("mount", "-o", "remount,ro,bind", place.toString()),
+          SmallDisk.run("mount", "-o", "remount,ro,bind", place.toString()),
           "not run: this system does not mount for reading only");
     } else {
       Assumptions.assumeTrue(

@@ -123,8 +123,10 @@ public final class StartScreen implements Page {
     KeyButton open = new KeyButton(texts.of("start.open-chosen"), KeyCode.ENTER, model::openChosen);
     open.disableProperty().bind(model.busy().or(model.chosen().lessThan(0)));
     open.getStyleClass().add("primary");
-    keys.add(open, doors.theme(), doors.leave());
-    HBox bar = new HBox(open, doors.theme(), doors.leave());
+    KeyButton port = new KeyButton(texts.of("start.port"), KeyCode.F8, model::lookUpPort);
+    port.disableProperty().bind(open.disableProperty());
+    keys.add(open, port, doors.theme(), doors.leave());
+    HBox bar = new HBox(open, port, doors.theme(), doors.leave());
     for (Node button : bar.getChildren()) {
       HBox.setHgrow(button, Priority.ALWAYS);
       ((KeyButton) button).setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);

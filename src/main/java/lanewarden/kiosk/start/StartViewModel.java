@@ -1,8 +1,10 @@
 package lanewarden.kiosk.start;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -13,7 +15,9 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
+import lanewarden.station.InstrumentPort;
 import lanewarden.station.LastEvents;
+import lanewarden.station.Listening;
 import lanewarden.station.Packed;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
@@ -32,6 +36,13 @@ public final class StartViewModel {
      * @param practice whether it is the invented event
      */
     void line(Station station, EventFolder folder, boolean practice);
+
+    /**
+     * The port of an event's instrument, to be changed.
+     *
+     * @param here the ports that are here
+     */
+    void port(InstrumentPort port, List<String> here);
 
     /** A rule book that is open. */
     void rules(RuleDraft draft);
@@ -153,6 +164,33 @@ public final class StartViewModel {
         () -> {
           CurrentLine.Practice practice = line.practise(user.practice());
           return () -> handover.line(practice.station(), practice.folder(), true);
+        });
+  }
+
+  /** Looks up the port of the event that is picked, and the ports that are here. */
+  void lookUpPort() {
+    if (chosen.get() >= 0) {
+      EventFolder event = new EventFolder(events.get(chosen.get()).folder());
+      begin(
+          () -> {
+            InstrumentPort port = InstrumentPort.of(event);
+            List<String> here = Listening.ports();
+            return () -> handover.port(port, here);
+          });
+    }
+  }
+
+  /** Gives an event's instrument another port, off the screen's thread. */
+  void changePort(InstrumentPort port, String other, Runnable done, Consumer<Trouble> missed) {
+    files.execute(
+        () -> {
+          try {
+            port.change(other);
+            screen.execute(done);
+          } catch (StationException | RuntimeException | Error e) {
+            Trouble trouble = Trouble.of(e);
+            screen.execute(() -> missed.accept(trouble));
+          }
         });
   }
 
