@@ -96,6 +96,20 @@ class VerifierPageTest extends PageInBrowser {
   }
 
   @Test
+  void thePageSaysWhatItDoesNotLookAtAndWhoDoes() throws Exception {
+    open(lines);
+    String elsewhere = texts("#elsewhere").get(0);
+    for (String what :
+        List.of("instrument’s bytes", "two readings", "on the roster", "on duty", "holds")) {
+      assertTrue(elsewhere.contains(what), what + ": " + elsewhere);
+    }
+    assertTrue(elsewhere.contains("The program’s audit looks at all of these"), elsewhere);
+    assertTrue(
+        browser.evaluate("document.getElementById('elsewhere').offsetHeight").asInt() > 0,
+        "it is shown");
+  }
+
+  @Test
   void whatPeopleWroteIsNeverReadAsMarkup() throws Exception {
     open(lines);
     assertEquals(0, browser.evaluate("document.images.length").asInt());

@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>An instrument that was switched off may count from its first number again, and then a line may
  * come again by chance; two one after the other do not. A number counts as known where a refused
- * line or a shot of a verification may have had it. Owned by one thread.
+ * line or a shot of a verification may have had it. Over the end of the program and its next start
+ * a gap is told as well, but numbers that began anew are not: there an instrument is mostly
+ * switched off. Owned by one thread.
  */
 final class LineExaminer {
   private static final String DIGITS = "[0-9]{1,18}";
@@ -39,6 +41,17 @@ final class LineExaminer {
   private record Numbered(long entry, Fact.ReadingTaken fact, long place, long opening) {
     boolean isMeasured() {
       return ReadingMark.isMeasured(fact.source());
+    }
+
+    /** Whether one instrument may count on over an opening: a simulated one begins anew. */
+    boolean mayGoOnFrom(Numbered before) {
+      return before.isHeardAtPort()
+          && isHeardAtPort()
+          && before.fact.instrument().equals(fact.instrument());
+    }
+
+    private boolean isHeardAtPort() {
+      return isMeasured() && ReadingMark.isHeard(fact.source());
     }
 
     String line() {
@@ -122,14 +135,15 @@ final class LineExaminer {
 
   private void counted(Numbered now) {
     Numbered before = last;
-    if (before == null
-        || before.opening() != now.opening()
-        || before.number().isEmpty()
-        || now.number().isEmpty()) {
+    if (before == null || before.number().isEmpty() || now.number().isEmpty()) {
       return;
     }
+    boolean inOneOpening = before.opening() == now.opening();
     long step = now.number().get() - before.number().get();
-    if (step <= 0) {
+    if (!inOneOpening && !now.mayGoOnFrom(before)) {
+      return;
+    }
+    if (step <= 0 && inOneOpening) {
       findings.add(
           Finding.of(
               Kind.NUMBERS,
@@ -153,7 +167,11 @@ final class LineExaminer {
                   + now
                   + ": the instrument counted "
                   + Wording.count(missing, "shot")
-                  + " between them of which no entry tells.",
+                  + " between them of which no entry tells. Shots of a practice stand in none"
+                  + (inOneOpening
+                      ? "."
+                      : ", nor do those while the station did not run; and an instrument that was"
+                          + " switched off may have begun anew."),
               missing));
     }
   }

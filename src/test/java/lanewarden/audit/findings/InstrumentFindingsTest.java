@@ -161,7 +161,7 @@ class InstrumentFindingsTest extends InstrumentLedgerTest {
             ScriptedLedger.bytes("296.5 ft/s"),
             "typed",
             "gate timer",
-            Instant.EPOCH,
+            ledger.instant(),
             BOW,
             null));
   }

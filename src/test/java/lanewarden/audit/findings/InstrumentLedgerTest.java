@@ -1,7 +1,6 @@
 package lanewarden.audit.findings;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import lanewarden.audit.Audited;
 import lanewarden.audit.ScriptedLedger;
@@ -76,7 +75,7 @@ public abstract class InstrumentLedgerTest {
             ScriptedLedger.bytes(speed),
             "serial port",
             "gate timer",
-            Instant.EPOCH,
+            ledger.instant(),
             reference,
             null));
   }

@@ -184,6 +184,113 @@ class LineFindingsTest {
     assertEquals(List.of(), audited().words(Kind.NUMBERS));
   }
 
+  private void reopened() throws Exception {
+    ledger.reopen();
+    ledger.say(new Fact.OfficialSignedIn(ScriptedLedger.OFFICIAL));
+  }
+
+  @Test
+  void shotsCountedWhileTheProgramDidNotRunAreToldAndContradictNothing() throws Exception {
+    first("serial port");
+    reopened();
+    refuse(5);
+    second("serial port", 7, 8, 9);
+    assertEquals(List.of(), audited().contradictions());
+    String words = audited().only(Kind.NUMBERS);
+    assertTrue(words.contains("the instrument counted 2 shots between them"), words);
+    assertTrue(words.contains("while the station did not run"), words);
+  }
+
+  @Test
+  void anInstrumentThatCountsOnOrAnewAfterTheProgramRanAnewGivesNoGap() throws Exception {
+    first("serial port");
+    reopened();
+    second("serial port", 4, 5, 6);
+    reopened();
+    ledger.call("103", "Ingeborg Hollin", "OC");
+    check("serial port", 2, 3, 4);
+    assertEquals(List.of(), audited().words(Kind.NUMBERS));
+  }
+
+  @Test
+  void aSimulatedInstrumentThatCountsFartherAtItsNextOpeningGivesNoGap() throws Exception {
+    first("simulator");
+    reopened();
+    second("simulator", 7, 8, 9);
+    assertEquals(List.of(), audited().words(Kind.NUMBERS));
+  }
+
+  private long verification(Speed reference) throws Exception {
+    return ledger.say(
+        new Fact.VerificationBegan("on request", "check bow", 3, "1 ft/s", "1 ft/s", reference));
+  }
+
+  private long shot(long verification, int shot, Instant at, Speed reference) throws Exception {
+    return ledger.say(
+        new Fact.VerificationShot(
+            verification,
+            shot,
+            Speed.parse("300.1 ft/s"),
+            Base64.getEncoder().encodeToString(line(shot).getBytes(StandardCharsets.US_ASCII)),
+            "serial port",
+            "gate timer",
+            at,
+            reference,
+            null));
+  }
+
+  @Test
+  void aShotOfAVerificationFromBeforeTheOneBeforeItOrAfterItsEntryIsFound() throws Exception {
+    Speed bow = Speed.parse("300 ft/s");
+    long round = verification(bow);
+    Instant early = ledger.instant();
+    shot(round, 1, ledger.instant(), bow);
+    Instant later = ledger.instant();
+    ledger.instant();
+    long before = shot(round, 2, early.minusSeconds(1), bow);
+    long after = shot(round, 3, later.plusSeconds(60), bow);
+    assertEquals(List.of(before, after), audited().entries(Kind.READING_TIME));
+    assertTrue(
+        audited().words(Kind.READING_TIME).get(0).contains("before the shot before it was signed"));
+    assertTrue(
+        audited()
+            .words(Kind.READING_TIME)
+            .get(1)
+            .startsWith("Verification " + round + ", shot 3 was measured after the entry"));
+  }
+
+  @Test
+  void aShotOfAVerificationFromBeforeItBeganIsFound() throws Exception {
+    Instant early = ledger.instant();
+    ledger.instant();
+    long round = verification(Speed.parse("300 ft/s"));
+    long shot = shot(round, 1, early, Speed.parse("300 ft/s"));
+    assertEquals(List.of(shot), audited().entries(Kind.READING_TIME));
+    assertTrue(audited().only(Kind.READING_TIME).contains("before the verification began"));
+  }
+
+  @Test
+  void aShotThatWasMadeBeforeTheReferenceOfTheLastWasTypedIsFound() throws Exception {
+    long round = verification(null);
+    shot(round, 1, ledger.instant(), null);
+    Instant early = ledger.instant();
+    ledger.instant();
+    ledger.say(new Fact.ReferenceTyped(round, 1, Speed.parse("300 ft/s")));
+    long shot = shot(round, 2, early, null);
+    assertEquals(List.of(shot), audited().entries(Kind.READING_TIME));
+    assertTrue(audited().only(Kind.READING_TIME).contains("before the reference value"));
+  }
+
+  @Test
+  void shotsOfAVerificationInTheirOrderContradictNothing() throws Exception {
+    long round = verification(null);
+    for (int shot = 1; shot <= 3; shot++) {
+      shot(round, shot, ledger.instant(), null);
+      ledger.say(new Fact.ReferenceTyped(round, shot, Speed.parse("300 ft/s")));
+    }
+    assertEquals(List.of(), audited().words(Kind.READING_TIME));
+  }
+
   @Test
   void aReadingFromBeforeItsCheckIsFound() throws Exception {
     Instant early = ledger.instant();
