@@ -13,9 +13,11 @@ import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.event.EventTarget;
 import javafx.event.EventType;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -318,6 +320,30 @@ final class Booth implements AutoCloseable {
           Node node = front.official().lookup("#" + id);
           return node != null && seen(node);
         });
+  }
+
+  /** Whether words are shown whole: not shortened, and within all that they stand in. */
+  boolean isWhole(String id) throws Exception {
+    return call(
+        () -> {
+          front.official().getRoot().applyCss();
+          front.official().getRoot().layout();
+          Label label = (Label) front.official().lookup("#" + id);
+          Bounds bounds = label.localToScene(label.getLayoutBounds());
+          boolean inside = label.getHeight() >= Math.floor(label.prefHeight(label.getWidth()));
+          for (Node at = label.getParent(); at != null; at = at.getParent()) {
+            // What is scrolled reaches beyond its holder, which hides nothing: the viewport does
+            boolean hides =
+                at.getParent() == null || !at.getParent().getStyleClass().contains("viewport");
+            inside &= !hides || at.localToScene(at.getLayoutBounds()).contains(bounds);
+          }
+          return inside;
+        });
+  }
+
+  /** Whether a button is greyed. */
+  boolean isDisabled(String id) throws Exception {
+    return call(() -> front.official().lookup("#" + id).isDisabled());
   }
 
   /** Fires a button by its id, as a finger does. */

@@ -165,6 +165,7 @@ class ClausesScreenTest {
     for (Caution caution : Caution.values()) {
       assertTrue(booth.text("advice-cautions").contains(caution.inWords()), caution.name());
     }
+    assertTrue(booth.isWhole("advice-cautions"));
   }
 
   @Test

@@ -32,7 +32,7 @@ class KioskPicturesTest {
     PROTEST(14),
     PEOPLE(8),
     RECORDS(8),
-    PROSPECTS(4),
+    PROSPECTS(5),
     START(12);
 
     private final int screens;

@@ -34,6 +34,16 @@ final class ProspectsPictures {
       booth.type("60 gr");
       booth.press(KeyCode.ENTER);
       book.take(booth, "prospects-trouble" + size);
+      booth.press(KeyCode.F2);
+      booth.type("350");
+      booth.focusField("prospect-shots");
+      booth.type("350 gr: 284 284 284");
+      booth.focusField("prospect-other-shots");
+      booth.type("377.5 gr: 272 272 272");
+      booth.focusField("prospect-curve");
+      booth.type("7 0, 9 22, 11 60, 24 60, 28 15");
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "prospects-measured" + size);
     }
   }
 }

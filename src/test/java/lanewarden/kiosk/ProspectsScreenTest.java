@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.input.KeyCode;
 import lanewarden.bench.Caution;
+import lanewarden.kiosk.look.Theme;
 import lanewarden.rules.Division;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
@@ -25,7 +26,7 @@ class ProspectsScreenTest {
 
   @BeforeEach
   void open() throws Exception {
-    booth = new Booth(temp);
+    booth = Booth.ofClauses(temp, 1280, 800);
     booth.press(KeyCode.INSERT);
     booth.press(KeyCode.F5);
     assertTrue(booth.shows("prospects"));
@@ -64,6 +65,48 @@ class ProspectsScreenTest {
           booth.text("prospect-of-" + division.code().toLowerCase(Locale.ROOT)));
     }
     assertTrue(booth.text("prospects-cautions").contains(Caution.paragraph()));
+  }
+
+  private void fillAll() throws Exception {
+    booth.type("350");
+    fill("prospect-shots", "350 gr: 284 284 284");
+    fill("prospect-other-shots", "377.5 gr: 272 272 272");
+    fill("prospect-draw", "60");
+    fill("prospect-certified", "60");
+    fill("prospect-length", "29");
+    fill("prospect-curve", "7 0, 9 22, 11 60, 24 60, 28 15");
+    booth.press(KeyCode.ENTER);
+    assertFalse(booth.shows("prospects-trouble"), booth.text("prospects-trouble"));
+  }
+
+  @Test
+  void whatIsBelowIsReachedByAKeyThatSaysWhenThatIsAll() throws Exception {
+    fillAll();
+    assertFalse(booth.isWhole("prospects-supposed"));
+    assertFalse(booth.isDisabled("prospects-more"));
+    booth.press(KeyCode.PAGE_DOWN);
+    booth.press(KeyCode.PAGE_DOWN);
+    assertTrue(booth.isWhole("prospects-supposed"));
+    assertTrue(booth.isDisabled("prospects-more"));
+  }
+
+  /** The more there is to tell, the more somebody may change: what does not fit is scrolled. */
+  @Test
+  void cautionsStandWholeHoweverMuchIsTold() throws Exception {
+    fillAll();
+    for (Theme theme : Theme.values()) {
+      Booth.call(
+          () -> {
+            booth.front.theme().set(theme);
+            return true;
+          });
+      assertTrue(booth.isWhole("prospects-cautions"), theme.name());
+    }
+
+    fill("prospect-curve", "7 0, 9");
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.shows("prospects-trouble"));
+    assertTrue(booth.isWhole("prospects-cautions"));
   }
 
   @Test

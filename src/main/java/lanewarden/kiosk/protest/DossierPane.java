@@ -6,32 +6,31 @@ import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Scroll;
 import lanewarden.kiosk.look.Texts;
 
 /** The check that is looked into: it and its rechecks side by side, and what was done about it. */
-final class DossierPane extends ScrollPane {
-  private static final double STEP = 0.6;
-
+final class DossierPane extends Scroll {
   /** More than two beside each other cannot be read. */
   private static final int ABREAST = 2;
 
   private final Texts texts;
-  private final VBox told = new VBox();
+  private final VBox told;
   private Optional<DossierPage> shown = Optional.empty();
 
   DossierPane(Texts texts) {
+    this(texts, new VBox());
+  }
+
+  private DossierPane(Texts texts, VBox told) {
+    super(told);
     this.texts = texts;
-    told.getStyleClass().add("dossier");
-    setContent(told);
-    setFitToWidth(true);
-    setHbarPolicy(ScrollBarPolicy.NEVER);
+    this.told = told;
     setId("dossier");
-    getStyleClass().add("dossier-scroll");
   }
 
   void show(Optional<DossierPage> page) {
@@ -83,14 +82,5 @@ final class DossierPane extends ScrollPane {
     box.setAccessibleRole(AccessibleRole.TEXT);
     box.setAccessibleText(act.title() + ". " + act.words());
     return box;
-  }
-
-  /** Goes down (1) or up (-1) by most of what is seen. */
-  void turn(int way) {
-    double hidden = told.getHeight() - getViewportBounds().getHeight();
-    if (hidden > 0) {
-      double step = way * STEP * getViewportBounds().getHeight() / hidden;
-      setVvalue(Math.max(0, Math.min(1, getVvalue() + step)));
-    }
   }
 }

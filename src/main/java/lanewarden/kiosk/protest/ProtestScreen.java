@@ -201,11 +201,7 @@ public final class ProtestScreen implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    if (code == KeyCode.PAGE_DOWN || code == KeyCode.PAGE_UP) {
-      dossier.turn(code == KeyCode.PAGE_DOWN ? 1 : -1);
-      return true;
-    }
-    return keys.press(code);
+    return dossier.press(code) || keys.press(code);
   }
 
   @Override

@@ -9,7 +9,6 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
@@ -27,6 +26,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Scroll;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.setups.ProspectsViewModel.Figure;
@@ -46,15 +46,13 @@ public final class ProspectsScreen implements Page {
    */
   public record Doors(KeyButton theme, KeyButton goTo, Runnable leave) {}
 
-  private static final double STEP = 0.25;
-
   private final ProspectsViewModel model;
   private final Texts texts;
   private final BorderPane root = new BorderPane();
   private final Keys keys = new Keys();
   private final Map<Figure, TextField> fields = new EnumMap<>(Figure.class);
   private final VBox told = new VBox();
-  private final ScrollPane scroll = new ScrollPane(told);
+  private final Scroll scroll = new Scroll(told);
 
   /** Shows what the model knows. */
   public ProspectsScreen(ProspectsViewModel model, Texts texts, Doors doors) {
@@ -64,17 +62,18 @@ public final class ProspectsScreen implements Page {
     trouble.setId("prospects-trouble");
     model.trouble().addListener((all, before, now) -> trouble.show(now));
     told.setId("prospects-told");
-    told.getStyleClass().add("dossier");
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("dossier-scroll");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox side = new VBox(trouble, scroll, cautions());
     side.getStyleClass().add("dossier-side");
     side.setMinHeight(0);
     KeyButton show = new KeyButton(texts.of("act.reckon"), KeyCode.ENTER, model::reckon);
     show.getStyleClass().add("primary");
+    KeyButton more = new KeyButton(texts.of("act.more"), KeyCode.PAGE_DOWN, () -> scroll.turn(1));
+    more.setId("prospects-more");
+    more.disableProperty().bind(scroll.isAtEnd());
     KeyButton[] acts = {
       show,
+      more,
       new KeyButton(texts.of("act.empty"), KeyCode.F2, this::empty),
       doors.theme(),
       doors.goTo(),
@@ -93,29 +92,48 @@ public final class ProspectsScreen implements Page {
   private VBox figures() {
     Label title = new Label(texts.of("prospects.title"));
     title.getStyleClass().add("place");
-    Label words = new Label(texts.of("prospects.words"));
-    PanelFrame.wrap(words);
     GridPane grid = new GridPane();
     grid.getStyleClass().add("prospects-grid");
-    ColumnConstraints labels = new ColumnConstraints();
-    labels.setMinWidth(Region.USE_PREF_SIZE);
-    ColumnConstraints typed = new ColumnConstraints();
-    typed.setHgrow(Priority.ALWAYS);
-    grid.getColumnConstraints().setAll(labels, typed);
+    grid.getColumnConstraints().setAll(labels(), fields(), labels(), fields());
     for (Figure figure : Figure.values()) {
-      TextField field = new TextField();
-      Label label = new Label(texts.of(figure.words()));
+      Label label = new Label(texts.of(figure.label()));
+      TextField field = field(figure);
       label.setLabelFor(field);
-      field.setAccessibleText(label.getText());
-      field.setId("prospect-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
-      field.textProperty().bindBidirectional(model.typed(figure));
-      field.setPromptText(figure.example().map(texts::of).orElse(""));
       fields.put(figure, field);
-      grid.addRow(grid.getRowCount(), label, field);
+      if (figure.isBeside()) {
+        int row = grid.getRowCount() - 1;
+        GridPane.setColumnSpan(grid.getChildren().get(grid.getChildren().size() - 1), 1);
+        grid.addRow(row, label, field);
+      } else {
+        grid.addRow(grid.getRowCount(), label, field);
+        GridPane.setColumnSpan(field, GridPane.REMAINING);
+      }
     }
-    VBox column = new VBox(title, words, grid);
+    VBox column = new VBox(title, grid);
     column.getStyleClass().add("prospects-figures");
     return column;
+  }
+
+  private TextField field(Figure figure) {
+    TextField field = new TextField();
+    field.setAccessibleText(texts.of(figure.words()));
+    field.setId("prospect-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    field.textProperty().bindBidirectional(model.typed(figure));
+    field.setPromptText(figure.example().map(texts::of).orElse(""));
+    field.setPrefColumnCount(0);
+    return field;
+  }
+
+  private static ColumnConstraints labels() {
+    ColumnConstraints labels = new ColumnConstraints();
+    labels.setMinWidth(Region.USE_PREF_SIZE);
+    return labels;
+  }
+
+  private static ColumnConstraints fields() {
+    ColumnConstraints fields = new ColumnConstraints();
+    fields.setHgrow(Priority.ALWAYS);
+    return fields;
   }
 
   private void empty() {
@@ -125,7 +143,7 @@ public final class ProspectsScreen implements Page {
 
   private void show(Optional<Outlook> outlook) {
     told.getChildren().clear();
-    outlook.ifPresent(this::tell);
+    outlook.ifPresentOrElse(this::tell, () -> say(texts.of("prospects.words")));
     scroll.setVvalue(0);
   }
 
@@ -146,13 +164,14 @@ public final class ProspectsScreen implements Page {
     for (int i = 0; i < outlook.divisions().size(); i++) {
       told.getChildren().add(card(outlook.divisions().get(i), outlook.prospects().get(i)));
     }
-    say(outlook.supposed());
+    say(outlook.supposed()).setId("prospects-supposed");
   }
 
-  private void say(String sentence) {
+  private Label say(String sentence) {
     Label label = new Label(sentence);
     PanelFrame.wrap(label);
     told.getChildren().add(label);
+    return label;
   }
 
   private Node card(Division division, Prospect prospect) {
@@ -198,12 +217,7 @@ public final class ProspectsScreen implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    if (code == KeyCode.PAGE_DOWN || code == KeyCode.PAGE_UP) {
-      double step = code == KeyCode.PAGE_DOWN ? STEP : -STEP;
-      scroll.setVvalue(Math.max(0, Math.min(1, scroll.getVvalue() + step)));
-      return true;
-    }
-    return keys.press(code);
+    return scroll.press(code) || keys.press(code);
   }
 
   @Override

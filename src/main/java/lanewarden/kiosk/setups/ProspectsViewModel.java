@@ -22,36 +22,58 @@ public final class ProspectsViewModel {
 
   /** What is typed of it. */
   enum Figure {
-    ARROW("prospects.arrow", ""),
-    SPEED("prospects.speed", ""),
-    UNCERTAINTY("prospects.uncertainty", "3"),
-    SHOTS("prospects.shots", ""),
-    OTHER_SHOTS("prospects.shots.other", ""),
-    DRAW("prospects.draw", ""),
-    CERTIFIED("prospects.certified", ""),
-    LENGTH("prospects.length", ""),
-    BRACE("prospects.brace", ""),
-    CURVE("prospects.curve", ""),
-    SCATTER("prospects.scatter", Supposition.Usual.ARROWS);
+    ARROW("prospects.arrow"),
+    SPEED("prospects.speed"),
+    UNCERTAINTY("prospects.uncertainty", "prospects.uncertainty.beside", "3"),
+    SHOTS("prospects.shots", "prospects.shots.example"),
+    OTHER_SHOTS("prospects.shots.other", "prospects.shots.other.example"),
+    DRAW("prospects.draw"),
+    CERTIFIED("prospects.certified", "prospects.certified.beside", ""),
+    LENGTH("prospects.length"),
+    BRACE("prospects.brace", "prospects.brace.beside", ""),
+    CURVE("prospects.curve", "prospects.curve.example"),
+    SCATTER("prospects.scatter", Optional.empty(), Optional.empty(), Supposition.Usual.ARROWS);
 
     private final String words;
+    private final Optional<String> beside;
+    private final Optional<String> example;
     private final String start;
 
-    Figure(String words, String start) {
+    Figure(String words) {
+      this(words, Optional.empty(), Optional.empty(), "");
+    }
+
+    Figure(String words, String example) {
+      this(words, Optional.empty(), Optional.of(example), "");
+    }
+
+    Figure(String words, String beside, String start) {
+      this(words, Optional.of(beside), Optional.empty(), start);
+    }
+
+    Figure(String words, Optional<String> beside, Optional<String> example, String start) {
       this.words = words;
+      this.beside = beside;
+      this.example = example;
       this.start = start;
+    }
+
+    /** Whether it stands beside the figure before it, which it says more of. */
+    boolean isBeside() {
+      return beside.isPresent();
+    }
+
+    /** The key of what stands before its field. */
+    String label() {
+      return beside.orElse(words);
     }
 
     /** The key of an example of it, where it is more than one figure. */
     Optional<String> example() {
-      return switch (this) {
-        case SHOTS, OTHER_SHOTS -> Optional.of("prospects.shots.example");
-        case CURVE -> Optional.of("prospects.curve.example");
-        default -> Optional.empty();
-      };
+      return example;
     }
 
-    /** The key of its words. */
+    /** The key of its name. */
     String words() {
       return words;
     }
