@@ -7,8 +7,7 @@
  * edition, summary. May import: quantity, metrology, bow, rules, bench, ledger, journal.
  *
  * <p>It joins its sub-rooms press, seal, wording and findings; none of them, nor slip or
- * comparison, imports it, and no circle joins them. {@code ArchitectureTest} holds who may import
- * whom.
+ * comparison, imports it, and no circle joins them. {@code SubRoomsTest} holds who may import whom.
  */
 @NullMarked
 package lanewarden.audit;
