@@ -1,9 +1,13 @@
 package lanewarden.bench;
 
+import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lanewarden.metrology.Interval;
 import lanewarden.quantity.EnergyUnit;
@@ -20,6 +24,12 @@ import lanewarden.quantity.SpeedUnit;
  */
 public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
   private static final String NONE = "–";
+
+  /** How far from the middle of what was shot a limit is still shown, in widths of that. */
+  private static final double NEAR = 0.8;
+
+  /** The least such width, as a share of the speed: two shots may be alike. */
+  private static final double ROOM = 0.03;
 
   /** In the unit of the file's first shot. */
   public ComparisonSheet(Comparison comparison) {
@@ -205,19 +215,89 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
 
   /** How everything is to be read, a sentence or two each. */
   public List<String> notes() {
+    return Stream.concat(readings().stream(), cautions().stream()).toList();
+  }
+
+  /** How the figures came about, a sentence or two each. */
+  public List<String> readings() {
     return Stream.of(
             Optional.of(Comparison.SIFTED),
             comparison.pairs().isEmpty()
                 ? Optional.<String>empty()
                 : Optional.of(Comparison.DIFFERENCES),
-            expectations().isEmpty() ? Optional.<String>empty() : Optional.of(Rating.THUMBS),
-            Optional.of(
-                "A comparison is no check, and no verdict rests on it: margins are the mean's, even"
-                    + " where a division counts the highest reading, and an instrument that reads"
-                    + " fast or slow moves every mean alike."),
-            Optional.of(Caution.paragraph()))
+            expectations().isEmpty() ? Optional.<String>empty() : Optional.of(Rating.THUMBS))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** What nobody may make of them, and what is minded by whoever changes a set-up. */
+  public List<String> cautions() {
+    return List.of(
+        "A comparison is no check, and no verdict rests on it: margins are the mean's, even"
+            + " where a division counts the highest reading, and an instrument that reads"
+            + " fast or slow moves every mean alike.",
+        Caution.paragraph());
+  }
+
+  /** The means in one sentence: what a picture of them shows. */
+  public String means() {
+    return String.join(
+        "; ",
+        lines().stream()
+            .map(
+                line ->
+                    line.setUp()
+                        + ", "
+                        + line.arrow()
+                        + ", mean "
+                        + line.mean()
+                        + " ± "
+                        + line.reach()
+                        + " "
+                        + unit.symbol())
+            .toList());
+  }
+
+  /** From the least to the most of what a picture of the means shows, the limits included. */
+  public Interval extent() {
+    return around(
+        DoubleStream.concat(
+            DoubleStream.of(shot().low(), shot().high()),
+            limits().values().stream().mapToDouble(Double::doubleValue)));
+  }
+
+  /** From the slowest to the fastest of the shots that count and of the means' intervals. */
+  private Interval shot() {
+    return around(
+        comparison.showings().stream()
+            .flatMapToDouble(
+                showing ->
+                    DoubleStream.concat(
+                        showing.counted().stream().mapToDouble(shot -> shot.speed().siDouble()),
+                        showing.interval().stream()
+                            .flatMapToDouble(i -> DoubleStream.of(i.low(), i.high()))))
+            .map(this::in));
+  }
+
+  private static Interval around(DoubleStream values) {
+    DoubleSummaryStatistics held = values.summaryStatistics();
+    return held.getCount() == 0 ? new Interval(0, 1) : new Interval(held.getMin(), held.getMax());
+  }
+
+  /** What divisions allow by their codes, where it is not far from what was shot. */
+  public Map<String, Double> limits() {
+    Interval shot = shot();
+    double middle = (shot.low() + shot.high()) / 2;
+    double reach = NEAR * Math.max(shot.width(), ROOM * middle);
+    Map<String, Double> limits = new LinkedHashMap<>();
+    for (LimitMargin margin : comparison.margins()) {
+      margin
+          .allowed()
+          .map(allowed -> in(allowed.siDouble()))
+          .filter(allowed -> Math.abs(allowed - middle) < reach)
+          .ifPresent(allowed -> limits.putIfAbsent(margin.division().code(), allowed));
+    }
+    return limits;
   }
 
   /** The unit of the energies. */

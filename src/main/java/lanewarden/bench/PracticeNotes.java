@@ -59,11 +59,6 @@ public final class PracticeNotes {
     return new PracticeNotes(rows);
   }
 
-  /** Whether nothing was shot yet. */
-  public boolean isEmpty() {
-    return rows.isEmpty();
-  }
-
   /** The set-up of the last line, if there is one. */
   public Optional<PracticeSetUp> last() {
     return rows.isEmpty()

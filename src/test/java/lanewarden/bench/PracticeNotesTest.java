@@ -130,7 +130,6 @@ class PracticeNotesTest {
 
   @Test
   void beforeTheFirstShotThereIsNoFile() {
-    assertTrue(PracticeNotes.none().isEmpty());
     assertEquals(Optional.empty(), PracticeNotes.none().last());
     assertThrows(WrittenRefused.class, () -> PracticeNotes.none().practice("notes.csv"));
   }

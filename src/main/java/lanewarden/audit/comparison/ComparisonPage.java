@@ -57,26 +57,8 @@ record ComparisonPage(
         sheet.expectations(),
         sheet.masses(),
         sheet.notes(),
-        new MeansPicture(sheet, face).svg(ink.escape(alternative(sheet))),
+        new MeansPicture(sheet, face).svg(ink.escape(sheet.means())),
         new ArrowPicture(sheet, face)
-            .svg(ink.escape("Speed over arrow mass, a line a bow: " + alternative(sheet))));
-  }
-
-  private static String alternative(ComparisonSheet sheet) {
-    return String.join(
-        "; ",
-        sheet.lines().stream()
-            .map(
-                line ->
-                    line.setUp()
-                        + ", "
-                        + line.arrow()
-                        + ", mean "
-                        + line.mean()
-                        + " ± "
-                        + line.reach()
-                        + " "
-                        + sheet.unit().symbol())
-            .toList());
+            .svg(ink.escape("Speed over arrow mass, a line a bow: " + sheet.means())));
   }
 }

@@ -1,16 +1,12 @@
 package lanewarden.audit.comparison;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import lanewarden.audit.press.Drawing;
 import lanewarden.audit.press.Drawing.Anchor;
 import lanewarden.audit.press.Scale;
 import lanewarden.audit.press.Typeface;
 import lanewarden.bench.ComparisonSheet;
-import lanewarden.bench.LimitMargin;
 import lanewarden.bench.PracticeShot;
 import lanewarden.bench.Showing;
 
@@ -26,9 +22,6 @@ final class MeansPicture {
   private static final double ROW = 20;
   private static final double SMALL = 9.2;
   private static final double LIMIT_LINE = 11;
-
-  /** How far from the middle of what was shot a limit is still shown, in widths of that. */
-  private static final double NEAR = 0.7;
 
   private static final String GRID = "stroke=\"#d5d5d5\" stroke-width=\"0.5\"";
   private static final String FRAME = "stroke=\"#111111\" stroke-width=\"0.8\"";
@@ -46,41 +39,10 @@ final class MeansPicture {
 
   MeansPicture(ComparisonSheet sheet, Typeface face) {
     this.sheet = sheet;
-    Scale shown = scale(sheet, DoubleStream.empty());
-    this.limits = limits(sheet, shown);
-    this.speeds = scale(sheet, limits.values().stream().mapToDouble(Double::doubleValue));
+    this.limits = sheet.limits();
+    this.speeds = Scale.over(sheet.extent().low(), sheet.extent().high());
     this.bottom = TOP + LIMIT_LINE * limits.size() + ROW * sheet.comparison().showings().size();
     this.drawing = new Drawing(face, WIDTH, (int) Math.ceil(bottom + 30));
-  }
-
-  private static Scale scale(ComparisonSheet sheet, DoubleStream more) {
-    double[] held =
-        DoubleStream.concat(
-                more,
-                sheet.comparison().showings().stream()
-                    .flatMapToDouble(
-                        showing ->
-                            DoubleStream.concat(
-                                showing.counted().stream()
-                                    .mapToDouble(shot -> sheet.in(shot.speed().siDouble())),
-                                showing.interval().stream()
-                                    .flatMap(i -> Stream.of(i.low(), i.high()))
-                                    .mapToDouble(sheet::in))))
-            .toArray();
-    return Scale.over(DoubleStream.of(held).min().orElse(0), DoubleStream.of(held).max().orElse(1));
-  }
-
-  /** What divisions allow, where it is not far from what was shot. */
-  private static Map<String, Double> limits(ComparisonSheet sheet, Scale shown) {
-    double room = shown.high() - shown.low();
-    Map<String, Double> limits = new LinkedHashMap<>();
-    for (LimitMargin margin : sheet.comparison().margins()) {
-      double allowed = margin.allowed().map(a -> sheet.in(a.siDouble())).orElse(Double.NaN);
-      if (Math.abs(allowed - (shown.low() + room / 2)) < NEAR * room) {
-        limits.putIfAbsent(margin.division().code(), allowed);
-      }
-    }
-    return limits;
   }
 
   /** The picture, with its alternative text. */
