@@ -22,6 +22,7 @@ import lanewarden.audit.seal.Seal;
 import lanewarden.audit.seal.TimeStampAuthority;
 import lanewarden.audit.slip.SlipSearch;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Budget;
 import lanewarden.station.EventFolder;

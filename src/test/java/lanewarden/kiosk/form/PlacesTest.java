@@ -1,4 +1,4 @@
-package lanewarden.kiosk.audit;
+package lanewarden.kiosk.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -34,6 +34,8 @@ class PlacesTest {
     Files.createDirectory(temp.resolve("usual"));
     Files.createDirectory(temp.resolve("usual-2"));
     assertEquals(temp.resolve("usual-3").toAbsolutePath(), places.fresh("", "usual"));
+    Files.createFile(temp.resolve("usual.csv"));
+    assertEquals(temp.resolve("usual-2.csv").toAbsolutePath(), places.fresh("", "usual.csv"));
   }
 
   @Test

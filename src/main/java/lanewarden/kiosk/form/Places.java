@@ -1,4 +1,4 @@
-package lanewarden.kiosk.audit;
+package lanewarden.kiosk.form;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -16,14 +16,14 @@ import lanewarden.station.EventFolder;
  *
  * @param folder where everything lies that is not named with its whole path
  */
-record Places(EventFolder folder) {
+public record Places(EventFolder folder) {
 
   /**
    * What was typed, as a path.
    *
    * @throws NoSuchFileException if nothing can be called so
    */
-  Path at(String typed) throws NoSuchFileException {
+  public Path at(String typed) throws NoSuchFileException {
     try {
       return folder.path().resolve(typed.strip()).toAbsolutePath().normalize();
     } catch (InvalidPathException e) {
@@ -31,8 +31,12 @@ record Places(EventFolder folder) {
     }
   }
 
-  /** Something that is there. */
-  Path there(String typed) throws IOException {
+  /**
+   * Something that is there.
+   *
+   * @throws IOException if it is not
+   */
+  public Path there(String typed) throws IOException {
     Path path = at(typed);
     if (!Files.exists(path)) {
       throw new NoSuchFileException(path.toString());
@@ -40,13 +44,22 @@ record Places(EventFolder folder) {
     return path;
   }
 
-  /** A ledger that is there: the event's own where nothing was typed. */
-  Path ledger(String typed) throws IOException {
+  /**
+   * A ledger that is there: the event's own where nothing was typed.
+   *
+   * @throws IOException if it is not
+   */
+  public Path ledger(String typed) throws IOException {
     return typed.isBlank() ? folder.ledger() : there(typed);
   }
 
-  /** A place for something new, in a folder that is there; named by us where nothing was typed. */
-  Path fresh(String typed, String usual) throws IOException {
+  /**
+   * A place for something new, in a folder that is there.
+   *
+   * @param usual its name where nothing was typed; one that is taken gets a number
+   * @throws IOException if the folder is not there, or something has that name
+   */
+  public Path fresh(String typed, String usual) throws IOException {
     Path path = typed.isBlank() ? free(usual) : at(typed);
     Path around = path.getParent();
     if (around == null || !Files.isDirectory(around)) {
@@ -61,19 +74,24 @@ record Places(EventFolder folder) {
   /** The usual name, or the first one like it that is not taken. */
   private Path free(String usual) throws NoSuchFileException {
     Path path = at(usual);
+    int ending = usual.lastIndexOf('.') < 0 ? usual.length() : usual.lastIndexOf('.');
     for (int next = 2; Files.exists(path); next++) {
-      path = at(usual + "-" + next);
+      path = at(usual.substring(0, ending) + "-" + next + usual.substring(ending));
     }
     return path;
   }
 
   /** Several heads, with anything between them that cannot stand in one. */
-  static List<String> heads(String typed) {
+  public static List<String> heads(String typed) {
     return split(typed, "[\\s,;]+");
   }
 
-  /** Several ledgers, which must be there, with semicolons between them. */
-  List<Path> ledgers(String typed) throws IOException {
+  /**
+   * Several ledgers with semicolons between them.
+   *
+   * @throws IOException if one is not there
+   */
+  public List<Path> ledgers(String typed) throws IOException {
     List<Path> all = new ArrayList<>();
     for (String one : split(typed, ";")) {
       all.add(there(one));
