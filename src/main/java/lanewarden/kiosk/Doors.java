@@ -27,6 +27,9 @@ final class Doors {
     /** To what awaits a set-up. */
     void openProspects();
 
+    /** To the set-ups that are shot beside each other. */
+    void openSetUps();
+
     /** To the instrument. */
     void openInstrument();
 
@@ -73,6 +76,7 @@ final class Doors {
         ways.to("way.people", KeyCode.F3, leaving(rooms::openPeople)),
         ways.to("way.records", KeyCode.F8, leaving(rooms::openRecords)),
         ways.to("way.prospects", KeyCode.F5, leaving(rooms::openProspects)),
+        ways.to("way.setups", KeyCode.F9, leaving(rooms::openSetUps)),
         ways.to("way.instrument", KeyCode.DELETE, rooms::openInstrument),
         ways.to("way.board", KeyCode.F6, rooms::turnBoard),
         ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),

@@ -259,6 +259,11 @@ final class Front implements Doors.Rooms {
     side.openProspects();
   }
 
+  @Override
+  public void openSetUps() {
+    side.openSetUps();
+  }
+
   /** Somebody may protest against what was decided just now. */
   @Override
   public void openProtests() {

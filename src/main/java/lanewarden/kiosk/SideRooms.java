@@ -3,9 +3,11 @@ package lanewarden.kiosk;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Supplier;
+import lanewarden.audit.comparison.ComparisonPaper;
 import lanewarden.kiosk.audit.RecordsScreen;
 import lanewarden.kiosk.audit.RecordsViewModel;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.people.PeopleScreen;
 import lanewarden.kiosk.people.PeopleViewModel;
@@ -14,6 +16,8 @@ import lanewarden.kiosk.protest.ProtestViewModel;
 import lanewarden.kiosk.protest.SlipViewModel;
 import lanewarden.kiosk.setups.ProspectsScreen;
 import lanewarden.kiosk.setups.ProspectsViewModel;
+import lanewarden.kiosk.setups.SetUpsScreen;
+import lanewarden.kiosk.setups.SetUpsViewModel;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LineView;
 
@@ -30,6 +34,8 @@ final class SideRooms {
   private final PeopleViewModel people;
   private final PeopleScreen peopleScreen;
   private final ProspectsScreen prospects;
+  private final SetUpsViewModel setUps;
+  private final SetUpsScreen setUpsScreen;
 
   /**
    * @param head of the ledger, as it now stands
@@ -79,18 +85,36 @@ final class SideRooms {
                         station -> station.proceedings().outlook(typed, scatter), answer, missed)),
             texts,
             new ProspectsScreen.Doors(doors.theme(), doors.goTo(), home));
+    setUps =
+        new SetUpsViewModel(
+            desk,
+            new ComparisonPaper(threads.clock()),
+            new Places(folder),
+            threads.report(),
+            threads.screen(),
+            texts);
+    setUpsScreen =
+        new SetUpsScreen(
+            setUps, texts, shell, new SetUpsScreen.Doors(doors.theme(), doors.goTo(), home));
   }
 
   /** What became of the line. */
   void take(LineView view) {
     protests.take(view);
     records.take(view);
+    setUps.take(view);
   }
 
-  /** Another page or panel is shown: protests that nobody looks at need not follow the ledger. */
+  /**
+   * Another page or panel is shown: protests that nobody looks at need not follow the ledger, and
+   * the instrument's readings go to set-ups only while somebody looks at them.
+   */
   void turned() {
     if (!shell.shows(protestScreen)) {
       protests.close();
+    }
+    if (!shell.shows(setUpsScreen)) {
+      setUps.close();
     }
   }
 
@@ -119,5 +143,11 @@ final class SideRooms {
   /** To what awaits a set-up. */
   void openProspects() {
     shell.show(prospects);
+  }
+
+  /** To the set-ups that are shot beside each other. */
+  void openSetUps() {
+    setUps.open();
+    shell.show(setUpsScreen);
   }
 }

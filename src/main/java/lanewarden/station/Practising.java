@@ -95,7 +95,7 @@ public final class Practising {
     synchronized (station) {
       try {
         PracticeNotes opened = PracticeNotes.of(read);
-        begin(opened, opened.last().orElse(null), read);
+        begin(opened, opened.completed(BESIDE, opened.last().orElseThrow()), read);
       } catch (WrittenRefused e) {
         throw StationException.of(e);
       }

@@ -33,6 +33,7 @@ class KioskPicturesTest {
     PEOPLE(8),
     RECORDS(8),
     PROSPECTS(5),
+    SETUPS(11),
     START(12);
 
     private final int screens;
@@ -50,6 +51,7 @@ class KioskPicturesTest {
         case PEOPLE -> new PeoplePictures(book).play(width, height);
         case RECORDS -> new RecordsPictures(book).play(width, height);
         case PROSPECTS -> new ProspectsPictures(book).play(width, height);
+        case SETUPS -> new SetUpsPictures(book).play(width, height);
         case START -> new StartPictures(book).play(width, height);
         case PROTEST -> new ProtestPictures(book).play(width, height);
       }

@@ -156,6 +156,7 @@ class PractisingTest {
             .orElseThrow()
             .sense());
 
+    assertEquals("350 gr", view().setUp().orElseThrow().mass().orElseThrow().toString());
     practising.shootAgain("Green riser", "short shaft");
     practising.type("298");
     assertEquals(List.of("practice-1.csv"), List.of(nameOf(view().file().orElseThrow())));

@@ -1,0 +1,205 @@
+package lanewarden.kiosk.setups;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import lanewarden.bench.ComparisonSheet;
+import lanewarden.bench.PairDifference;
+import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.Texts;
+
+/**
+ * What the shots show: the means as a picture, the figures, which differences are real, and what
+ * stays to the limits.
+ */
+final class ComparisonPane extends VBox {
+  private final Texts texts;
+  private final MeansPicture picture;
+
+  ComparisonPane(Texts texts) {
+    this.texts = texts;
+    picture = new MeansPicture(texts);
+    setId("setups-told");
+  }
+
+  /** Tells of a comparison, or that nothing was shot. */
+  void show(Optional<ComparisonSheet> sheet) {
+    getChildren().clear();
+    if (sheet.isEmpty()) {
+      say(texts.of("setups.nothing"));
+      return;
+    }
+    tell(sheet.get());
+  }
+
+  private void tell(ComparisonSheet sheet) {
+    head(sheet.summary());
+    for (String out : sheet.leftOut()) {
+      getChildren().add(flagged(texts.of("setups.left-out", out)));
+    }
+    picture.show(sheet);
+    getChildren().add(picture);
+    getChildren().add(figures(sheet));
+    pairs(sheet);
+    if (!sheet.margins().isEmpty()) {
+      head(texts.of("setups.margins", sheet.unit().symbol()));
+      getChildren().add(margins(sheet));
+    }
+    section(texts.of("setups.rated"), sheet.expectations());
+    section(texts.of("setups.masses"), sheet.masses());
+    section(texts.of("setups.notes"), sheet.readings());
+  }
+
+  private void head(String words) {
+    Label label = new Label(words);
+    label.getStyleClass().add("docket-title");
+    PanelFrame.wrap(label);
+    getChildren().add(label);
+  }
+
+  private void say(String words) {
+    Label label = new Label(words);
+    PanelFrame.wrap(label);
+    getChildren().add(label);
+  }
+
+  private void section(String title, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      head(title);
+      sentences.forEach(this::say);
+    }
+  }
+
+  private Node flagged(String words) {
+    Mark mark = new Mark();
+    mark.show(Sign.NOT_DECIDED);
+    Label label = new Label(words);
+    PanelFrame.wrap(label);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    HBox row = new HBox(mark, label);
+    row.getStyleClass().add("docket-row");
+    row.setAccessibleRole(AccessibleRole.TEXT);
+    row.setAccessibleText(words);
+    return row;
+  }
+
+  private GridPane figures(ComparisonSheet sheet) {
+    GridPane table =
+        table(
+            "setups-table",
+            1,
+            texts.of("setups.column.place"),
+            texts.of("setups.column.set-up"),
+            texts.of("setups.column.arrow"),
+            texts.of("setups.column.shots"),
+            texts.of("setups.column.mean", sheet.unit().symbol()),
+            texts.of("setups.column.reach"),
+            texts.of("setups.column.spread"),
+            sheet.energyUnit().symbol(),
+            sheet.momentumUnit().symbol());
+    for (ComparisonSheet.Line line : sheet.lines()) {
+      row(
+          table,
+          line.place(),
+          line.setUp(),
+          line.arrow(),
+          line.shots(),
+          line.mean(),
+          line.reach(),
+          line.deviation(),
+          line.energy(),
+          line.momentum());
+    }
+    return table;
+  }
+
+  private void pairs(ComparisonSheet sheet) {
+    String unit = sheet.unit().symbol();
+    for (PairDifference.Sense sense : PairDifference.Sense.values()) {
+      List<String> told =
+          sheet.pairs().stream()
+              .filter(pair -> pair.sense().equals(sense.inWords()))
+              .map(pair -> difference(sense, pair))
+              .toList();
+      switch (sense) {
+        case REAL -> section(texts.of("setups.real", unit), told);
+        case NOISE -> section(texts.of("setups.noise", unit), told);
+        case UNKNOWN -> section(texts.of("setups.unknown", unit), told);
+      }
+    }
+  }
+
+  private String difference(PairDifference.Sense sense, ComparisonSheet.Pair pair) {
+    return switch (sense) {
+      case REAL ->
+          texts.of(
+              "setups.really", pair.faster(), pair.slower(), pair.by(), pair.from(), pair.to());
+      case NOISE ->
+          texts.of("setups.alike", pair.faster(), pair.slower(), pair.by(), pair.from(), pair.to());
+      case UNKNOWN -> texts.of("setups.few", pair.faster(), pair.slower(), pair.by());
+    };
+  }
+
+  private GridPane margins(ComparisonSheet sheet) {
+    GridPane table =
+        table(
+            "setups-margins",
+            0,
+            texts.of("setups.column.set-up"),
+            texts.of("setups.column.division"),
+            texts.of("setups.column.allowed"),
+            texts.of("setups.column.margin"),
+            texts.of("setups.column.from"),
+            texts.of("setups.column.to"),
+            texts.of("setups.column.mean-is"));
+    for (ComparisonSheet.Margin margin : sheet.margins()) {
+      row(
+          table,
+          margin.setUp(),
+          margin.division(),
+          margin.allowed(),
+          margin.margin(),
+          margin.from(),
+          margin.to(),
+          margin.words());
+    }
+    return table;
+  }
+
+  /** A table whose one column of names takes what room there is. */
+  private static GridPane table(String id, int names, String... titles) {
+    GridPane table = new GridPane();
+    table.setId(id);
+    table.getStyleClass().add("setups-table");
+    for (int column = 0; column < titles.length; column++) {
+      ColumnConstraints constraints = new ColumnConstraints();
+      if (column == names) {
+        constraints.setHgrow(Priority.ALWAYS);
+      } else {
+        constraints.setMinWidth(Region.USE_PREF_SIZE);
+      }
+      table.getColumnConstraints().add(constraints);
+      Label title = new Label(titles[column]);
+      title.getStyleClass().add("setups-title");
+      table.add(title, column, 0);
+    }
+    return table;
+  }
+
+  private static void row(GridPane table, String... cells) {
+    Label[] labels = Stream.of(cells).map(Label::new).toArray(Label[]::new);
+    PanelFrame.wrap(labels);
+    table.addRow(table.getRowCount(), labels);
+  }
+}
