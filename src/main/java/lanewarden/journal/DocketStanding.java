@@ -45,6 +45,7 @@ final class DocketStanding {
   void note(Entry entry) {
     if (entry.sequence() == 1) {
       organizer = entry.signer();
+      holders.organizer(organizer);
     }
     Enrolled.of(entry)
         .filter(enrolled -> entry.signer().equals(organizer))
@@ -189,11 +190,11 @@ final class DocketStanding {
   /** With this key or another one. */
   private boolean hasSignedFor(long check, String signer) {
     return signers.getOrDefault(check, Set.of()).stream()
-        .anyMatch(key -> holders.areOne(key, signer));
+        .anyMatch(key -> holders.mayBeOne(key, signer));
   }
 
   private Optional<Objection> objection(Correction correction, String signer) {
-    if (holders.areOne(correction.signer(), signer)) {
+    if (holders.mayBeOne(correction.signer(), signer)) {
       return Optional.of(Objection.SAME_PERSON);
     }
     return correction.isOpen()

@@ -1,31 +1,52 @@
 package lanewarden.journal;
 
+import java.text.Normalizer;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import lanewarden.ledger.Enrolled;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which keys are one person's: those that the organizer enrolled under the same name, as happens
- * when a lost key is replaced, and whatever names a single key was enrolled under.
+ * when a lost key is replaced, and whatever names a single key was enrolled under. Names are the
+ * same if their letters and digits are, in whatever case and however set apart: two officials never
+ * have such names at a time.
  *
- * <p>Nobody can tell so when an organizer enrols one person under two names.
+ * <p>The organizer's key has no name in a ledger, and its holder may be enrolled under one besides:
+ * so it shows nobody to be somebody else. Nobody can tell so when an organizer enrols one person
+ * under two names.
  */
 final class KeyHolders {
   private final Map<String, Integer> byKey = new HashMap<>();
   private final Map<String, Integer> byName = new HashMap<>();
   private int known;
+  private @Nullable String organizer;
+
+  /** Takes the key that the ledger was opened with. */
+  void organizer(String key) {
+    organizer = key;
+  }
 
   /** Takes an enrolment that the organizer signed. */
   void note(Enrolled enrolled) {
     Integer holder = byKey.get(enrolled.thumbprint());
-    Integer named = byName.get(enrolled.name());
+    String name = plain(enrolled.name());
+    Integer named = byName.get(name);
     if (holder == null) {
       holder = named == null ? known++ : named;
     } else if (named != null && !named.equals(holder)) {
       join(named, holder);
     }
     byKey.put(enrolled.thumbprint(), holder);
-    byName.put(enrolled.name(), holder);
+    byName.put(name, holder);
+  }
+
+  private static String plain(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFKC)
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
+        .strip();
   }
 
   private void join(int one, int other) {
@@ -33,9 +54,12 @@ final class KeyHolders {
     byName.replaceAll((name, holder) -> holder == one ? other : holder);
   }
 
-  /** Whether one person holds both keys, by their thumbprints. */
-  boolean areOne(String key, String other) {
+  /** Whether one person holds both keys, or may: the roll does not show two; by thumbprint. */
+  boolean mayBeOne(String key, String other) {
     Integer holder = byKey.get(key);
-    return key.equals(other) || (holder != null && holder.equals(byKey.get(other)));
+    return key.equals(other)
+        || key.equals(organizer)
+        || other.equals(organizer)
+        || (holder != null && holder.equals(byKey.get(other)));
   }
 }

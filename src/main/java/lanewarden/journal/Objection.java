@@ -8,7 +8,9 @@ public enum Objection {
   /** Only judges rule. */
   NO_JUDGE("it is signed with a key that was not enrolled as a judge's"),
   /** Nobody rules on a check of their own. */
-  OWN_CHECK("it is signed by somebody who signed for the check in dispute or a recheck of it"),
+  OWN_CHECK(
+      "it is signed by somebody who signed for the check in dispute or a recheck of it, with the"
+          + " same key or another of theirs, or with the organizer's, which names nobody"),
   /** A ruling stands until there is another protest. */
   RULED_ALREADY("the protest had its ruling"),
   /** A recheck under the protest is at the line. */
@@ -21,7 +23,8 @@ public enum Objection {
   DISMISSED("it dismisses the protest, and yet lets another check stand"),
   /** A correction needs two persons. */
   SAME_PERSON(
-      "it is signed by the person who made the correction, with the same key or another of theirs"),
+      "it is signed by the person who made the correction, with the same key or another of theirs,"
+          + " or with the organizer's, which names nobody"),
   /** A correction is confirmed once. */
   CONFIRMED_ALREADY("it had been confirmed before"),
   /** Bytes of an instrument are evidence. */

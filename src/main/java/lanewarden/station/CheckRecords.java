@@ -8,12 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
 import lanewarden.journal.Correction;
 import lanewarden.journal.Docket;
+import lanewarden.journal.Objection;
 import lanewarden.journal.Place;
 import lanewarden.journal.Protest;
+import lanewarden.journal.ProtestFact;
 import lanewarden.journal.Standing;
 
 /**
@@ -121,7 +124,19 @@ public final class CheckRecords {
         protests,
         corrections,
         standing().counting(check).number(),
+        corrections.stream().collect(Collectors.toMap(Correction::number, this::ownKeys)),
         officials);
+  }
+
+  /** Every key that cannot confirm a correction, since whoever made it holds it. */
+  private Set<String> ownKeys(Correction correction) {
+    ProtestFact confirmation = new ProtestFact.CorrectionConfirmed(correction.number());
+    return book.people().all().stream()
+        .map(KeyOffice.Official::thumbprint)
+        .filter(
+            key ->
+                standing().objection(confirmation, key).equals(Optional.of(Objection.SAME_PERSON)))
+        .collect(Collectors.toSet());
   }
 
   private CheckView view(Check check) {

@@ -3,6 +3,7 @@ package lanewarden.station;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
 import lanewarden.journal.Correction;
@@ -16,6 +17,8 @@ import lanewarden.journal.Protest;
  * @param protests those against it, in the order filed
  * @param corrections of it and of its rechecks, in the order made
  * @param counting the number of the check whose outcome counts
+ * @param ownKeys for each correction by its number, the keys that cannot confirm it: those of
+ *     whoever made it; thumbprints
  * @param officials every name that was ever enrolled, by the thumbprint of its key
  */
 public record Dossier(
@@ -24,6 +27,7 @@ public record Dossier(
     List<Protest> protests,
     List<Correction> corrections,
     long counting,
+    Map<Long, Set<String>> ownKeys,
     Map<String, String> officials) {
 
   /** Copies the lists. */
@@ -31,6 +35,7 @@ public record Dossier(
     rechecks = List.copyOf(rechecks);
     protests = List.copyOf(protests);
     corrections = List.copyOf(corrections);
+    ownKeys = Map.copyOf(ownKeys);
     officials = Map.copyOf(officials);
   }
 
@@ -42,6 +47,11 @@ public record Dossier(
   /** Whose key it is; the thumbprint itself where that is not known. */
   public String nameOf(String thumbprint) {
     return officials.getOrDefault(thumbprint, thumbprint);
+  }
+
+  /** Whether this official may confirm a correction: nobody confirms their own, with any key. */
+  public boolean mayConfirm(KeyOffice.Official official, Correction correction) {
+    return !ownKeys.getOrDefault(correction.number(), Set.of()).contains(official.thumbprint());
   }
 
   /** The recheck under a protest that came to an outcome. */

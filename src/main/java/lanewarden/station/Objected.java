@@ -36,13 +36,14 @@ final class Objected {
   private static String remedy(Objection objection) {
     return switch (objection) {
       case NO_JUDGE -> "Have a judge sign it: one whom the organizer enrolled as such.";
-      case OWN_CHECK -> "Have another judge sign it.";
+      case OWN_CHECK -> "Have another judge sign it; another key of the same judge will not do.";
       case RULED_ALREADY -> "If there is something new, file another protest.";
       case RECHECK_RUNS -> "Finish the recheck first, and let the archer go.";
       case OTHER_CHECK -> "Name the check in dispute, or a recheck under this protest.";
       case NO_OUTCOME -> "Recheck again, or let the check in dispute stand.";
       case DISMISSED -> "Uphold the protest, or let the check in dispute stand.";
-      case SAME_PERSON -> "Have somebody else confirm it.";
+      case SAME_PERSON ->
+          "Have somebody else confirm it; another key of the same official will not do.";
       case CONFIRMED_ALREADY -> "Nothing is to be done: it is in effect.";
       case MEASURED -> "If it was a misread, file a protest and check again.";
       case NO_DIVISION -> "Give the code of a division of the rule book that governs the check.";

@@ -199,6 +199,15 @@ public final class ScriptedLedger implements AutoCloseable {
     return key;
   }
 
+  /** Gives somebody another key in the place of one that was lost. */
+  public SigningKey replace(SigningKey old, String reason) throws Exception {
+    SigningKey key = SigningKey.generate(new SecureRandom());
+    for (Entry entry : ledger.replace(organizer, old.publicKey(), key.publicKey(), reason)) {
+      standing.apply(entry);
+    }
+    return key;
+  }
+
   /** Somebody else signs a fact. */
   public long sayAs(SigningKey key, Fact fact) throws Exception {
     return sign(key, List.of(fact)).get(0);
@@ -325,8 +334,13 @@ public final class ScriptedLedger implements AutoCloseable {
     return official.thumbprint();
   }
 
-  SigningKey organizer() {
+  public SigningKey organizer() {
     return organizer;
+  }
+
+  /** The key of the first official. */
+  public SigningKey official() {
+    return official;
   }
 
   /** What the station's clock shows now. */

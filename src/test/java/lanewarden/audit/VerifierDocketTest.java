@@ -62,7 +62,7 @@ class VerifierDocketTest extends PageInBrowser {
         told.answers().get(2));
     assertEquals(
         List.of(
-            "Protest %d against check %d (bib 401, over), filed by Edwin Thackerby. Rechecked: check %d (bib 401, within). Upheld by Judge Elm (entry %d), a judge who signed nothing of these checks: check %d counts."
+            "Protest %d against check %d (bib 401, over), filed by Edwin Thackerby. Rechecked: check %d (bib 401, within). Upheld by Judge Elm (entry %d), a judge who signed nothing of these checks with any key of theirs: check %d counts."
                 .formatted(protest, over, beside, ruling, beside)),
         cases());
     List<String> notes = texts("#checks tbody td:last-child .note");
@@ -163,9 +163,50 @@ class VerifierDocketTest extends PageInBrowser {
     assertEquals(
         "?3 protests and corrections: 2 without effect yet; told below.", told.answers().get(2));
     assertEquals(
-        "Correction %d of the division of check %d, made by Ottoline Vantreese. From LB to OC, confirmed by Wim Ezra (entry %d)."
+        "Correction %d of the division of check %d, made by Ottoline Vantreese. From LB to OC, confirmed by a second person, Wim Ezra (entry %d)."
             .formatted(made, check, by),
         cases().get(2));
     assertTrue(cases().get(0).endsWith("No second person confirmed it: it has no effect."));
+  }
+
+  @Test
+  void whoseTheOrganizersKeyIsTheRollDoesNotSay() throws Exception {
+    long check = dispute.over();
+    long made = ledger.say(CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    long by = ledger.sayAs(ledger.organizer(), new CorrectionConfirmed(made));
+    ledger.sayAs(ledger.organizer(), new Fact.ConditionTicked(check, "full draw"));
+    long ruling = dispute.rule(judge, dispute.file(Cause.PROTEST, check), Answer.DISMISSED, check);
+    assertEquals(
+        List.of(
+            "Entry %d: the confirmation has no effect: one of its keys is the organizer’s, which names nobody: no second person is shown."
+                .formatted(by),
+            "Entry %d: the ruling has no effect: something of check %d is signed with the organizer’s key, which names nobody."
+                .formatted(ruling, check)),
+        verified().findings());
+  }
+
+  @Test
+  void otherPersonsConfirmAndRuleWithReplacedKeysAsWell() throws Exception {
+    long check = dispute.over();
+    long made = ledger.say(CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    long by = ledger.sayAs(ledger.replace(other, "lost"), new CorrectionConfirmed(made));
+    dispute.rule(
+        ledger.replace(judge, "lost"), dispute.file(Cause.PROTEST, check), Answer.DISMISSED, check);
+    assertEquals(List.of(), verified().findings());
+    assertTrue(cases().get(0).endsWith("by a second person, Wim Ezra (entry " + by + ")."));
+    assertTrue(cases().get(1).contains("Dismissed by Judge Elm"), cases().toString());
+  }
+
+  @Test
+  void aNameWrittenOtherwiseIsTheSamePersons() throws Exception {
+    long made = ledger.say(CorrectionMade.ofBib(dispute.over(), "402", "Una Ost", "misread"));
+    SigningKey anew = ledger.enrol("ottoline  VANTREESE.", Role.OFFICIAL);
+    long by = ledger.sayAs(anew, new CorrectionConfirmed(made));
+    assertEquals(
+        List.of(by),
+        Audited.of(ledger.file()).entries(Finding.Kind.CORRECTION).stream()
+            .filter(List.of(by)::contains)
+            .toList());
+    assertTrue(verified().findings().get(0).endsWith("nobody confirms their own."));
   }
 }

@@ -301,9 +301,10 @@ class VerifierPageTest extends PageInBrowser {
   }
 
   @Test
-  void aCorrectionCountsOnceAnotherKeyConfirmedIt() throws Exception {
+  void aCorrectionCountsOnceAnotherPersonConfirmedIt() throws Exception {
     HandSignedEntries.Signer root = HandSignedEntries.Signer.make();
     HandSignedEntries.Signer official = HandSignedEntries.Signer.make();
+    HandSignedEntries.Signer second = HandSignedEntries.Signer.make();
     String rules = ScriptedLedger.RULES;
     String hash = RuleBook.read("rules.toml", rules.getBytes(StandardCharsets.UTF_8)).sha256();
     String text = rules.replace("\"", "\\\"").replace("\n", "\\n");
@@ -318,27 +319,28 @@ class VerifierPageTest extends PageInBrowser {
             .sign(root, "ledger-opened", "{\"organizer\":" + root.jwk() + "}")
             .sign(
                 root, "official-enrolled", "{\"official\":" + official.jwk() + ",\"name\":\"Ash\"}")
+            .sign(root, "official-enrolled", "{\"official\":" + second.jwk() + ",\"name\":\"Elm\"}")
             .sign(
                 root,
                 "rule-book-adopted",
                 "{\"file\":\"r\",\"sha256\":\"%s\",\"text\":\"%s\"}".formatted(hash, text))
             .sign(official, "check-opened", call)
-            .sign(official, "reading-taken", reading.formatted(4))
-            .sign(official, "correction-made", correction.formatted(4, 5))
-            .sign(root, "correction-confirmed", "{\"correction\":6}")
-            .sign(official, "verdict-given", verdict.formatted(4, hash, 5))
+            .sign(official, "reading-taken", reading.formatted(5))
+            .sign(official, "correction-made", correction.formatted(5, 6))
+            .sign(second, "correction-confirmed", "{\"correction\":7}")
+            .sign(official, "verdict-given", verdict.formatted(5, hash, 6))
             .sign(official, "check-opened", call)
-            .sign(official, "reading-taken", reading.formatted(9))
-            .sign(official, "correction-made", correction.formatted(9, 10))
-            .sign(official, "correction-confirmed", "{\"correction\":11}")
-            .sign(official, "verdict-given", verdict.formatted(9, hash, 10));
+            .sign(official, "reading-taken", reading.formatted(10))
+            .sign(official, "correction-made", correction.formatted(10, 11))
+            .sign(official, "correction-confirmed", "{\"correction\":12}")
+            .sign(official, "verdict-given", verdict.formatted(10, hash, 11));
     Told told = open(entries.lines());
     assertEquals(List.of(), told.faults());
     assertEquals(
         List.of(
-            "Entry 12: the confirmation has no effect: Ash made correction 11, and nobody confirms"
+            "Entry 13: the confirmation has no effect: Ash made correction 12, and nobody confirms"
                 + " their own.",
-            "Entry 13: bib 7 was signed as “within”, but recomputed here it is “still open”."),
+            "Entry 14: bib 7 was signed as “within”, but recomputed here it is “still open”."),
         told.findings());
   }
 }

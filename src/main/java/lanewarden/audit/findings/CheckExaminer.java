@@ -32,6 +32,7 @@ final class CheckExaminer {
   private final PreparationExaminer preparation;
   private final DoubtExaminer doubts;
   private final ProtestExaminer protests;
+  private final BibsCorrected bibs;
   private final Set<Long> open = new HashSet<>();
   private final Set<Long> voided = new HashSet<>();
 
@@ -46,6 +47,7 @@ final class CheckExaminer {
     this.preparation = new PreparationExaminer(findings);
     this.doubts = new DoubtExaminer(findings);
     this.protests = new ProtestExaminer(standing, findings);
+    this.bibs = new BibsCorrected(findings);
   }
 
   /** Looks at a fact that was just folded into the standing. */
@@ -95,22 +97,26 @@ final class CheckExaminer {
 
   /** A correction of division or reading takes the verdict back, and one is given anew. */
   private void corrected(long entry, ProtestFact.CorrectionConfirmed confirmed) {
-    standing
-        .docket()
-        .correction(confirmed.correction())
-        .filter(Correction::askedAnew)
-        .filter(correction -> correction.confirmation().orElseThrow().sequence() == entry)
-        .map(correction -> check(correction.fact().check()))
-        .ifPresent(
-            check -> {
-              verdicts.fell(entry, check, "a correction took effect");
-              reopened.add(check.number());
-            });
+    Optional<Correction> effective =
+        standing
+            .docket()
+            .correction(confirmed.correction())
+            .filter(one -> one.confirmation().filter(by -> by.sequence() == entry).isPresent());
+    if (effective.isEmpty()) {
+      return;
+    }
+    Check check = check(effective.get().fact().check());
+    bibs.corrected(entry, check);
+    if (effective.get().askedAnew()) {
+      verdicts.fell(entry, check, "a correction took effect");
+      reopened.add(check.number());
+    }
   }
 
   private void opened(long entry, Fact.CheckOpened opened) {
     onlyOne(entry);
     Check now = check(entry);
+    bibs.opened(now);
     Long protest = opened.protest();
     if (protest == null) {
       called(now);

@@ -204,9 +204,7 @@ final class ProtestPanels {
 
   private void confirm(Correction correction, Dossier dossier) {
     List<KeyOffice.Official> others =
-        model.signers().stream()
-            .filter(one -> !one.thumbprint().equals(correction.signer()))
-            .toList();
+        model.signers().stream().filter(one -> dossier.mayConfirm(one, correction)).toList();
     open(
         "confirm-panel",
         List.of(

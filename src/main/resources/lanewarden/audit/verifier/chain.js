@@ -8,7 +8,13 @@ class Holders {
     this.known = 0;
   }
 
-  note(key, name) {
+  /** Names are the same if their letters and digits are, in whatever case and however set apart. */
+  static plain(name) {
+    return name.normalize("NFKC").toLowerCase().replace(/[^\p{L}\p{M}\p{N}]+/gu, " ").trim();
+  }
+
+  note(key, asEnrolled) {
+    const name = Holders.plain(asEnrolled);
     const named = this.byName.get(name);
     const holder = this.byKey.get(key) ?? named ?? this.known++;
     this.byKey.set(key, holder);

@@ -53,16 +53,32 @@ class Docket {
     this.protests.set(entry.seq, { ...body, number: entry.seq, rechecks: [], ruling: undefined });
   }
 
+  isOrganizers(...keys) {
+    return keys.includes(this.chain.organizer);
+  }
+
+  /** What ties who rules to those who signed something of a check, in words. */
+  own(check, signer) {
+    const { holders } = this.chain;
+    return [...(this.signers.get(check) ?? [])].flatMap((key) =>
+      this.isOrganizers(key)
+        ? [`something of check ${check} is signed with the organizer’s key, which names nobody`]
+        : holders.areOne(key, signer)
+          ? [`${this.name(signer)} signed something of check ${check}`]
+          : [],
+    );
+  }
+
   /** Why a ruling changes nothing; nothing where it does. */
   against(protest, body, signer) {
     const all = [protest.check, ...protest.rechecks];
     const other = body.stands !== protest.check;
-    const own = all.find((one) => [...(this.signers.get(one) ?? [])].some((key) => this.chain.holders.areOne(key, signer)));
+    const own = all.flatMap((one) => this.own(one, signer))[0];
     if (!this.chain.judges.has(signer)) {
       return `${this.name(signer)} was not enrolled as a judge`;
     }
     if (own !== undefined) {
-      return `${this.name(signer)} signed something of check ${own}`;
+      return own;
     }
     if (protest.ruling !== undefined) {
       return `the protest had its ruling (entry ${protest.ruling.entry})`;
@@ -127,6 +143,8 @@ class Docket {
     const against =
       this.chain.holders.areOne(made.signer, entry.signer)
         ? `${this.name(entry.signer)} made correction ${made.number}, and nobody confirms their own`
+        : this.isOrganizers(made.signer, entry.signer)
+          ? `one of its keys is the organizer’s, which names nobody: no second person is shown`
         : made.confirmed !== undefined
           ? `it had been confirmed by entry ${made.confirmed.entry}`
           : before === after
@@ -165,14 +183,14 @@ class Docket {
       const end =
         one.ruling === undefined
           ? `No ruling with effect: check ${one.check} counts.`
-          : `${one.ruling.ruling === "upheld" ? "Upheld" : "Dismissed"} by ${one.ruling.judge} (entry ${one.ruling.entry}), a judge who signed nothing of ${one.rechecks.length === 0 ? "this check" : "these checks"}: check ${one.ruling.stands} counts.`;
+          : `${one.ruling.ruling === "upheld" ? "Upheld" : "Dismissed"} by ${one.ruling.judge} (entry ${one.ruling.entry}), a judge who signed nothing of ${one.rechecks.length === 0 ? "this check" : "these checks"} with any key of theirs: check ${one.ruling.stands} counts.`;
       return { entry: one.number, words: `${one.occasion} ${one.number} against ${this.told(one.check)}, filed by ${one.by}. ${beside} ${end}`, open: one.ruling === undefined };
     });
     const corrections = [...this.corrections.values()].map((one) => {
       const end =
         one.confirmed === undefined
           ? "No second person confirmed it: it has no effect."
-          : `From ${one.confirmed.before} to ${one.confirmed.after}, confirmed by ${one.confirmed.by} (entry ${one.confirmed.entry}).`;
+          : `From ${one.confirmed.before} to ${one.confirmed.after}, confirmed by a second person, ${one.confirmed.by} (entry ${one.confirmed.entry}).`;
       return { entry: one.number, words: `correction ${one.number} of the ${one.what} of check ${one.check}, made by ${one.by}. ${end}`, open: one.confirmed === undefined };
     });
     return [...protests, ...corrections].map((one) => ({ ...one, words: one.words[0].toUpperCase() + one.words.slice(1) }));

@@ -249,6 +249,52 @@ class ProtestFindingsTest {
   }
 
   @Test
+  void aConfirmationWithTheOrganizersKeyShowsNoSecondPerson() throws Exception {
+    long made =
+        ledger.say(
+            ProtestFact.CorrectionMade.ofBib(dispute.over(), "402", "Solveig Brattlie", "misread"));
+    ledger.sayAs(ledger.organizer(), new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(Kind.CORRECTION), contradictions());
+    assertTrue(only(Kind.CORRECTION).contains("the organizer's, which names nobody"));
+  }
+
+  @Test
+  void otherPersonsConfirmAndRuleWithReplacedKeysAsWell() throws Exception {
+    long over = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, over);
+    dispute.rule(ledger.replace(judge, "lost"), protest, Answer.DISMISSED, over);
+    long made =
+        ledger.say(ProtestFact.CorrectionMade.ofBib(over, "402", "Solveig Brattlie", "misread"));
+    ledger.sayAs(ledger.replace(other, "lost"), new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(List.of(), contradictions());
+    assertTrue(only(Kind.CORRECTED).endsWith("Two persons signed it."));
+  }
+
+  @Test
+  void whatWasFoundBeforeABibWasCorrectedNamesTheOneThatCountsAndTheFormer() throws Exception {
+    long check = ledger.call("301", "Ines Tveit", "LB");
+    ledger.take("57 m/s", "typed");
+    ledger.verdict();
+    ledger.close(null);
+    long made =
+        ledger.say(ProtestFact.CorrectionMade.ofBib(check, "402", "Solveig Brattlie", "misread"));
+    long given = ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    assertEquals(
+        "Check %d (bib 402, Solveig Brattlie; until entry %d bib 301), shot 1: 57 m/s."
+            .formatted(check, given),
+        only(Kind.TYPED));
+    long more =
+        ledger.say(ProtestFact.CorrectionMade.ofBib(check, "401", "Edwin Thackerby", "misread"));
+    assertTrue(
+        only(Kind.TYPED).contains("(bib 402, Solveig Brattlie;"), "nobody confirmed this one");
+    long last = ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(more));
+    assertEquals(
+        "Check %d (bib 401, Edwin Thackerby; until entry %d bib 402; until entry %d bib 301), shot 1: 57 m/s."
+            .formatted(check, last, given),
+        only(Kind.TYPED));
+  }
+
+  @Test
   void aMeasuredReadingIsNotCorrectedWhoeverSignsIt() throws Exception {
     long check = dispute.over();
     long reading = ledger.now().shots().get(0).sequence();
