@@ -187,6 +187,16 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
         .toList();
   }
 
+  /** What a bow's rating makes one expect of a set-up that was shot, in the sheet's unit. */
+  public Optional<Interval> expected(Showing showing) {
+    double feet = SpeedUnit.FEET_PER_SECOND.inSi().doubleValue();
+    return showing
+        .expected()
+        .filter(range -> showing.hasMean())
+        .map(Rating.Expected::range)
+        .map(range -> new Interval(in(range.low() * feet), in(range.high() * feet)));
+  }
+
   /** What is believed of the bows' virtual masses, a sentence each. */
   public List<String> masses() {
     return comparison.masses().stream().map(ComparisonSheet::mass).toList();
@@ -258,12 +268,19 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
             .toList());
   }
 
-  /** From the least to the most of what a picture of the means shows, the limits included. */
+  /**
+   * From the least to the most of what a picture of the means shows: limits and what is expected
+   * included.
+   */
   public Interval extent() {
     return around(
-        DoubleStream.concat(
-            DoubleStream.of(shot().low(), shot().high()),
-            limits().values().stream().mapToDouble(Double::doubleValue)));
+        Stream.of(
+                DoubleStream.of(shot().low(), shot().high()),
+                limits().values().stream().mapToDouble(Double::doubleValue),
+                comparison.showings().stream()
+                    .flatMap(showing -> expected(showing).stream())
+                    .flatMapToDouble(i -> DoubleStream.of(i.low(), i.high())))
+            .flatMapToDouble(values -> values));
   }
 
   /** From the slowest to the fastest of the shots that count and of the means' intervals. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import lanewarden.metrology.Interval;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.MomentumUnit;
 import lanewarden.quantity.SpeedUnit;
@@ -283,6 +284,26 @@ class ComparisonTest {
     Rating.Expected heavier = showing(demo(), "Red riser + long shaft").expected().orElseThrow();
     assertEquals(300 - 27.5 / 3, heavier.usual(), 1e-9);
     assertEquals(293 - 27.5 * 0.4, heavier.range().low(), 1e-9);
+  }
+
+  /**
+   * From 272 less what a reading may be off to the 309 ft/s that a division allows; 1 ft/s steps.
+   */
+  @Test
+  void pictureReachesFromWhatWasShotToWhatIsAllowedAndExpected() throws Exception {
+    Comparison demo = demo();
+    ComparisonSheet sheet = new ComparisonSheet(demo);
+    assertEquals(List.of("OC", "HC"), List.copyOf(sheet.limits().keySet()));
+    Interval rated = sheet.expected(showing(demo, "Red riser + short shaft")).orElseThrow();
+    assertEquals(293, rated.low(), 1e-9);
+    assertEquals(307, rated.high(), 1e-9);
+    assertTrue(sheet.extent().low() < 272 && sheet.extent().low() > 268, sheet.extent() + "");
+    assertTrue(sheet.extent().high() >= 309, sheet.extent() + "");
+    Interval metric =
+        new ComparisonSheet(demo, SpeedUnit.METRES_PER_SECOND)
+            .expected(showing(demo, "Red riser + short shaft"))
+            .orElseThrow();
+    assertEquals(293 * FOOT, metric.low(), 1e-9);
   }
 
   private static Showing showing(Comparison comparison, String name) {

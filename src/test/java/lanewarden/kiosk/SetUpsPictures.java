@@ -45,10 +45,13 @@ final class SetUpsPictures {
       booth.press(KeyCode.PAGE_DOWN);
       booth.press(KeyCode.PAGE_DOWN);
       book.take(booth, "setups-differences" + size);
-      booth.press(KeyCode.PAGE_DOWN);
+      for (int turn = 0; turn < 3; turn++) {
+        booth.press(KeyCode.PAGE_DOWN);
+      }
       book.take(booth, "setups-margins" + size);
-      booth.press(KeyCode.PAGE_DOWN);
-      booth.press(KeyCode.PAGE_DOWN);
+      for (int turn = 0; turn < 6; turn++) {
+        booth.press(KeyCode.PAGE_DOWN);
+      }
       book.take(booth, "setups-notes" + size);
       booth.press(KeyCode.F8);
       booth.type("1");

@@ -11,15 +11,16 @@ import lanewarden.bench.PracticeShot;
 import lanewarden.bench.Showing;
 
 /**
- * The set-ups of a comparison, a row each: the shots that count, the mean and its interval, and
- * what the divisions allow. Readings that were left out are not in it.
+ * The set-ups of a comparison, a row each: the shots that count, the mean and its interval, what
+ * the bow's rating makes one expect, and what the divisions allow. Readings that were left out are
+ * not in it.
  */
 final class MeansPicture {
   private static final int WIDTH = 680;
   private static final double LEFT = 190;
   private static final double RIGHT = WIDTH - 24;
   private static final double TOP = 34;
-  private static final double ROW = 20;
+  private static final double ROW = 25;
   private static final double SMALL = 9.2;
   private static final double LIMIT_LINE = 11;
 
@@ -28,6 +29,8 @@ final class MeansPicture {
   private static final String REACH = "stroke=\"#00525a\" stroke-width=\"2\"";
   private static final String MEAN = "fill=\"#00525a\"";
   private static final String SHOT = "fill=\"none\" stroke=\"#6a6a6a\" stroke-width=\"0.7\"";
+  private static final String EXPECTED =
+      "stroke=\"#111111\" stroke-width=\"1.2\" stroke-dasharray=\"1.5 2.5\"";
   private static final String LIMIT =
       "stroke=\"#8a1c08\" stroke-width=\"1.1\" stroke-dasharray=\"6 3\"";
 
@@ -78,7 +81,8 @@ final class MeansPicture {
         "M" + Drawing.at(LEFT, top) + "V" + bottom + "H" + RIGHT, "fill=\"none\" " + FRAME);
     drawing.text(
         sheet.unit().symbol()
-            + "; rings: shots that count; dot and bar: mean and where it lies 95 times in 100",
+            + "; dot and bar: mean and where it lies 95 times in 100; rings: shots that count"
+            + (sheet.expectations().isEmpty() ? "" : "; dotted: expected by the rating"),
         LEFT,
         bottom + 25,
         SMALL,
@@ -88,15 +92,20 @@ final class MeansPicture {
   private void row(Showing showing, double y) throws IOException {
     drawing.text(fitting(showing.series().name()), LEFT - 6, y + 3, SMALL, Anchor.END);
     for (PracticeShot shot : showing.counted()) {
-      drawing.circle(x(sheet.in(shot.speed().siDouble())), y + 4, 2.2, SHOT);
+      drawing.circle(x(sheet.in(shot.speed().siDouble())), y + 7, 2.2, SHOT);
     }
     if (showing.interval().isPresent()) {
       double low = x(sheet.in(showing.interval().get().low()));
       double high = x(sheet.in(showing.interval().get().high()));
-      drawing.line(low, y - 3, high, y - 3, REACH);
+      drawing.line(low, y - 5, high, y - 5, REACH);
+    }
+    if (sheet.expected(showing).isPresent()) {
+      double low = x(sheet.expected(showing).get().low());
+      double high = x(sheet.expected(showing).get().high());
+      drawing.line(low, y + 1.5, high, y + 1.5, EXPECTED);
     }
     if (showing.hasMean()) {
-      drawing.circle(x(sheet.in(showing.mean().orElseThrow())), y - 3, 3.4, MEAN);
+      drawing.circle(x(sheet.in(showing.mean().orElseThrow())), y - 5, 3.4, MEAN);
     }
   }
 

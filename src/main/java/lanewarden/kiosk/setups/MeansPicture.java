@@ -20,13 +20,14 @@ import lanewarden.metrology.Interval;
 
 /**
  * The means, drawn: a row a set-up with its shots as rings, its mean as a disc and the interval of
- * the mean as a bar; what divisions allow is dashed.
+ * the mean as a bar; what the bow's rating makes one expect is dotted, what divisions allow dashed.
  */
 final class MeansPicture extends Region {
-  private static final double ROW = 2.1;
+  private static final double ROW = 2.3;
   private static final double NAMES = 15;
   private static final double ROOM = 0.04;
   private static final double[] DASHES = {9, 5};
+  private static final double[] DOTS = {2, 4};
 
   private final Texts texts;
   private final Canvas canvas = new Canvas();
@@ -91,7 +92,7 @@ final class MeansPicture extends Region {
             em * (0.6 + shown.limits().size() * 1.2),
             canvas.getHeight() - 2.6 * em,
             new Interval(held.low() - room, held.high() + room));
-    scale(g, field, em, shown.unit().symbol());
+    scale(g, field, em, shown);
     limits(g, field, em, shown.limits());
     double row = field.top() + em * ROW / 2;
     for (Showing showing : shown.comparison().showings()) {
@@ -100,7 +101,7 @@ final class MeansPicture extends Region {
     }
   }
 
-  private void scale(GraphicsContext g, Field field, double em, String unit) {
+  private void scale(GraphicsContext g, Field field, double em, ComparisonSheet shown) {
     g.setLineDashes();
     g.setLineWidth(1);
     g.setStroke(inks.of(Ink.EDGE));
@@ -114,7 +115,11 @@ final class MeansPicture extends Region {
     g.strokeLine(field.left(), field.bottom(), field.right(), field.bottom());
     text(
         g,
-        texts.of("setups.picture.legend", unit),
+        texts.of(
+            shown.expectations().isEmpty()
+                ? "setups.picture.legend"
+                : "setups.picture.legend.rated",
+            shown.unit().symbol()),
         field.right(),
         field.bottom() + 1.95 * em,
         TextAlignment.RIGHT);
@@ -156,8 +161,15 @@ final class MeansPicture extends Region {
     double ring = 0.26 * em;
     for (PracticeShot shot : showing.counted()) {
       double x = field.x(shown.in(shot.speed().siDouble()));
-      g.strokeOval(x - ring, y + 0.4 * em - ring, 2 * ring, 2 * ring);
+      g.strokeOval(x - ring, y + 0.66 * em - ring, 2 * ring, 2 * ring);
     }
+    g.setLineWidth(2);
+    g.setLineDashes(DOTS);
+    shown
+        .expected(showing)
+        .ifPresent(
+            i -> g.strokeLine(field.x(i.low()), y + 0.1 * em, field.x(i.high()), y + 0.1 * em));
+    g.setLineDashes();
     g.setLineWidth(3);
     showing
         .interval()
@@ -165,15 +177,15 @@ final class MeansPicture extends Region {
             i ->
                 g.strokeLine(
                     field.x(shown.in(i.low())),
-                    y - 0.4 * em,
+                    y - 0.5 * em,
                     field.x(shown.in(i.high())),
-                    y - 0.4 * em));
+                    y - 0.5 * em));
     showing
         .mean()
         .ifPresent(
             mean -> {
               double x = field.x(shown.in(mean));
-              g.fillOval(x - 0.36 * em, y - 0.76 * em, 0.72 * em, 0.72 * em);
+              g.fillOval(x - 0.36 * em, y - 0.86 * em, 0.72 * em, 0.72 * em);
             });
   }
 
