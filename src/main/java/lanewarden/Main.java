@@ -69,7 +69,8 @@ public final class Main {
         new Makers(
             new AuditReport(clock, SignedPapers::of)::write,
             SlipMaker.of(new Slips(clock, SignedPapers::of))),
-        here);
+        here,
+        user());
   }
 
   private static Screens screens(Kiosk kiosk) {
@@ -82,15 +83,17 @@ public final class Main {
     };
   }
 
+  private static UserFolder user() {
+    return UserFolder.of(
+        System.getProperty("os.name", ""),
+        Path.of(System.getProperty("user.home", "")),
+        System.getenv());
+  }
+
   private static FirstScreen first(Kiosk kiosk) {
-    UserFolder user =
-        UserFolder.of(
-            System.getProperty("os.name", ""),
-            Path.of(System.getProperty("user.home", "")),
-            System.getenv());
     return (line, event) -> {
       try {
-        kiosk.start(line, user, event);
+        kiosk.start(line, event);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

@@ -36,6 +36,12 @@ final class Doors {
     /** Into the rule studio. */
     void openRules();
 
+    /** To the choice of the language. */
+    void openLanguages();
+
+    /** Whether something is being made whose end somebody wants to see. */
+    boolean isWriting();
+
     /** Shows or hides the board. */
     void turnBoard();
 
@@ -80,6 +86,9 @@ final class Doors {
         ways.to("way.instrument", KeyCode.DELETE, rooms::openInstrument),
         ways.to("way.board", KeyCode.F6, rooms::turnBoard),
         ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),
+        rooms.isWriting()
+            ? ways.barred("way.language", KeyCode.F4, texts.of("way.language-busy"))
+            : ways.to("way.language", KeyCode.F4, leaving(rooms::openLanguages)),
         onDuty
             ? ways.barred("way.rules", KeyCode.F10, signOut)
             : ways.to("way.rules", KeyCode.F10, rooms::openRules),

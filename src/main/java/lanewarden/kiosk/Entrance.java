@@ -3,16 +3,15 @@ package lanewarden.kiosk;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
@@ -39,9 +38,7 @@ import lanewarden.station.UserFolder;
  * whose place it comes back; on the screen's thread.
  */
 final class Entrance implements Kiosk.Opened {
-  private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
-  private final Texts texts = Texts.in(Locale.ENGLISH);
-  private final Shell shell = new Shell(theme);
+  private final Appearance look;
   private final Stage stage = new Stage();
   private final CurrentLine line;
   private final Makers makers;
@@ -49,8 +46,10 @@ final class Entrance implements Kiosk.Opened {
   private final Runnable closed;
   private final StartViewModel model;
   private final NewEventViewModel newEvent;
-  private final StartScreen start;
   private final Chooser chooser;
+  private Texts texts;
+  private Shell shell;
+  private StartScreen start;
   private Optional<Windows> windows = Optional.empty();
   private Optional<RuleBookScreen> studio = Optional.empty();
 
@@ -58,8 +57,13 @@ final class Entrance implements Kiosk.Opened {
    * @param closed runs when the window is closed and no event is open
    */
   Entrance(
-      CurrentLine line, UserFolder user, Makers makers, Front.Threads threads, Runnable closed) {
-    this(line, user, makers, threads, closed, Optional.empty());
+      CurrentLine line,
+      UserFolder user,
+      Makers makers,
+      Front.Threads threads,
+      Appearance look,
+      Runnable closed) {
+    this(line, user, makers, threads, look, closed, Optional.empty());
   }
 
   /**
@@ -70,11 +74,13 @@ final class Entrance implements Kiosk.Opened {
       UserFolder user,
       Makers makers,
       Front.Threads threads,
+      Appearance look,
       Runnable closed,
       Optional<Chooser> chooser) {
     this.line = line;
     this.makers = makers;
     this.threads = threads;
+    this.look = look;
     this.closed = closed;
     this.chooser = chooser.orElseGet(SystemChooser::new);
     model =
@@ -100,18 +106,10 @@ final class Entrance implements Kiosk.Opened {
               }
             });
     newEvent = new NewEventViewModel(line.here(), threads.desk(), threads.screen());
-    start =
-        new StartScreen(
-            model,
-            texts,
-            this.chooser,
-            new StartScreen.Doors(
-                ThemeButton.of(theme, texts),
-                this::makeEvent,
-                new KeyButton(texts.of("act.leave"), KeyCode.F12, this::leave)),
-            line.here().program());
-    stage.setTitle(texts.of("window.start"));
-    stage.setScene(shell.scene());
+    texts = Texts.in(look.language().get());
+    shell = new Shell(look.theme(), texts);
+    start = startScreen();
+    fill();
     Windows.prepare(stage);
     stage.setOnCloseRequest(
         e -> {
@@ -121,6 +119,40 @@ final class Entrance implements Kiosk.Opened {
           }
         });
     stage.setOnHidden(e -> closeIfNothingIsOpen());
+    look.language().subscribe((before, now) -> speak());
+  }
+
+  private StartScreen startScreen() {
+    KeyButton language = new KeyButton(texts.of("act.language"), KeyCode.F9, this::openLanguages);
+    language.setId("language");
+    return new StartScreen(
+        model,
+        texts,
+        chooser,
+        new StartScreen.Doors(
+            ThemeButton.of(look.theme(), texts),
+            language,
+            this::makeEvent,
+            new KeyButton(texts.of("act.leave"), KeyCode.F12, this::leave)),
+        line.here().program());
+  }
+
+  private void fill() {
+    stage.setTitle(texts.of("window.start"));
+    stage.setScene(shell.scene());
+  }
+
+  private void openLanguages() {
+    shell.open(new LanguagePanel(texts, look.language()::set, shell::close));
+  }
+
+  /** Everything is made anew in the language chosen now. */
+  private void speak() {
+    texts = Texts.in(look.language().get());
+    shell = new Shell(look.theme(), texts);
+    start = startScreen();
+    fill();
+    goHome();
   }
 
   /**
@@ -141,7 +173,7 @@ final class Entrance implements Kiosk.Opened {
 
   /** The colours of its window. */
   ObjectProperty<Theme> theme() {
-    return theme;
+    return look.theme();
   }
 
   /** The windows of the event that is open, if one is. */
@@ -163,7 +195,8 @@ final class Entrance implements Kiosk.Opened {
             texts,
             shell,
             chooser,
-            new NewEventScreen.Doors(ThemeButton.of(theme, texts), this::goHome, this::openMade)));
+            new NewEventScreen.Doors(
+                ThemeButton.of(look.theme(), texts), this::goHome, this::openMade)));
   }
 
   private void openMade(Path folder) {
@@ -177,8 +210,8 @@ final class Entrance implements Kiosk.Opened {
             ? Optional.of(texts.of("start.hint", DemoEvent.OFFICIAL, DemoEvent.PASSPHRASE))
             : Optional.empty();
     Windows opened =
-        Windows.open(station, folder, Training.at(station, hint), makers, threads, this::leaveLine);
-    opened.front().theme().bindBidirectional(theme);
+        Windows.open(
+            station, folder, Training.at(station, hint), makers, threads, look, this::leaveLine);
     windows = Optional.of(opened);
     stage.hide();
   }
@@ -223,7 +256,7 @@ final class Entrance implements Kiosk.Opened {
             shell,
             draft,
             texts,
-            ThemeButton.of(theme, texts),
+            ThemeButton.of(look.theme(), texts),
             Optional.empty(),
             this::goHome,
             new Studio.Threads(

@@ -4,7 +4,6 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
@@ -30,6 +29,7 @@ import lanewarden.kiosk.line.GlanceViewModel.Looking;
 import lanewarden.kiosk.line.LinePage;
 import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.signin.IdleViewModel;
@@ -49,6 +49,9 @@ final class Front implements Doors.Rooms {
   interface Windows {
     /** Shows or hides the board. */
     void turnBoard();
+
+    /** Shows everything in another language. */
+    void speak(Language language);
 
     /** Closes everything. */
     void leave();
@@ -72,19 +75,19 @@ final class Front implements Doors.Rooms {
       Clock clock,
       SecureRandom random) {}
 
-  private final Texts texts = Texts.in(Locale.ENGLISH);
+  private final Texts texts;
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
   private final Windows windows;
   private final Training training;
   private final Desk desk;
   private final IdleViewModel idle;
   private final Shell shell;
-  private final GlanceViewModel glance = new GlanceViewModel(texts);
+  private final GlanceViewModel glance;
   private final LineViewModel line;
   private final LineScreen lineScreen;
-  private final BoardViewModel board = new BoardViewModel(texts);
+  private final BoardViewModel board;
   private final Scene boardScene;
-  private final ChartViewModel chart = new ChartViewModel(texts);
+  private final ChartViewModel chart;
   private final WireViewModel wire;
   private final Doors doors;
   private final SideRooms side;
@@ -99,12 +102,17 @@ final class Front implements Doors.Rooms {
       Training training,
       Makers makers,
       Windows windows,
-      Threads threads) {
+      Threads threads,
+      Texts texts) {
     this.windows = windows;
+    this.texts = texts;
     this.training = training;
+    glance = new GlanceViewModel(texts);
+    board = new BoardViewModel(texts);
+    chart = new ChartViewModel(texts);
     idle = new IdleViewModel(threads.clock(), texts);
     Ribbon ribbon = new Ribbon(idle);
-    shell = new Shell(theme, training.above(texts, ribbon), training.height());
+    shell = new Shell(theme, texts, training.above(texts, ribbon), training.height());
     desk = new Desk(station, threads.desk(), threads.screen());
     doors = new Doors(this, shell, texts, theme);
     studio =
@@ -143,7 +151,7 @@ final class Front implements Doors.Rooms {
     BoardScreen boardScreen = new BoardScreen(board, texts);
     Parent boardFrame = training.board(texts, boardScreen.root());
     boardScene = new Scene(boardFrame, 1280, 800);
-    Shell.dress(boardScene, boardFrame, theme, training.height());
+    Shell.dress(boardScene, boardFrame, theme, texts, training.height());
     boardScene.addEventFilter(KeyEvent.ANY, shell::relay);
     line.notice().addListener((all, before, now) -> now.ifPresent(this::showIfUnexpected));
     signIn = signInScreen();
@@ -322,6 +330,23 @@ final class Front implements Doors.Rooms {
   @Override
   public void turnBoard() {
     windows.turnBoard();
+  }
+
+  @Override
+  public void openLanguages() {
+    shell.open(new LanguagePanel(texts, windows::speak, shell::close));
+  }
+
+  /** A report that is being made would end unseen. */
+  @Override
+  public boolean isWriting() {
+    return side.isBusy();
+  }
+
+  /** Nothing is shown here any more. */
+  void close() {
+    side.close();
+    desk.leave();
   }
 
   @Override

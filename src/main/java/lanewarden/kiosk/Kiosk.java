@@ -1,6 +1,7 @@
 package lanewarden.kiosk;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -8,19 +9,27 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Platform;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.RuleDraft;
+import lanewarden.station.ScreenChoices;
 import lanewarden.station.Station;
+import lanewarden.station.StationException;
 import lanewarden.station.Surroundings;
 import lanewarden.station.UserFolder;
 
 /** The front door of the screens. */
 public final class Kiosk {
+  private static final Logger LOG = Logger.getLogger(Kiosk.class.getName());
+
   private final Makers makers;
   private final Surroundings here;
+  private final UserFolder user;
 
   /** What was opened. */
   interface Opened {
@@ -34,7 +43,7 @@ public final class Kiosk {
   /** Opens windows on the screen's thread; {@code closed} runs when the last of them is closed. */
   @FunctionalInterface
   private interface Opening {
-    Opened open(Workers workers, Runnable closed);
+    Opened open(Workers workers, Appearance look, Runnable closed);
   }
 
   /** Threads for work, one for each kind, so that none waits for another. */
@@ -56,10 +65,12 @@ public final class Kiosk {
   /**
    * @param makers make what the official asks for on paper
    * @param here gives files that are kept their time, and keys their chance
+   * @param user where the user's own things are kept
    */
-  public Kiosk(Makers makers, Surroundings here) {
+  public Kiosk(Makers makers, Surroundings here, UserFolder user) {
     this.makers = makers;
     this.here = here;
+    this.user = user;
   }
 
   /**
@@ -74,13 +85,14 @@ public final class Kiosk {
   public void show(Station station, EventFolder folder, Optional<String> signInHint)
       throws NoDisplayException {
     show(
-        (workers, closed) ->
+        (workers, look, closed) ->
             Windows.open(
                 station,
                 folder,
                 Training.at(station, signInHint),
                 makers,
                 threads(workers),
+                look,
                 closed));
   }
 
@@ -99,15 +111,13 @@ public final class Kiosk {
    * left.
    *
    * @param line opens lines; what is open when the program is told to end, its owner leaves
-   * @param user where the user's own things are kept
    * @param event is opened at once, if there is one
    * @throws NoDisplayException if no window can be opened here; then nothing was shown or started
    */
-  public void start(CurrentLine line, UserFolder user, Optional<Path> event)
-      throws NoDisplayException {
+  public void start(CurrentLine line, Optional<Path> event) throws NoDisplayException {
     show(
-        (workers, closed) -> {
-          Entrance entrance = new Entrance(line, user, makers, threads(workers), closed);
+        (workers, look, closed) -> {
+          Entrance entrance = new Entrance(line, user, makers, threads(workers), look, closed);
           entrance.open(event);
           return entrance;
         });
@@ -120,11 +130,12 @@ public final class Kiosk {
    */
   public void studio(RuleDraft draft) throws NoDisplayException {
     show(
-        (workers, closed) ->
+        (workers, look, closed) ->
             StudioWindow.open(
                 draft,
                 new Studio.Threads(
                     here.clock(), workers.desk(), workers.studio(), Platform::runLater),
+                look,
                 closed));
   }
 
@@ -139,7 +150,7 @@ public final class Kiosk {
           () -> {
             try {
               Typeface.load();
-              Opened windows = opening.open(workers, closed::countDown);
+              Opened windows = opening.open(workers, look(workers), closed::countDown);
               Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> windows.fault(thrown));
               opened.complete(windows);
             } catch (RuntimeException | Error e) {
@@ -163,6 +174,28 @@ public final class Kiosk {
       Thread.setDefaultUncaughtExceptionHandler(before);
       workers.dismiss();
       toolkit.leave();
+    }
+  }
+
+  /** As it was chosen last; what is chosen now is kept for the next start. */
+  private Appearance look(Workers workers) {
+    ScreenChoices choices = user.screenChoices();
+    Appearance look = Appearance.of(choices.read(), Locale.getDefault());
+    look.whenChosen(
+        () -> {
+          String theme = look.theme().get().word();
+          String language = look.language().get().tag();
+          workers.studio().execute(() -> keep(choices, theme, language));
+        });
+    return look;
+  }
+
+  private static void keep(ScreenChoices choices, String theme, String language) {
+    try {
+      choices.write(theme, language);
+    } catch (StationException e) {
+      // Chosen with one key the next time; nobody at the line is to be stopped for it
+      LOG.log(Level.WARNING, "Colours and language were not kept for the next start.", e);
     }
   }
 

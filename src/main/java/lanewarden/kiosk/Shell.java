@@ -9,6 +9,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.event.ActionEvent;
 import javafx.event.Event;
 import javafx.event.EventTarget;
+import javafx.geometry.NodeOrientation;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -18,8 +19,10 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
+import lanewarden.kiosk.look.KeyCap;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import org.jspecify.annotations.Nullable;
 
@@ -47,20 +50,20 @@ final class Shell implements Panels {
    * @param above stands above every screen and every panel
    * @param height of which the look is drawn, what always stands above included, in pixels
    */
-  Shell(ObjectProperty<Theme> theme, Node above, double height) {
-    this(theme, height);
+  Shell(ObjectProperty<Theme> theme, Texts texts, Node above, double height) {
+    this(theme, texts, height);
     frame.setTop(above);
   }
 
   /** Nothing stands above the screens. */
-  Shell(ObjectProperty<Theme> theme) {
-    this(theme, HEIGHT);
+  Shell(ObjectProperty<Theme> theme, Texts texts) {
+    this(theme, texts, HEIGHT);
   }
 
-  private Shell(ObjectProperty<Theme> theme, double height) {
+  private Shell(ObjectProperty<Theme> theme, Texts texts, double height) {
     veil.getStyleClass().add("veil");
     root.getStyleClass().add("shell");
-    dress(scene, frame, theme, height);
+    dress(scene, frame, theme, texts, height);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     scene.addEventHandler(ActionEvent.ACTION, this::acted);
@@ -68,11 +71,16 @@ final class Shell implements Panels {
   }
 
   /**
-   * Gives a scene its theme, and a text size that follows the window.
+   * Gives a scene its theme, its language's direction, and a text size that follows the window.
    *
    * @param height of which the look is drawn, in pixels
    */
-  static void dress(Scene scene, Parent root, ObjectProperty<Theme> theme, double height) {
+  static void dress(
+      Scene scene, Parent root, ObjectProperty<Theme> theme, Texts texts, double height) {
+    KeyCap.speak(scene, texts);
+    if (texts.language().isRightToLeft()) {
+      scene.setNodeOrientation(NodeOrientation.RIGHT_TO_LEFT);
+    }
     scene.getStylesheets().setAll(theme.get().stylesheets());
     theme.addListener((all, before, now) -> scene.getStylesheets().setAll(now.stylesheets()));
     root.styleProperty()

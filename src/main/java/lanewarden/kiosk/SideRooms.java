@@ -82,7 +82,8 @@ final class SideRooms {
             new ProspectsViewModel(
                 (typed, scatter, answer, missed) ->
                     desk.ask(
-                        station -> station.proceedings().outlook(typed, scatter), answer, missed)),
+                        station -> station.proceedings().outlook(typed, scatter), answer, missed),
+                texts),
             texts,
             new ProspectsScreen.Doors(doors.theme(), doors.goTo(), home));
     setUps =
@@ -105,6 +106,11 @@ final class SideRooms {
     setUps.take(view);
   }
 
+  /** Whether a report is being made, or something is looked up. */
+  boolean isBusy() {
+    return records.isBusy();
+  }
+
   /**
    * Another page or panel is shown: protests that nobody looks at need not follow the ledger, and
    * the instrument's readings go to set-ups only while somebody looks at them.
@@ -116,6 +122,12 @@ final class SideRooms {
     if (!shell.shows(setUpsScreen)) {
       setUps.close();
     }
+  }
+
+  /** Nobody looks at any of them any more. */
+  void close() {
+    protests.close();
+    setUps.close();
   }
 
   /**

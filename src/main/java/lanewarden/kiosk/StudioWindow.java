@@ -1,13 +1,10 @@
 package lanewarden.kiosk;
 
-import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.stage.Stage;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.rulebook.RuleBookScreen;
 import lanewarden.kiosk.trouble.FaultPanel;
 import lanewarden.station.RuleDraft;
@@ -15,18 +12,19 @@ import lanewarden.station.Trouble;
 
 /** The rule studio in a window of its own, without an event; on the screen's thread. */
 final class StudioWindow implements Kiosk.Opened {
-  private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
-  private final Texts texts = Texts.in(Locale.ENGLISH);
-  private final Shell shell = new Shell(theme);
+  private final Texts texts;
+  private final Shell shell;
   private final Stage stage = new Stage();
 
-  private StudioWindow(RuleDraft draft, Studio.Threads threads, Runnable closed) {
+  private StudioWindow(RuleDraft draft, Studio.Threads threads, Appearance look, Runnable closed) {
+    texts = Texts.in(look.language().get());
+    shell = new Shell(look.theme(), texts);
     RuleBookScreen screen =
         Studio.over(
             shell,
             draft,
             texts,
-            ThemeButton.of(theme, texts),
+            ThemeButton.of(look.theme(), texts),
             Optional.empty(),
             stage::hide,
             threads);
@@ -49,8 +47,9 @@ final class StudioWindow implements Kiosk.Opened {
    *
    * @param closed runs when it is closed
    */
-  static StudioWindow open(RuleDraft draft, Studio.Threads threads, Runnable closed) {
-    StudioWindow window = new StudioWindow(draft, threads, closed);
+  static StudioWindow open(
+      RuleDraft draft, Studio.Threads threads, Appearance look, Runnable closed) {
+    StudioWindow window = new StudioWindow(draft, threads, look, closed);
     window.stage.show();
     return window;
   }

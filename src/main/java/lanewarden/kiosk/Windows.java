@@ -7,6 +7,9 @@ import javafx.scene.image.Image;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import lanewarden.kiosk.look.Appearance;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Station;
 
@@ -17,17 +20,36 @@ final class Windows implements Front.Windows, Kiosk.Opened {
 
   private final Stage main = new Stage();
   private final Stage boardStage = new Stage();
-  private final Front front;
+  private final Station station;
+  private final EventFolder folder;
   private final Training training;
+  private final Makers makers;
+  private final Front.Threads threads;
+  private final Appearance look;
+  private Front front;
 
   private Windows(
       Station station,
       EventFolder folder,
       Training training,
       Makers makers,
-      Front.Threads threads) {
+      Front.Threads threads,
+      Appearance look) {
+    this.station = station;
+    this.folder = folder;
     this.training = training;
-    front = new Front(station, folder, training, makers, this, threads);
+    this.makers = makers;
+    this.threads = threads;
+    this.look = look;
+    front = made();
+  }
+
+  private Front made() {
+    Front made =
+        new Front(
+            station, folder, training, makers, this, threads, Texts.in(look.language().get()));
+    made.theme().bindBidirectional(look.theme());
+    return made;
   }
 
   /**
@@ -41,8 +63,9 @@ final class Windows implements Front.Windows, Kiosk.Opened {
       Training training,
       Makers makers,
       Front.Threads threads,
+      Appearance look,
       Runnable closed) {
-    Windows windows = new Windows(station, folder, training, makers, threads);
+    Windows windows = new Windows(station, folder, training, makers, threads, look);
     windows.open(closed);
     return windows;
   }
@@ -57,8 +80,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   }
 
   private void open(Runnable closed) {
-    main.setTitle(title("window.title"));
-    main.setScene(front.official());
+    fill();
     prepare(main);
     main.setOnCloseRequest(
         e -> {
@@ -69,13 +91,28 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     main.setOnHidden(
         e -> {
           boardStage.hide();
+          front.close();
           closed.run();
         });
-    boardStage.setTitle(title("window.board"));
-    boardStage.setScene(front.board());
     boardStage.setFullScreenExitHint("");
     boardStage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
     main.show();
+  }
+
+  private void fill() {
+    main.setTitle(title("window.title"));
+    main.setScene(front.official());
+    boardStage.setTitle(title("window.board"));
+    boardStage.setScene(front.board());
+  }
+
+  /** Everything is made anew in the other language; what is shown is the station's, and stays. */
+  @Override
+  public void speak(Language language) {
+    look.language().set(language);
+    front.close();
+    front = made();
+    fill();
   }
 
   /**

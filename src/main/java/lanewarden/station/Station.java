@@ -103,6 +103,11 @@ public final class Station implements AutoCloseable {
     listener.accept(view());
   }
 
+  /** Tells a listener no more. */
+  public synchronized void unlisten(Consumer<LineView> listener) {
+    listeners.remove(listener);
+  }
+
   /** The line at this moment. */
   public synchronized LineView view() {
     return LineView.of(book, intake, duty, proving, practising, instrument, papers, notice);

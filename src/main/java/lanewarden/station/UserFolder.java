@@ -53,4 +53,9 @@ public record UserFolder(Path path) {
   public LastEvents lastEvents() {
     return new LastEvents(path.resolve("last-events.txt"));
   }
+
+  /** How the screens look and speak. */
+  public ScreenChoices screenChoices() {
+    return new ScreenChoices(path.resolve("screens.properties"));
+  }
 }

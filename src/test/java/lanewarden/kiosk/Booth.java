@@ -29,6 +29,8 @@ import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
 import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.quantity.Speed;
@@ -60,12 +62,19 @@ final class Booth implements AutoCloseable {
   private final Stage board;
   boolean boardTurned;
   boolean left;
+  Language spoken = Language.ENGLISH;
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
     this(BoothEvent.PLAIN, temp, width, height, new Makers(maker, SLIPS));
   }
 
   Booth(EventFolder event, Path temp, double width, double height, Makers makers) throws Exception {
+    this(event, temp, width, height, makers, Sketchbook.language());
+  }
+
+  private Booth(
+      EventFolder event, Path temp, double width, double height, Makers makers, Language language)
+      throws Exception {
     folder = new EventFolder(BoothEvent.copied(event.path(), temp.resolve("event")));
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     station = open(folder, instrument);
@@ -75,6 +84,11 @@ final class Booth implements AutoCloseable {
           @Override
           public void turnBoard() {
             boardTurned = !boardTurned;
+          }
+
+          @Override
+          public void speak(Language language) {
+            spoken = language;
           }
 
           @Override
@@ -99,7 +113,8 @@ final class Booth implements AutoCloseable {
                         studio,
                         Platform::runLater,
                         Clock.systemUTC(),
-                        new SecureRandom())));
+                        new SecureRandom()),
+                    Texts.in(language)));
     stage = call(() -> shown(front.official(), width, height));
     board = call(() -> shown(front.board(), width, height));
     call(
@@ -117,6 +132,12 @@ final class Booth implements AutoCloseable {
   /** On the event whose rules ask for more than arrow speed. */
   static Booth ofClauses(Path temp, double width, double height) throws Exception {
     return on(BoothEvent.CLAUSES, temp, width, height);
+  }
+
+  /** In another language, on a copy of an event of the test's own. */
+  static Booth in(Language language, EventFolder event, Path temp, double width, double height)
+      throws Exception {
+    return new Booth(event, temp, width, height, new Makers(REPORTS, SLIPS), language);
   }
 
   /** On a copy of an event of the test's own. */

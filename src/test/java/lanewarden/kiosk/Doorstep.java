@@ -26,6 +26,8 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import lanewarden.audit.slip.Slips;
+import lanewarden.kiosk.look.Appearance;
+import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.kiosk.start.Chooser;
 import lanewarden.station.CurrentLine;
@@ -38,6 +40,8 @@ final class Doorstep implements AutoCloseable {
   final UserFolder user;
   final CurrentLine line;
   final Entrance entrance;
+
+  final Appearance look = new Appearance(Theme.DAY, Sketchbook.language());
 
   /** What the next windows to choose files answer. */
   final Deque<Path> chosen = new ArrayDeque<>();
@@ -70,6 +74,7 @@ final class Doorstep implements AutoCloseable {
                         Platform::runLater,
                         Clock.systemUTC(),
                         new SecureRandom()),
+                    look,
                     () -> closed = true,
                     Optional.of(new Answers())));
     Booth.call(

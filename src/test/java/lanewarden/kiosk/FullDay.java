@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.stage.Stage;
 import lanewarden.audit.slip.Slips;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
@@ -121,11 +123,17 @@ final class FullDay {
               }
 
               @Override
+              public void speak(Language language) {
+                throw new IllegalStateException("nobody asked for another language");
+              }
+
+              @Override
               public void leave() {
                 throw new IllegalStateException("nobody left");
               }
             },
-            threads);
+            threads,
+            Texts.in(Language.ENGLISH));
     for (var scene : List.of(front.official(), front.board())) {
       Stage stage = new Stage();
       stage.setScene(scene);

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Draws every screen for eyes to look at, only when asked: {@code mvn test -Dtest=KioskPicturesTest
  * -Dpictures=target/pictures}; with {@code -Dpictures.only=protest,line} only these, which takes
- * less long.
+ * less long. {@code -Dpictures.language=he} draws them in another language, {@code
+ * -Dpictures.themes=day,sunlight} not in every theme.
  */
 @EnabledIfSystemProperty(named = "pictures", matches = ".+")
 class KioskPicturesTest {
@@ -74,7 +75,8 @@ class KioskPicturesTest {
     try (Stream<Path> all = Files.list(folder)) {
       files = all.filter(f -> f.toString().endsWith(".png")).toList();
     }
-    assertTrue(files.size() >= 2 * 3 * play.screens, files.size() + " pictures");
+    assertTrue(
+        files.size() >= 2 * Sketchbook.perScreen() * play.screens, files.size() + " pictures");
     for (Path file : files) {
       BufferedImage picture = ImageIO.read(file.toFile());
       assertEquals(

@@ -23,6 +23,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Station;
 import lanewarden.station.Surroundings;
+import lanewarden.station.UserFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -50,7 +51,8 @@ class KioskTest {
                               Clock.systemUTC(),
                               System::nanoTime,
                               new SecureRandom(),
-                              "Lanewarden test"))
+                              "Lanewarden test"),
+                          new UserFolder(temp.resolve("user")))
                       .show(station, folder, Optional.empty());
                 } catch (NoDisplayException e) {
                   throw new IllegalStateException(e);

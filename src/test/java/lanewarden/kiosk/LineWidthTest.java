@@ -9,14 +9,17 @@ import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Theme;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * No state of the line asks for more room than the smallest screen it is made for, 1280 by 800:
- * what asks for more is cut off at the edge, and it would be the limit or the outcome.
+ * what asks for more is cut off at the edge, and it would be the limit or the outcome. In every
+ * language.
  */
 class LineWidthTest {
   private static final double WIDTH = 1280;
@@ -25,7 +28,7 @@ class LineWidthTest {
   @TempDir Path temp;
 
   private static void assertFits(Booth booth, String state) throws Exception {
-    for (Theme theme : Theme.values()) {
+    for (Theme theme : themes(booth)) {
       Booth.call(
           () -> {
             booth.front.theme().set(theme);
@@ -42,6 +45,13 @@ class LineWidthTest {
     }
   }
 
+  /** The themes differ in nothing that takes room, which one language is enough to show. */
+  private static Theme[] themes(Booth booth) {
+    return booth.front.texts().language() == Language.ENGLISH
+        ? Theme.values()
+        : new Theme[] {Theme.DAY};
+  }
+
   /** A button whose words are shortened: they are short already, and say what a key does. */
   private static @Nullable Node cutOff(Parent parent) {
     for (Node node : parent.lookupAll(".key-button .label")) {
@@ -53,9 +63,10 @@ class LineWidthTest {
     return null;
   }
 
-  @Test
-  void plainRulesFit() throws Exception {
-    try (Booth booth = new Booth(temp)) {
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void plainRulesFit(Language language) throws Exception {
+    try (Booth booth = Booth.in(language, BoothEvent.PLAIN, temp, WIDTH, HEIGHT)) {
       assertNull(Booth.call(() -> cutOff(booth.front.official().getRoot())), "sign-in");
       booth.signIn();
       assertFits(booth, "clear");
@@ -87,9 +98,10 @@ class LineWidthTest {
     }
   }
 
-  @Test
-  void rulesThatAskForMoreThanSpeedFit() throws Exception {
-    try (Booth booth = Booth.ofClauses(temp, WIDTH, HEIGHT)) {
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void rulesThatAskForMoreThanSpeedFit(Language language) throws Exception {
+    try (Booth booth = Booth.in(language, BoothEvent.CLAUSES, temp, WIDTH, HEIGHT)) {
       booth.signIn();
       booth.scan("101");
       booth.press(KeyCode.ESCAPE);
@@ -110,10 +122,12 @@ class LineWidthTest {
     }
   }
 
-  @Test
-  void verifiedAndHeldLineFits() throws Exception {
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void verifiedAndHeldLineFits(Language language) throws Exception {
     try (Booth booth =
-        Booth.on(ProvingScreenTest.verifying(temp.resolve("made")), temp, WIDTH, HEIGHT)) {
+        Booth.in(
+            language, ProvingScreenTest.verifying(temp.resolve("made")), temp, WIDTH, HEIGHT)) {
       booth.signIn();
       assertFits(booth, "verify first");
       booth.press(KeyCode.END);

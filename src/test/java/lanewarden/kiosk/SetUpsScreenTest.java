@@ -233,6 +233,21 @@ class SetUpsScreenTest {
   }
 
   @Test
+  void anotherLanguageGivesTheInstrumentBackToTheLineToo() throws Exception {
+    goToSetUps();
+    state("Heron", "short shaft", "350");
+    booth.press(KeyCode.F4);
+    assertTrue(booth.station.view().practice().listening());
+    Booth.call(
+        () -> {
+          booth.front.close();
+          return true;
+        });
+    booth.settle();
+    assertFalse(booth.station.view().practice().listening());
+  }
+
+  @Test
   void tablesAndPicturesAreWrittenAsPdfAndTheTableAndTheShotsAsCsv() throws Exception {
     openDemo();
     for (String copy : List.of("1", "2", "3")) {

@@ -2,9 +2,12 @@ package lanewarden.kiosk;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javax.imageio.ImageIO;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Theme;
 
 /**
@@ -14,9 +17,26 @@ import lanewarden.kiosk.look.Theme;
  */
 record Sketchbook(Path folder) {
 
+  /** The language that is spoken: English, unless pictures in another are asked for. */
+  static Language language() {
+    return Language.of(System.getProperty("pictures.language", "en")).orElseThrow();
+  }
+
+  /** How many there are of each screen. */
+  static int perScreen() {
+    return themes().size();
+  }
+
+  private static List<Theme> themes() {
+    List<String> asked = List.of(System.getProperty("pictures.themes", "").split(","));
+    List<Theme> found =
+        Arrays.stream(Theme.values()).filter(theme -> asked.contains(theme.word())).toList();
+    return found.isEmpty() ? List.of(Theme.values()) : found;
+  }
+
   /** Draws the official's screen, and beside a line the board. */
   void take(Booth booth, String name) throws Exception {
-    for (Theme theme : Theme.values()) {
+    for (Theme theme : themes()) {
       Booth.call(
           () -> {
             booth.front.theme().set(theme);
@@ -32,7 +52,7 @@ record Sketchbook(Path folder) {
 
   /** Draws the screen of the program as it is opened from a menu. */
   void take(Doorstep door, String name) throws Exception {
-    for (Theme theme : Theme.values()) {
+    for (Theme theme : themes()) {
       Booth.call(
           () -> {
             door.entrance.theme().set(theme);
@@ -45,7 +65,7 @@ record Sketchbook(Path folder) {
 
   /** Draws the board beside that. */
   void takeBoard(Doorstep door, String name) throws Exception {
-    for (Theme theme : Theme.values()) {
+    for (Theme theme : themes()) {
       Booth.call(
           () -> {
             door.entrance.theme().set(theme);

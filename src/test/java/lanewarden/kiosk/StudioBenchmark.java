@@ -14,6 +14,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.station.RuleDraft;
@@ -58,8 +59,8 @@ public final class StudioBenchmark {
 
   private static Scene opened(RuleDraft draft, ExecutorService work) {
     ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
-    Texts texts = Texts.in(Locale.ENGLISH);
-    Shell shell = new Shell(theme);
+    Texts texts = Texts.in(Language.ENGLISH);
+    Shell shell = new Shell(theme, texts);
     shell.show(
         Studio.over(
             shell,

@@ -94,6 +94,11 @@ public final class RecordsViewModel {
   }
 
   /** What is on its way or was done last. */
+  /** Whether something is being made or looked up. */
+  public boolean isBusy() {
+    return errand.busy().get();
+  }
+
   ErrandViewModel errand() {
     return errand;
   }
@@ -263,7 +268,7 @@ public final class RecordsViewModel {
   /** Works out what makes a reading uncertain. */
   void accuracy(String speed, Runnable done, Consumer<Trouble> missed) {
     errand.ask(
-        () -> words.budget(Budget.of(folder.path(), Budget.speed(speed))),
+        () -> words.budget(Budget.of(folder.path(), Budget.speed(texts.typed(speed)))),
         ending -> end("records.accuracy", ending, done),
         missed);
   }

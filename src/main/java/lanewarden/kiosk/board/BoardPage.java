@@ -39,7 +39,7 @@ public record BoardPage(
         opened.bib(),
         opened.name(),
         view.division().name(),
-        Figure.last(view),
+        Figure.last(view, texts),
         Wording.limit(view, texts),
         Sign.of(view),
         Wording.outcome(view, texts),

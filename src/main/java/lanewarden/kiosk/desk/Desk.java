@@ -1,5 +1,7 @@
 package lanewarden.kiosk.desk;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -36,6 +38,7 @@ public final class Desk {
   private final Station station;
   private final Executor work;
   private final Executor screen;
+  private final List<Consumer<LineView>> ears = new ArrayList<>();
   private final ReadOnlyIntegerWrapper pending = new ReadOnlyIntegerWrapper();
 
   /**
@@ -54,7 +57,7 @@ public final class Desk {
    */
   public void listen(Consumer<LineView> listener) {
     AtomicReference<@Nullable LineView> latest = new AtomicReference<>();
-    station.listen(
+    Consumer<LineView> ear =
         view -> {
           if (latest.getAndSet(view) == null) {
             screen.execute(
@@ -65,7 +68,15 @@ public final class Desk {
                   }
                 });
           }
-        });
+        };
+    ears.add(ear);
+    station.listen(ear);
+  }
+
+  /** Tells nobody any more of the line; what was asked is still answered. */
+  public void leave() {
+    ears.forEach(station::unlisten);
+    ears.clear();
   }
 
   /** How many acts are not answered yet. */

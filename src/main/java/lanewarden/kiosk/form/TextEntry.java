@@ -14,6 +14,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Figures;
 
 /** A field to type in, of one line or of some; below it the words that stand for something. */
 public final class TextEntry extends VBox implements FormField.Entry {
@@ -30,7 +31,7 @@ public final class TextEntry extends VBox implements FormField.Entry {
    */
   public TextEntry(boolean lines, String example, List<String> special, Consumer<String> typed) {
     typist = new FormField.Typist(typed);
-    input = lines ? area() : new TextField();
+    input = lines ? area() : Figures.field(new TextField());
     input.setPromptText(example);
     input.textProperty().addListener((all, before, now) -> typist.typed(now));
     for (String word : special) {

@@ -92,13 +92,13 @@ final class ChartPicture extends Region {
     for (BigDecimal tick : field.differences(1.5 * em)) {
       double y = field.y(tick.doubleValue() * field.unit());
       g.strokeLine(field.left() - 0.3 * em, y, field.left(), y);
-      String written = tick.toPlainString().replace('-', '\u2212');
+      String written = texts.number(tick).replace('-', '\u2212');
       text(g, written, field.left() - 0.5 * em, y, TextAlignment.RIGHT);
     }
     for (BigDecimal tick : field.numbers(2.5 * em)) {
       double x = field.x(tick.doubleValue());
       g.strokeLine(x, field.bottom(), x, field.bottom() + 0.3 * em);
-      text(g, tick.toPlainString(), x, field.bottom() + 0.95 * em, TextAlignment.CENTER);
+      text(g, texts.number(tick), x, field.bottom() + 0.95 * em, TextAlignment.CENTER);
     }
   }
 
@@ -131,8 +131,8 @@ final class ChartPicture extends Region {
             name -> text(g, name.words(), field.right() + 0.5 * em, name.y(), TextAlignment.LEFT));
   }
 
-  private static String inUnit(double metresASecond, InstrumentChart chart) {
-    return ChartViewModel.inUnit(metresASecond, chart.unit());
+  private String inUnit(double metresASecond, InstrumentChart chart) {
+    return ChartViewModel.inUnit(metresASecond, chart.unit(), texts);
   }
 
   private void level(GraphicsContext g, ChartField field, double at, Ink ink) {

@@ -61,15 +61,15 @@ public final class ChartViewModel {
    */
   private ChartPage.Said said(List<ChartPoint> points, ChartPoint limits, SpeedUnit unit) {
     List<ChartPoint> outside = points.stream().filter(ChartPoint::isOutside).toList();
-    String lower = inUnit(limits.lower(), unit);
-    String upper = inUnit(limits.upper(), unit) + " " + unit.symbol();
+    String lower = inUnit(limits.lower(), unit, texts);
+    String upper = inUnit(limits.upper(), unit, texts) + " " + unit.symbol();
     if (outside.isEmpty()) {
       return new ChartPage.Said(Sign.WITHIN, texts.of("chart.inside", points.size(), lower, upper));
     }
     String named =
         outside.stream()
             .limit(MOST_NAMED)
-            .map(p -> texts.of("chart.shot", p.number(), inUnit(p.value(), unit)))
+            .map(p -> texts.of("chart.shot", p.number(), inUnit(p.value(), unit, texts)))
             .collect(Collectors.joining(", "));
     int more = outside.size() - MOST_NAMED;
     return new ChartPage.Said(
@@ -79,8 +79,8 @@ public final class ChartViewModel {
   }
 
   /** A difference in the unit shown, always with its sign. */
-  static String inUnit(double metresASecond, SpeedUnit unit) {
+  static String inUnit(double metresASecond, SpeedUnit unit, Texts texts) {
     String written = String.format(Locale.ROOT, "%+.2f", metresASecond / unit.inSi().doubleValue());
-    return written.replace('-', '\u2212').replace("\u22120.00", "+0.00");
+    return texts.number(written).replace('-', '\u2212').replace("\u22120.00", "+0.00");
   }
 }

@@ -79,9 +79,9 @@ public record CheckPage(
         view.division().inWords(),
         Wording.limit(view, texts),
         view.unit().symbol(),
-        Figure.last(view),
+        Figure.last(view, texts),
         atBow(view, texts),
-        ShotLine.of(view),
+        ShotLine.of(view, texts),
         view.shotsAllowed(),
         Sign.of(view),
         Wording.outcome(view, texts),
@@ -108,9 +108,7 @@ public record CheckPage(
     if (view.hasNoSpeedAtBow(reading)) {
       return texts.of("reading.no-bow");
     }
-    return view.atBow(reading)
-        .map(speed -> texts.of("reading.at-bow", speed.toString()))
-        .orElse("");
+    return view.atBow(reading).map(speed -> texts.of("reading.at-bow", speed)).orElse("");
   }
 
   /** Whether the rule has decided. */

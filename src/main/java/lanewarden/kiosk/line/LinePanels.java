@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Grounds;
+import lanewarden.station.SetUpText;
 import lanewarden.station.Trouble;
 
 /** The panels that open over the line. */
@@ -26,7 +27,7 @@ final class LinePanels {
   private void type(String unit) {
     open(
         List.of(),
-        model::type,
+        (speed, done, missed) -> model.type(texts.typed(speed), done, missed),
         new EntryPanel.Wording(
             texts.of("type.title"),
             texts.of("type.words"),
@@ -93,10 +94,22 @@ final class LinePanels {
                 panels.open(
                     new SetUpPanel(
                         new SetUpViewModel(
-                            check.preparation().offered(), model::state, panels::close),
+                            check.preparation().offered(), this::state, panels::close),
                         check,
                         texts,
                         panels::close)));
+  }
+
+  private void state(SetUpText typed, Runnable done, Consumer<Trouble> missed) {
+    model.state(
+        new SetUpText(
+            texts.typed(typed.arrowMass()),
+            texts.typed(typed.drawWeight()),
+            texts.typed(typed.certifiedDrawWeight()),
+            texts.typed(typed.drawLength()),
+            texts.typed(typed.braceHeight())),
+        done,
+        missed);
   }
 
   void phase() {

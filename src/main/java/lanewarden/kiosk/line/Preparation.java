@@ -90,41 +90,41 @@ public record Preparation(
               figure,
               texts.of("set-up.arrow"),
               texts.of("set-up.arrow.short"),
-              written(known.arrowMass()),
+              written(known.arrowMass(), texts),
               needed.contains(SetUp.ARROW_MASS));
       case DRAW_WEIGHT ->
           new Asked(
               figure,
               texts.of("set-up.draw"),
               texts.of("set-up.draw.short"),
-              written(known.drawWeight()),
+              written(known.drawWeight(), texts),
               needed.contains(SetUp.DRAW_WEIGHT));
       case CERTIFIED_DRAW_WEIGHT ->
           new Asked(
               figure,
               texts.of("set-up.certified"),
               texts.of("set-up.certified.short"),
-              written(known.certifiedDrawWeight()),
+              written(known.certifiedDrawWeight(), texts),
               needed.contains(SetUp.CERTIFIED_DRAW_WEIGHT));
       case DRAW_LENGTH ->
           new Asked(
               figure,
               texts.of("set-up.length"),
               texts.of("set-up.length.short"),
-              written(known.drawLength()),
+              written(known.drawLength(), texts),
               needed.contains(SetUp.DRAW_LENGTH));
       case BRACE_HEIGHT ->
           new Asked(
               figure,
               texts.of("set-up.brace"),
               texts.of("set-up.brace.short"),
-              written(known.braceHeight()),
+              written(known.braceHeight(), texts),
               needed.contains(SetUp.BRACE_HEIGHT));
     };
   }
 
-  private static String written(@Nullable Quantity<?, ?> figure) {
-    return figure == null ? "" : figure.toString();
+  private static String written(@Nullable Quantity<?, ?> figure, Texts texts) {
+    return figure == null ? "" : texts.quantity(figure);
   }
 
   private static String inWords(Asked figure, Texts texts) {

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import lanewarden.kiosk.line.Preparation.Figure;
+import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
@@ -43,7 +44,7 @@ final class SetUpPanel implements Page {
   }
 
   private void addField(Preparation.Asked asked) {
-    TextField field = new TextField();
+    TextField field = Figures.field(new TextField());
     Label label = new Label(asked.label());
     label.setLabelFor(field);
     field.setAccessibleText(asked.label());

@@ -31,7 +31,7 @@ public record ShotLine(
     String doubt,
     boolean open) {
 
-  static List<ShotLine> of(CheckView view) {
+  static List<ShotLine> of(CheckView view, Texts texts) {
     List<Doubt> doubts = view.doubts();
     return view.check().shots().stream()
         .map(
@@ -41,17 +41,18 @@ public record ShotLine(
                     doubts.stream()
                         .filter(doubt -> doubt.shot() == shot.reading().shot() - 1)
                         .findFirst(),
-                    view))
+                    view,
+                    texts))
         .toList();
   }
 
-  private static ShotLine of(TakenShot shot, Optional<Doubt> doubt, CheckView view) {
+  private static ShotLine of(TakenShot shot, Optional<Doubt> doubt, CheckView view, Texts texts) {
     Fact.ReadingTaken reading = shot.reading();
     return new ShotLine(
         shot.sequence(),
         reading.shot(),
-        reading.speed().toString(),
-        Figure.converted(reading.speed(), view),
+        texts.quantity(reading.speed()),
+        Figure.converted(reading.speed(), view, texts),
         reading.source(),
         Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason),
         doubt.map(found -> found.kind().word()).orElse(""),

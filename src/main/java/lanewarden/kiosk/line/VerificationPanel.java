@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
@@ -37,7 +38,7 @@ final class VerificationPanel implements Page {
   private final HBox outcome = new HBox(mark, figures);
   private final Label refused = new Label();
   private final Label asks = new Label();
-  private final TextField field = new TextField();
+  private final TextField field = Figures.field(new TextField());
   private final KeyButton act;
   private final KeyButton breakOff;
 
@@ -132,6 +133,7 @@ final class VerificationPanel implements Page {
     if (!model.running()) {
       leave.run();
     } else if (!model.typed().get().isBlank()) {
+      model.typed().set(texts.typed(model.typed().get()));
       model.take();
     }
   }

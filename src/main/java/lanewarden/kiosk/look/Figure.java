@@ -9,7 +9,7 @@ import lanewarden.station.CheckView;
 /**
  * The reading that is the largest thing on a screen.
  *
- * @param value its digits as read
+ * @param value its digits as read, with the decimal sign of the language
  * @param unit its unit as read
  * @param converted the same in the rule's unit where that is another, for the eye only
  * @param counts whether the reading counts; one that does not is struck through
@@ -20,32 +20,32 @@ public record Figure(String value, String unit, Optional<String> converted, bool
   private static final int DECIMALS = 1;
 
   /** The reading taken last, if one was. */
-  public static Optional<Figure> last(CheckView view) {
+  public static Optional<Figure> last(CheckView view, Texts texts) {
     return view.check().shots().stream()
         .reduce((first, second) -> second)
-        .map(shot -> of(shot, view));
+        .map(shot -> of(shot, view, texts));
   }
 
-  private static Figure of(TakenShot shot, CheckView view) {
+  private static Figure of(TakenShot shot, CheckView view, Texts texts) {
     Speed speed = shot.reading().speed();
     return new Figure(
-        speed.value().toPlainString(),
+        texts.number(speed.value()),
         speed.unit().symbol(),
-        converted(speed, view),
+        converted(speed, view, texts),
         shot.counts());
   }
 
   /** The speed in the unit of the bound, never rounded across it; empty if it is in it already. */
-  public static Optional<String> converted(Speed speed, CheckView view) {
+  public static Optional<String> converted(Speed speed, CheckView view, Texts texts) {
     SpeedUnit unit = view.unit();
     if (speed.unit() == unit) {
       return Optional.empty();
     }
     return Optional.of(
-        view.fastest()
-            .map(bound -> onItsSide(speed, bound))
-            .orElseGet(() -> speed.to(unit, DECIMALS))
-            .toString());
+        texts.quantity(
+            view.fastest()
+                .map(bound -> onItsSide(speed, bound))
+                .orElseGet(() -> speed.to(unit, DECIMALS))));
   }
 
   private static Speed onItsSide(Speed speed, Speed bound) {

@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 public final class KeyButton extends Button {
   private final KeyCode key;
   private final Label words;
+  private final KeyCap cap;
 
   /**
    * @param words what it does
@@ -18,8 +19,8 @@ public final class KeyButton extends Button {
   public KeyButton(String words, KeyCode key, Runnable act) {
     this.key = key;
     this.words = new Label(words);
-    Label cap = new Label(capOf(key));
-    cap.getStyleClass().add("key-cap");
+    cap = new KeyCap(key);
+    cap.textProperty().subscribe(this::speak);
     VBox both = new VBox(cap, this.words);
     both.getStyleClass().add("key-button-content");
     setGraphic(both);
@@ -33,7 +34,7 @@ public final class KeyButton extends Button {
   public void rename(String other) {
     words.setText(other);
     setText(other);
-    setAccessibleText(other + ", " + capOf(key));
+    speak();
   }
 
   /** The key that does the same. */
@@ -41,15 +42,7 @@ public final class KeyButton extends Button {
     return key;
   }
 
-  private static String capOf(KeyCode key) {
-    return switch (key) {
-      case ENTER -> "Enter";
-      case ESCAPE -> "Esc";
-      case PAGE_DOWN -> "PgDn";
-      case PAGE_UP -> "PgUp";
-      case DELETE -> "Del";
-      case INSERT -> "Ins";
-      default -> key.getName();
-    };
+  private void speak() {
+    setAccessibleText(words.getText() + ", " + cap.getText());
   }
 }

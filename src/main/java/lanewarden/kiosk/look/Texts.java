@@ -1,43 +1,113 @@
 package lanewarden.kiosk.look;
 
+import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import lanewarden.quantity.Quantity;
 
-/** The words of the screens in one language; immutable. */
+/** The words of the screens in one language, and how it writes numbers; immutable. */
 public final class Texts {
   private static final String BUNDLE = "lanewarden.kiosk.texts";
+  private static final char NO_BREAK_SPACE = '\u00a0';
+
+  /** Holds a blank's own direction in a sentence of the other one (Unicode, UAX 9). */
+  private static final char LEFT_TO_RIGHT = '\u200e';
+
+  private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d+(?:\\D|$))");
 
   private final ResourceBundle bundle;
-  private final Locale language;
+  private final Language language;
+  private final char point;
 
-  private Texts(Locale language) {
-    this.bundle = ResourceBundle.getBundle(BUNDLE, language);
+  private Texts(Language language) {
+    // Without another language behind it: a text that is missing must be found, not be English
+    this.bundle =
+        ResourceBundle.getBundle(
+            BUNDLE,
+            language == Language.ENGLISH ? Locale.ROOT : language.locale(),
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     this.language = language;
+    this.point = DecimalFormatSymbols.getInstance(language.locale()).getDecimalSeparator();
   }
 
-  /** The texts in a language, in English where there are none. */
-  public static Texts in(Locale language) {
+  /** The texts in a language. */
+  public static Texts in(Language language) {
     return new Texts(language);
   }
 
+  /** Their language. */
+  public Language language() {
+    return language;
+  }
+
   /**
-   * A text with its blanks filled; numbers are written without grouping.
+   * A text with its blanks filled. Whole numbers are written without grouping; a decimal number or
+   * a quantity in the manner of the language.
    *
    * @throws java.util.MissingResourceException if there is no such text
    */
   public String of(String key, Object... blanks) {
     Object[] plain = new Object[blanks.length];
     for (int i = 0; i < blanks.length; i++) {
-      plain[i] = String.valueOf(blanks[i]);
+      plain[i] = held(written(blanks[i]));
     }
-    return new MessageFormat(bundle.getString(key), language).format(plain);
+    return new MessageFormat(bundle.getString(key), language.locale()).format(plain);
+  }
+
+  /** A number in the manner of the language, with all its decimals. */
+  public String number(BigDecimal number) {
+    return number(number.toPlainString());
+  }
+
+  /** A number that was written with a decimal point, in the manner of the language. */
+  public String number(String number) {
+    return number.replace('.', point);
+  }
+
+  /** A number with its unit, never broken between the two. */
+  public String quantity(Quantity<?, ?> quantity) {
+    return number(quantity.value()) + NO_BREAK_SPACE + quantity.unit().symbol();
+  }
+
+  /**
+   * What was typed, with a decimal point where the language has a comma: behind the screens every
+   * number has a point.
+   */
+  public String typed(String number) {
+    return point == ',' ? COMMA.matcher(number).replaceAll(".") : number;
   }
 
   /** Every key there is. */
   public Set<String> keys() {
     return new TreeSet<>(bundle.keySet());
+  }
+
+  private String written(Object blank) {
+    if (blank instanceof Quantity<?, ?> quantity) {
+      return quantity(quantity);
+    }
+    return blank instanceof BigDecimal number ? number(number) : String.valueOf(blank);
+  }
+
+  /** Names, numbers and units are mostly written from left to right, also within the other way. */
+  private String held(String blank) {
+    return language.isRightToLeft() && isLeftToRight(blank)
+        ? LEFT_TO_RIGHT + blank + LEFT_TO_RIGHT
+        : blank;
+  }
+
+  private static boolean isLeftToRight(String text) {
+    return text.codePoints()
+        .noneMatch(
+            c -> {
+              byte way = Character.getDirectionality(c);
+              return way == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                  || way == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
+            });
   }
 }

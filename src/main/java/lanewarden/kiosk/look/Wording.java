@@ -20,15 +20,16 @@ public final class Wording {
     Speed allowed = fastest.get();
     Optional<Speed> limit = view.limit();
     if (limit.isEmpty()) {
-      return texts.of("limit.energy", sentence(view.limitInWords().orElse("")), plain(allowed));
+      return texts.of(
+          "limit.energy", sentence(view.limitInWords().orElse("")), plain(allowed, texts));
     }
     String edge = view.isBelow() ? "limit.below" : "limit.plain";
     return limit.get().compareTo(allowed) == 0
-        ? texts.of(edge, plain(allowed))
+        ? texts.of(edge, plain(allowed, texts))
         : texts.of(
             view.isBelow() ? "limit.tolerance.below" : "limit.tolerance",
-            plain(limit.get()),
-            plain(allowed));
+            plain(limit.get(), texts),
+            plain(allowed, texts));
   }
 
   /** No limit at all, none for this arrow, or one that depends on what was not stated yet. */
@@ -63,8 +64,8 @@ public final class Wording {
   }
 
   /** Without zeros that say nothing, and never broken between number and unit. */
-  private static String plain(Speed speed) {
-    return speed.value().stripTrailingZeros().toPlainString()
+  private static String plain(Speed speed, Texts texts) {
+    return texts.number(speed.value().stripTrailingZeros())
         + NO_BREAK_SPACE
         + speed.unit().symbol();
   }

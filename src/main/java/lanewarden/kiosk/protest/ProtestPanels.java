@@ -195,7 +195,8 @@ final class ProtestPanels {
                         texts.of(
                             "correct.shot", number, reading.shot(), reading.speed().toString()),
                         (protests, right, reason) ->
-                            protests.correctReading(number, reading.shot(), right, reason))));
+                            protests.correctReading(
+                                number, reading.shot(), texts.typed(right), reason))));
   }
 
   void confirm() {

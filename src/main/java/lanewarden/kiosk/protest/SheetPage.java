@@ -80,8 +80,8 @@ public record SheetPage(
 
   private static Reading reading(TakenShot shot, CheckView view, DocketWords words, Texts texts) {
     Fact.ReadingTaken taken = shot.reading();
-    Optional<String> converted = Figure.converted(taken.speed(), view);
-    String speed = texts.of("sheet.shot", taken.shot(), taken.speed().toString());
+    Optional<String> converted = Figure.converted(taken.speed(), view, texts);
+    String speed = texts.of("sheet.shot", taken.shot(), taken.speed());
     return new Reading(
         converted.map(other -> texts.of("sheet.shot.converted", speed, other)).orElse(speed),
         told(shot, view, texts),

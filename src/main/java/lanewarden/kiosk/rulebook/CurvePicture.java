@@ -130,7 +130,7 @@ final class CurvePicture extends Region {
     for (BigDecimal tick : axes.ticks(5 * em)) {
       double x = axes.x(tick.doubleValue() * axes.unit());
       g.strokeLine(x, bottom, x, bottom + 0.4 * em);
-      text(g, tick.toPlainString(), x, bottom + 0.95 * em, TextAlignment.CENTER);
+      text(g, texts.number(tick), x, bottom + 0.95 * em, TextAlignment.CENTER);
     }
     text(
         g,
@@ -150,8 +150,8 @@ final class CurvePicture extends Region {
     }
   }
 
-  private static String plain(Speed speed) {
-    return speed.value().stripTrailingZeros().toPlainString();
+  private String plain(Speed speed) {
+    return texts.number(speed.value().stripTrailingZeros());
   }
 
   private void mark(

@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
@@ -28,7 +29,7 @@ final class LanesPanel implements Page {
     fields.getStyleClass().add("suppositions");
     for (LaneFigure figure : LaneFigure.values()) {
       String words = LanesViewModel.name(figure, texts);
-      TextField field = new TextField();
+      TextField field = Figures.field(new TextField());
       field.textProperty().bindBidirectional(model.figure(figure));
       field.setAccessibleText(words);
       field.setId("lanes-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));

@@ -86,7 +86,7 @@ public final class LanesViewModel {
   private void answer() {
     List<String> ofLanes = new ArrayList<>();
     List<String> ofSample = new ArrayList<>();
-    LaneQuestion.Typed typed = LaneQuestion.read(figure -> figure(figure).get());
+    LaneQuestion.Typed typed = LaneQuestion.read(figure -> texts.typed(figure(figure).get()));
     typed.question().ifPresent(question -> tell(question, ofLanes, ofSample));
     List<String> found = new ArrayList<>();
     typed
@@ -138,15 +138,16 @@ public final class LanesViewModel {
         : texts.of("lanes.in-minutes", rounded(seconds / MINUTE));
   }
 
-  private static String plain(double number) {
-    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+  private String plain(double number) {
+    return texts.number(
+        number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number));
   }
 
-  private static String rounded(double number) {
-    return String.format(Locale.ROOT, "%.1f", number);
+  private String rounded(double number) {
+    return texts.number(String.format(Locale.ROOT, "%.1f", number));
   }
 
-  private static String percent(double share) {
+  private String percent(double share) {
     return rounded(100 * share) + NO_BREAK_SPACE + "%";
   }
 }

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Supposition;
 
@@ -30,7 +31,7 @@ final class SuppositionRow extends VBox {
     FlowPane row = new FlowPane();
     row.getStyleClass().add("suppositions");
     for (Supposition one : Supposition.values()) {
-      TextField field = new TextField();
+      TextField field = Figures.field(new TextField());
       field.textProperty().bindBidirectional(model.supposed(one));
       field.setId("suppose-" + one.name().toLowerCase(Locale.ROOT));
       Label name = new Label(texts.of(words(one)));

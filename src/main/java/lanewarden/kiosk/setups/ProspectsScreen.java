@@ -20,6 +20,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.bench.Caution;
 import lanewarden.bench.Prospect;
+import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -115,7 +116,7 @@ public final class ProspectsScreen implements Page {
   }
 
   private TextField field(Figure figure) {
-    TextField field = new TextField();
+    TextField field = Figures.field(new TextField());
     field.setAccessibleText(texts.of(figure.words()));
     field.setId("prospect-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     field.textProperty().bindBidirectional(model.typed(figure));

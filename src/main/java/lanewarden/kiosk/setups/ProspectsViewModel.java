@@ -11,6 +11,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
 import lanewarden.station.SetUpText;
@@ -98,11 +99,17 @@ public final class ProspectsViewModel {
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
+  private final Texts texts;
   private int asked;
 
-  /** Nothing is typed yet. */
-  public ProspectsViewModel(Asking asking) {
+  /**
+   * Nothing is typed yet.
+   *
+   * @param texts say with which decimal sign one types
+   */
+  public ProspectsViewModel(Asking asking, Texts texts) {
     this.asking = asking;
+    this.texts = texts;
     for (Figure figure : Figure.values()) {
       StringProperty field = new SimpleStringProperty(figure.start);
       field.addListener((all, before, now) -> outdate());
@@ -122,7 +129,7 @@ public final class ProspectsViewModel {
   }
 
   private String text(Figure figure) {
-    return typed(figure).get();
+    return texts.typed(typed(figure).get());
   }
 
   /** What awaits the set-up; empty until it is answered for what now stands in the fields. */

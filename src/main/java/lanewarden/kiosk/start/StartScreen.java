@@ -27,10 +27,11 @@ public final class StartScreen implements Page {
    * What the screen's buttons lead to that is not the screen's own.
    *
    * @param theme turns through the themes
+   * @param language leads to the choice of the language
    * @param makeEvent begins a new event
    * @param leave ends the program
    */
-  public record Doors(KeyButton theme, Runnable makeEvent, KeyButton leave) {}
+  public record Doors(KeyButton theme, KeyButton language, Runnable makeEvent, KeyButton leave) {}
 
   private final StartViewModel model;
   private final Texts texts;
@@ -125,8 +126,8 @@ public final class StartScreen implements Page {
     open.getStyleClass().add("primary");
     KeyButton port = new KeyButton(texts.of("start.port"), KeyCode.F8, model::lookUpPort);
     port.disableProperty().bind(open.disableProperty());
-    keys.add(open, port, doors.theme(), doors.leave());
-    HBox bar = new HBox(open, port, doors.theme(), doors.leave());
+    keys.add(open, port, doors.theme(), doors.language(), doors.leave());
+    HBox bar = new HBox(open, port, doors.theme(), doors.language(), doors.leave());
     for (Node button : bar.getChildren()) {
       HBox.setHgrow(button, Priority.ALWAYS);
       ((KeyButton) button).setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);

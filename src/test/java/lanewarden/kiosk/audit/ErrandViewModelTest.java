@@ -8,10 +8,10 @@ import java.nio.file.NoSuchFileException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Queue;
 import lanewarden.audit.press.Progress;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Trouble;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class ErrandViewModelTest {
   private final Queue<Runnable> work = new ArrayDeque<>();
   private final ErrandViewModel model =
-      new ErrandViewModel(work::add, Runnable::run, Texts.in(Locale.ENGLISH));
+      new ErrandViewModel(work::add, Runnable::run, Texts.in(Language.ENGLISH));
 
   private static final Ending FINE =
       new Ending(true, "Done", new Ending.Lines().fact("a file").all());

@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.quantity.Speed;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class ChartViewModelTest {
   private static final String REFERENCE = "296.4 ft/s";
 
-  private final ChartViewModel model = new ChartViewModel(Texts.in(Locale.ENGLISH));
+  private final ChartViewModel model = new ChartViewModel(Texts.in(Language.ENGLISH));
 
   private static Round round(State state, String... speeds) {
     return new Round(

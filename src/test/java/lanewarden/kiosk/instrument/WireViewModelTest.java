@@ -9,9 +9,9 @@ import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.quantity.Speed;
@@ -32,7 +32,7 @@ class WireViewModelTest {
             answers.add(answer);
             misses.add(missed);
           },
-          Texts.in(Locale.ENGLISH),
+          Texts.in(Language.ENGLISH),
           ZoneOffset.ofHours(2));
 
   private static WireView wire(int readings, int refused, int misfits) {

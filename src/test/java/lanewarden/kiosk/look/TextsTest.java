@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -17,7 +16,7 @@ class TextsTest {
   private static final Pattern QUOTED = Pattern.compile("\"([a-z]+(?:[.-][a-z-]+)*)\"");
   private static final Pattern ASKED = Pattern.compile("(?:\\.of|caution)\\(\\s*\"([a-z.-]+)\"");
 
-  private final Texts texts = Texts.in(Locale.ENGLISH);
+  private final Texts texts = Texts.in(Language.ENGLISH);
 
   @Test
   void everyTextThatIsAskedForIsThere() throws Exception {

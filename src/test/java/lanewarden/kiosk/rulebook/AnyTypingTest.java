@@ -9,8 +9,8 @@ import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
@@ -77,7 +77,7 @@ class AnyTypingTest {
     RuleBookViewModel book =
         new RuleBookViewModel(RuleDraft.open(file), Clock.systemUTC(), work::add, Runnable::run);
     EffectViewModel effect =
-        new EffectViewModel(book, Texts.in(Locale.ENGLISH), work::add, Runnable::run);
+        new EffectViewModel(book, Texts.in(Language.ENGLISH), work::add, Runnable::run);
     effect.setBeside(new EffectViewModel.Beside.AsSaved());
     for (int i = 0; i < STEPS; i++) {
       if (random.nextInt(20) == 0) {

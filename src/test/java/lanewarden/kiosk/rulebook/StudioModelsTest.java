@@ -14,9 +14,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.LaneFigure;
 import lanewarden.station.RuleCurve;
@@ -35,7 +35,7 @@ class StudioModelsTest {
 
   @TempDir Path folder;
   private final Deque<Runnable> work = new ArrayDeque<>();
-  private final Texts texts = Texts.in(Locale.ENGLISH);
+  private final Texts texts = Texts.in(Language.ENGLISH);
   private Path file;
   private RuleBookViewModel book;
   private EffectViewModel effect;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.function.Consumer;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.setups.ProspectsViewModel.Figure;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
@@ -29,7 +31,8 @@ class ProspectsViewModelTest {
   private final ProspectsViewModel model =
       new ProspectsViewModel(
           (typed, scatter, answer, missed) ->
-              questions.add(new Question(typed, scatter, answer, missed)));
+              questions.add(new Question(typed, scatter, answer, missed)),
+          Texts.in(Language.ENGLISH));
 
   private static Outlook outlook(String sentence) {
     return new Outlook(List.of(sentence), List.of(), List.of(), "supposed");

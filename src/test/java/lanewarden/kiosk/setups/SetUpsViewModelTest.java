@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -18,6 +17,7 @@ import lanewarden.bench.PracticeShot;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.form.Places;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.setups.SetUpsViewModel.Copy;
 import lanewarden.quantity.Speed;
@@ -66,7 +66,7 @@ class SetUpsViewModelTest {
             new Places(folder),
             Runnable::run,
             screen::add,
-            Texts.in(Locale.ENGLISH));
+            Texts.in(Language.ENGLISH));
     desk.listen(model::take);
     model.open();
     settle();

@@ -8,8 +8,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.Locale;
 import java.util.Optional;
+import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +35,7 @@ class IdleViewModelTest {
               return now;
             }
           },
-          Texts.in(Locale.ENGLISH));
+          Texts.in(Language.ENGLISH));
 
   private void pass(int seconds) {
     now = now.plusSeconds(seconds);

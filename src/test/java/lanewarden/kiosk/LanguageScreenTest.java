@@ -1,0 +1,138 @@
+package lanewarden.kiosk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.geometry.NodeOrientation;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import lanewarden.journal.Outcome;
+import lanewarden.kiosk.look.Appearance;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Theme;
+import lanewarden.station.LedgerInspection;
+import lanewarden.station.ScreenChoices;
+import lanewarden.station.Station;
+import lanewarden.station.UserFolder;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The language of the screens, changed at the start and while a competitor is being checked. */
+class LanguageScreenTest {
+  @TempDir Path temp;
+
+  private static final KeyCode GERMAN = KeyCode.F2;
+  private static final KeyCode HEBREW = KeyCode.F6;
+
+  private Doorstep onDuty() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    Doorstep door = new Doorstep(temp, 1280, 800, Optional.of(event));
+    door.press(KeyCode.DOWN);
+    door.type(Booth.PASSPHRASE);
+    door.press(KeyCode.ENTER);
+    assertEquals(Optional.of(Booth.OFFICIAL), station(door).view().official());
+    return door;
+  }
+
+  private static Station station(Doorstep door) {
+    return door.line.station().orElseThrow();
+  }
+
+  private static void speak(Doorstep door, KeyCode language) throws Exception {
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F4);
+    door.press(language);
+  }
+
+  private static void shoot(Doorstep door, String speed) throws Exception {
+    door.press(KeyCode.F2);
+    door.type(speed);
+    door.press(KeyCode.ENTER);
+  }
+
+  @Test
+  void theLanguageChangesInTheMiddleOfACheckAndTheLedgerDoesNotNotice() throws Exception {
+    try (Doorstep door = onDuty()) {
+      door.type("101");
+      door.press(KeyCode.ENTER);
+      assertEquals("SHOOTING", door.text("outcome"));
+      shoot(door, "280.4");
+      speak(door, GERMAN);
+      assertEquals("LÄUFT", door.text("outcome"));
+      assertEquals("280,4", door.text("reading"));
+      shoot(door, "281,6");
+      assertEquals("281,6", door.text("reading"));
+      speak(door, HEBREW);
+      shoot(door, "281.3");
+      assertEquals(
+          Optional.of(Outcome.WITHIN), station(door).view().check().orElseThrow().outcome());
+      assertEquals("תקין", door.text("outcome"));
+    }
+    LedgerInspection ledger = LedgerInspection.of(temp.resolve("event"), List.of());
+    assertTrue(ledger.sound(), ledger.toString());
+  }
+
+  @Test
+  void aLanguageFromRightToLeftTurnsTheScreensRoundAndAnotherTurnsThemBack() throws Exception {
+    try (Doorstep door = onDuty()) {
+      assertEquals(NodeOrientation.LEFT_TO_RIGHT, direction(door.scene()));
+      speak(door, HEBREW);
+      assertEquals(NodeOrientation.RIGHT_TO_LEFT, direction(door.scene()));
+      Scene board = Booth.call(() -> door.entrance.windows().orElseThrow().front().board());
+      assertEquals(NodeOrientation.RIGHT_TO_LEFT, direction(board));
+      speak(door, KeyCode.F1);
+      assertEquals(NodeOrientation.LEFT_TO_RIGHT, direction(door.scene()));
+      assertEquals(Optional.of(Booth.OFFICIAL), station(door).view().official());
+    }
+  }
+
+  private static NodeOrientation direction(Scene scene) throws Exception {
+    return Booth.call(scene::getEffectiveNodeOrientation);
+  }
+
+  @Test
+  void theStartScreenSpeaksTheLanguageThatTheEventWasLeftIn() throws Exception {
+    try (Doorstep door = onDuty()) {
+      speak(door, GERMAN);
+      Booth.call(
+          () -> {
+            door.entrance.windows().orElseThrow().leave();
+            return true;
+          });
+      door.settle();
+      assertEquals("Sprache", door.text("language"));
+    }
+  }
+
+  @Test
+  void whatWasChosenIsThereAtTheNextStart() throws Exception {
+    ScreenChoices choices = new UserFolder(temp.resolve("user")).screenChoices();
+    assertEquals(Language.GERMAN, look(choices, Locale.GERMANY).language().get());
+    assertEquals(Language.ENGLISH, look(choices, Locale.JAPAN).language().get());
+    choices.write(Theme.SUNLIGHT.word(), Language.HEBREW.tag());
+    Appearance look = look(choices, Locale.GERMANY);
+    assertEquals(Language.HEBREW, look.language().get());
+    assertEquals(Theme.SUNLIGHT, look.theme().get());
+  }
+
+  @Test
+  void aChoiceThatCannotBeReadKeepsNobodyFromStarting() throws Exception {
+    Path file = Files.createDirectories(temp.resolve("user")).resolve("screens.properties");
+    ScreenChoices choices = new UserFolder(temp.resolve("user")).screenChoices();
+    Files.write(file, new byte[] {(byte) 0xff, 0});
+    assertEquals(Theme.DAY, look(choices, Locale.ENGLISH).theme().get());
+    Files.writeString(file, "theme = plaid\nlanguage = \\uZZZZ\n");
+    assertEquals(Theme.DAY, look(choices, Locale.ENGLISH).theme().get());
+    choices.write(Theme.NIGHT.word(), Language.FRENCH.tag());
+    assertEquals(Theme.NIGHT, look(choices, Locale.ENGLISH).theme().get());
+  }
+
+  private static Appearance look(ScreenChoices choices, Locale system) {
+    return Appearance.of(choices.read(), system);
+  }
+}
