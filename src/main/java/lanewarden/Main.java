@@ -21,6 +21,7 @@ import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.Makers;
 import lanewarden.kiosk.NoDisplayException;
 import lanewarden.kiosk.protest.SlipMaker;
+import lanewarden.station.ProgramLog;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
 import lanewarden.station.UserFolder;
@@ -38,11 +39,18 @@ public final class Main {
     Console console = System.console();
     Terminal terminal =
         new Terminal(System.in, System.out, System.err, charset(console), hidden(console));
-    Surroundings here =
-        new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program());
-    Kiosk kiosk = kiosk(here);
-    System.exit(
-        new Program(terminal, here, screens(kiosk), studio(kiosk), first(kiosk)).run(arguments));
+    System.exit(run(terminal, arguments));
+  }
+
+  private static int run(Terminal terminal, String[] arguments) {
+    try (ProgramLog log = ProgramLog.open(user(), home())) {
+      Surroundings here =
+          new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program())
+              .with(log);
+      Kiosk kiosk = kiosk(here);
+      return new Program(terminal, here, screens(kiosk), studio(kiosk), first(kiosk))
+          .run(arguments);
+    }
   }
 
   private static String program() {
@@ -84,10 +92,11 @@ public final class Main {
   }
 
   private static UserFolder user() {
-    return UserFolder.of(
-        System.getProperty("os.name", ""),
-        Path.of(System.getProperty("user.home", "")),
-        System.getenv());
+    return UserFolder.of(System.getProperty("os.name", ""), home(), System.getenv());
+  }
+
+  private static Path home() {
+    return Path.of(System.getProperty("user.home", ""));
   }
 
   private static FirstScreen first(Kiosk kiosk) {

@@ -2,6 +2,7 @@ package lanewarden.command;
 
 import java.util.Arrays;
 import java.util.concurrent.Callable;
+import lanewarden.station.ProgramLog;
 import lanewarden.station.Surroundings;
 import lanewarden.station.Trouble;
 import picocli.CommandLine;
@@ -75,9 +76,33 @@ public final class Program {
     program.setUsageHelpWidth(HELP_WIDTH);
     program.setParameterExceptionHandler(this::misused);
     program.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
-    return StartUp.isMeant(arguments, program)
-        ? start(arguments, program)
-        : program.execute(arguments);
+    return logged(StartUp.isMeant(arguments, program), arguments, program);
+  }
+
+  /** Notes beginning and end; of a screen without a terminal, the screen tells if it cannot be. */
+  private int logged(boolean fromMenu, String[] arguments, CommandLine program) {
+    ProgramLog log = here.log();
+    boolean known =
+        arguments.length > 0 && program.getSubcommands().containsKey(arguments[0]) && !fromMenu;
+    log.programBegins(here.program(), known ? arguments[0] : "no command");
+    Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, thrown) -> terminal.say(Trouble.of(thrown).toString()));
+    try {
+      if (!fromMenu) {
+        tellOf(log);
+      }
+      int code = fromMenu ? start(arguments, program) : program.execute(arguments);
+      log.programEnds(code);
+      tellOf(log);
+      return code;
+    } finally {
+      Thread.setDefaultUncaughtExceptionHandler(before);
+    }
+  }
+
+  private void tellOf(ProgramLog log) {
+    log.untold().ifPresent(trouble -> terminal.say(trouble.toString()));
   }
 
   private int start(String[] arguments, CommandLine program) {

@@ -22,12 +22,15 @@ public final class CheckInLine implements AutoCloseable {
   private final Station station;
   private final Optional<Rehearsal> rehearsal;
   private final LongSupplier nanos;
+  private final ProgramLog log;
   private final ScheduledExecutorService watch;
 
-  private CheckInLine(Station station, Optional<Rehearsal> rehearsal, LongSupplier nanos) {
+  private CheckInLine(Station station, Optional<Rehearsal> rehearsal, Surroundings here) {
     this.station = station;
     this.rehearsal = rehearsal;
-    this.nanos = nanos;
+    this.nanos = here.nanos();
+    this.log = here.log();
+    log.eventOpened(station.view().head().shortForm());
     this.watch = Executors.newSingleThreadScheduledExecutor(CheckInLine::thread);
     ScheduledFuture<?> unused =
         watch.scheduleWithFixedDelay(station::lookForTheOfficial, 1, 1, TimeUnit.SECONDS);
@@ -47,7 +50,7 @@ public final class CheckInLine implements AutoCloseable {
       return rehearse(folder, pace, here);
     }
     return new CheckInLine(
-        open(folder, Ports.open(folder, port, here), here), Optional.empty(), here.nanos());
+        open(folder, Ports.open(folder, port, here), here), Optional.empty(), here);
   }
 
   private static Thread thread(Runnable work) {
@@ -68,9 +71,7 @@ public final class CheckInLine implements AutoCloseable {
     Station station = open(folder, gates.instrument(), here);
     try {
       return new CheckInLine(
-          station,
-          Optional.of(Rehearsal.start(station, gates, capture, pace, here.nanos())),
-          here.nanos());
+          station, Optional.of(Rehearsal.start(station, gates, capture, pace, here.nanos())), here);
     } catch (StationException e) {
       station.close();
       throw e;
@@ -130,6 +131,7 @@ public final class CheckInLine implements AutoCloseable {
   public void close() throws StationException {
     watch.shutdownNow();
     rehearsal.ifPresent(Rehearsal::close);
+    log.eventClosed(station.view().head().shortForm());
     station.close();
   }
 }

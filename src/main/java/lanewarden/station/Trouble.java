@@ -66,7 +66,7 @@ public record Trouble(
         Kind.ENVIRONMENT);
   }
 
-  /** The trouble that an exception means. */
+  /** The trouble that an exception means; one that nobody expected is noted in the log. */
   public static Trouble of(Throwable thrown) {
     if (thrown instanceof StationException station) {
       return station.trouble();
@@ -169,11 +169,13 @@ public record Trouble(
   private static Trouble unexpected(Throwable thrown) {
     StringWriter details = new StringWriter();
     thrown.printStackTrace(new PrintWriter(details));
+    String code = "BUG-" + thrown.getClass().getSimpleName();
+    ProgramLog.unexpected(code, thrown);
     return new Trouble(
         "Something happened that this program did not expect.",
         details.toString(),
         "Go back to the line: everything signed is safe. Send these details to whoever keeps the program.",
-        "BUG-" + thrown.getClass().getSimpleName(),
+        code,
         Kind.BUG);
   }
 

@@ -49,6 +49,11 @@ public record UserFolder(Path path) {
     return path.resolve("practice");
   }
 
+  /** Where the program's log is. */
+  Path log() {
+    return path.resolve("log");
+  }
+
   /** The events opened last. */
   public LastEvents lastEvents() {
     return new LastEvents(path.resolve("last-events.txt"));

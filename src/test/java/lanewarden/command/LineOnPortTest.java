@@ -3,8 +3,10 @@ package lanewarden.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import lanewarden.chronograph.PseudoTerminal;
 import lanewarden.station.LedgerInspection;
 import org.apache.pdfbox.Loader;
@@ -49,6 +51,14 @@ class LineOnPortTest extends PracticeRun {
     assertTrue(printed(event.report()).contains("Ann Archer"));
   }
 
+  /** What stands in the log of the program that was told to end. */
+  private String logged() throws Exception {
+    try (Stream<Path> all = Files.walk(here.resolve("home"))) {
+      return Files.readString(
+          all.filter(f -> f.toString().endsWith("-0.0.log")).findAny().orElseThrow());
+    }
+  }
+
   private static String printed(Path pdf) throws Exception {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return new PDFTextStripper().getText(document);
@@ -84,6 +94,7 @@ class LineOnPortTest extends PracticeRun {
       line.terminate();
       assertEquals("signed out", LiveLine.words(line.told("official").get(1)));
     }
+    assertTrue(logged().contains("event closed, ledger head "), logged());
     assertEquals(List.of(), LedgerInspection.of(event.path(), List.of()).faults());
     Typed again = line("typed 302");
     assertTrue(again.results().contains("reading  1: 301.2 ft/s, serial port"), again.toString());

@@ -31,11 +31,12 @@ final class LiveLine implements AutoCloseable {
   }
 
   static LiveLine start(EventFolder event, Path port, Path passphrase) throws IOException {
-    return new LiveLine(
+    ProcessBuilder builder =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
+                "-Duser.home=" + event.path().resolveSibling("home"),
                 "-cp",
                 System.getProperty(
                     "surefire.test.class.path", System.getProperty("java.class.path")),
@@ -49,8 +50,10 @@ final class LiveLine implements AutoCloseable {
                 "--passphrase-file",
                 passphrase.toString(),
                 "--json")
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start());
+            .redirectError(ProcessBuilder.Redirect.DISCARD);
+    // Its log goes to a home of its own, not to the developer's
+    builder.environment().keySet().removeAll(List.of("XDG_CONFIG_HOME", "APPDATA"));
+    return new LiveLine(builder.start());
   }
 
   private void read() {

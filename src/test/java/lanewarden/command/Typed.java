@@ -10,6 +10,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.station.PracticeEvent;
+import lanewarden.station.ProgramLog;
 
 /** One run of the program with everything it said. */
 final class Typed {
@@ -29,6 +30,7 @@ final class Typed {
       (line, event) -> {
         throw new NoDisplay("there is none in a test", new IllegalStateException());
       };
+  private ProgramLog log = ProgramLog.none();
   private int code = -1;
 
   /** What is typed, line by line. */
@@ -58,9 +60,16 @@ final class Typed {
     return this;
   }
 
+  Typed logging(ProgramLog opened) {
+    log = opened;
+    return this;
+  }
+
   Typed run(String... arguments) {
     Terminal terminal = new Terminal(in, results, talk, UTF_8, keyboard());
-    code = new Program(terminal, PracticeEvent.here(), screens, studio, first).run(arguments);
+    code =
+        new Program(terminal, PracticeEvent.here().with(log), screens, studio, first)
+            .run(arguments);
     return this;
   }
 

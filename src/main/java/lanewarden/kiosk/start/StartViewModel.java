@@ -63,7 +63,7 @@ public final class StartViewModel {
   private final ObservableList<LastEvents.Event> events = FXCollections.observableArrayList();
   private final IntegerProperty chosen = new SimpleIntegerProperty(-1);
   private final BooleanProperty busy = new SimpleBooleanProperty();
-  private Optional<Trouble> untold = Optional.empty();
+  private Optional<Trouble> untold;
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
 
@@ -76,6 +76,7 @@ public final class StartViewModel {
     this.line = line;
     this.user = user;
     this.last = user.lastEvents();
+    this.untold = line.here().log().untold();
     this.files = files;
     this.screen = screen;
     this.handover = handover;
