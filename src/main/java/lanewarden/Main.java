@@ -82,9 +82,9 @@ public final class Main {
   }
 
   private static Screens screens(Kiosk kiosk) {
-    return (station, folder, hint) -> {
+    return (opening, folder, hint) -> {
       try {
-        kiosk.show(station, folder, hint);
+        kiosk.show(opening::open, folder, hint);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.audit.AuditSummary;
 import lanewarden.station.CheckInLine;
+import lanewarden.station.CurrentLine;
 import lanewarden.station.DemoEvent;
 import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
@@ -68,15 +69,18 @@ final class DemoCommand implements Callable<Integer> {
   /** Shows the screens until they are closed; false if no display can be opened. */
   private boolean isShown(DemoEvent demo) throws Exception {
     Terminal talk = workplace.terminal();
-    CheckInLine line =
-        CheckInLine.open(
-            demo.folder(), Optional.empty(), pace.orElse(AT_THE_SCREENS), workplace.here());
-    return new OrderlyEnd(line::leave, talk).after(() -> isShown(demo, line));
+    CurrentLine line = new CurrentLine(workplace.here());
+    return new OrderlyEnd(line::end, talk).after(() -> isShown(demo, line));
   }
 
-  private boolean isShown(DemoEvent demo, CheckInLine line) {
+  private boolean isShown(DemoEvent demo, CurrentLine line) throws StationException {
     try {
-      workplace.screens().show(line.station(), demo.folder(), Optional.of(hint()));
+      workplace
+          .screens()
+          .show(
+              () -> line.open(demo.folder(), Optional.empty(), pace.orElse(AT_THE_SCREENS)),
+              demo.folder(),
+              Optional.of(hint()));
       return true;
     } catch (NoDisplay e) {
       workplace.terminal().say(e.inWords() + ": the event is played in this terminal.");

@@ -3,8 +3,9 @@ package lanewarden.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lanewarden.station.CheckInLine;
+import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
+import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -30,14 +31,18 @@ final class KioskCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     EventFolder event = new EventFolder(folder);
-    CheckInLine line =
-        CheckInLine.open(event, instrument.port(), instrument.pace(), workplace.here());
-    return new OrderlyEnd(line::leave, workplace.terminal()).after(() -> show(event, line));
+    CurrentLine line = new CurrentLine(workplace.here());
+    return new OrderlyEnd(line::end, workplace.terminal()).after(() -> show(event, line));
   }
 
-  private int show(EventFolder event, CheckInLine line) {
+  private int show(EventFolder event, CurrentLine line) throws StationException {
     try {
-      workplace.screens().show(line.station(), event, Optional.empty());
+      workplace
+          .screens()
+          .show(
+              () -> line.open(event, instrument.port(), instrument.pace()),
+              event,
+              Optional.empty());
       return ExitCode.FINE;
     } catch (NoDisplay e) {
       workplace.terminal().say(e.inWords() + ". Work in the terminal with: line " + folder);

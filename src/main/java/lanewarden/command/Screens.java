@@ -3,16 +3,26 @@ package lanewarden.command;
 import java.util.Optional;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Station;
+import lanewarden.station.StationException;
 
 /** The way to the kiosk, which this room does not know. */
 @FunctionalInterface
 public interface Screens {
 
+  /** Opens a station, which takes as long as its ledger is long. */
+  @FunctionalInterface
+  interface Opening {
+    /** Called once, on any thread. */
+    Station open() throws StationException;
+  }
+
   /**
-   * Shows the screens of a station until the last window is closed.
+   * Opens a station, and shows its screens until the last window is closed.
    *
    * @param hint shown at sign-in, as the demo's passphrase is
-   * @throws NoDisplay if no window can be opened; then nothing was changed
+   * @throws NoDisplay if no window can be opened; the station may be open then
+   * @throws StationException if the station cannot be opened
    */
-  void show(Station station, EventFolder folder, Optional<String> hint) throws NoDisplay;
+  void show(Opening opening, EventFolder folder, Optional<String> hint)
+      throws NoDisplay, StationException;
 }

@@ -40,6 +40,13 @@ public final class Kiosk {
     void leave();
   }
 
+  /** Opens a station, which takes as long as its ledger is long. */
+  @FunctionalInterface
+  public interface StationOpening {
+    /** Called once, off the screen's thread. */
+    Station open() throws StationException;
+  }
+
   /** Opens windows on the screen's thread; {@code closed} runs when the last of them is closed. */
   @FunctionalInterface
   private interface Opening {
@@ -74,17 +81,37 @@ public final class Kiosk {
   }
 
   /**
-   * Shows the screens of an open station, and returns when the official's window was closed. The
-   * station stays open; what is at the line stays there.
+   * Opens a station while the window toolkit starts, shows its screens, and returns when the
+   * official's window was closed. The station stays open; what is at the line stays there.
    *
-   * @param station stays owned by the caller
+   * @param opening the station stays owned by the caller
    * @param folder where reports are put
    * @param signInHint a line under the passphrase, for a demonstration
-   * @throws NoDisplayException if no window can be opened here; then nothing was shown or started
+   * @throws NoDisplayException if no window can be opened here; nothing was shown, but the station
+   *     may be open
+   * @throws StationException if the station cannot be opened; then nothing was shown
    */
-  public void show(Station station, EventFolder folder, Optional<String> signInHint)
-      throws NoDisplayException {
+  public void show(StationOpening opening, EventFolder folder, Optional<String> signInHint)
+      throws NoDisplayException, StationException {
+    Aside<Station> aside = Aside.begin(opening::open);
+    Toolkit toolkit;
+    try {
+      toolkit = Toolkit.start();
+    } catch (NoDisplayException e) {
+      // Whoever opened it closes it, which takes that it is open
+      aside.result();
+      throw e;
+    }
+    Platform.runLater(FirstScene::prepare);
+    Station station;
+    try {
+      station = aside.result();
+    } catch (StationException | RuntimeException | Error e) {
+      toolkit.leave();
+      throw e;
+    }
     show(
+        toolkit,
         (workers, look, closed) ->
             Windows.open(
                 station,
@@ -140,7 +167,10 @@ public final class Kiosk {
   }
 
   private void show(Opening opening) throws NoDisplayException {
-    Toolkit toolkit = Toolkit.start();
+    show(Toolkit.start(), opening);
+  }
+
+  private void show(Toolkit toolkit, Opening opening) {
     Workers workers = Workers.hired();
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     CountDownLatch closed = new CountDownLatch(1);

@@ -42,7 +42,7 @@ public final class CurrentLine {
           folder.path() + " holds none: " + EventFolder.LEDGER + " is not in it.",
           "Choose the folder that was named when the event was made, or make a new event.");
     }
-    return open(folder, AS_ARCHERS);
+    return open(folder, Optional.empty(), AS_ARCHERS);
   }
 
   /**
@@ -53,7 +53,7 @@ public final class CurrentLine {
   public Practice practise(Path folder) throws StationException {
     DemoEvent there = DemoEvent.in(folder, here);
     DemoEvent fresh = there.isBegun(here) ? DemoEvent.anew(folder, here) : there;
-    return new Practice(open(fresh.folder(), FOR_THE_HURRIED), fresh.folder());
+    return new Practice(open(fresh.folder(), Optional.empty(), FOR_THE_HURRIED), fresh.folder());
   }
 
   /**
@@ -64,11 +64,19 @@ public final class CurrentLine {
    */
   public record Practice(Station station, EventFolder folder) {}
 
-  private synchronized Station open(EventFolder folder, double pace) throws StationException {
+  /**
+   * Opens the line of an event.
+   *
+   * @param port a serial port instead of what the settings say
+   * @param pace of the archers of a rehearsal: 1 as captured, 0 without waiting
+   * @throws StationException if it cannot be opened; then none is open
+   */
+  public synchronized Station open(EventFolder folder, Optional<String> port, double pace)
+      throws StationException {
     if (over || open.isPresent()) {
       throw new IllegalStateException("a line is open, or the program ends");
     }
-    CheckInLine line = CheckInLine.open(folder, Optional.empty(), pace, here);
+    CheckInLine line = CheckInLine.open(folder, port, pace, here);
     open = Optional.of(line);
     return line.station();
   }

@@ -49,8 +49,10 @@ class DemoCommandTest {
     Typed typed =
         new Typed()
             .showing(
-                (station, folder, hint) ->
-                    assertTrue(hint.orElse("").contains(DemoEvent.OFFICIAL), "the hint"))
+                (opening, folder, hint) -> {
+                  assertTrue(hint.orElse("").contains(DemoEvent.OFFICIAL), "the hint");
+                  assertTrue(opening.open().view().training());
+                })
             .run("demo", "--into", demo().path().toString());
     assertEquals(0, typed.code(), typed.toString());
     assertEquals(List.of("ledger   " + demo().ledger()), typed.lines());

@@ -195,9 +195,9 @@ class OtherCommandsTest extends PracticeRun {
     Typed typed =
         new Typed()
             .showing(
-                (station, folder, hint) -> {
+                (opening, folder, hint) -> {
                   assertEquals(Optional.empty(), hint);
-                  assertEquals("Practice", station.view().event());
+                  assertEquals("Practice", opening.open().view().event());
                 })
             .run("kiosk", event.path().toString());
     assertEquals(0, typed.code(), typed.toString());
@@ -236,11 +236,21 @@ class OtherCommandsTest extends PracticeRun {
   }
 
   @Test
+  void kioskOfWhatIsNoEventSaysSoBeforeAnythingIsShown() {
+    Typed typed =
+        new Typed()
+            .showing((opening, folder, hint) -> opening.open())
+            .run("kiosk", here.resolve("none").toString());
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("what to do:"), typed.talk());
+  }
+
+  @Test
   void aFaultOfOurOwnEndsWithExitCode1() {
     Typed typed =
         new Typed()
             .showing(
-                (station, folder, hint) -> {
+                (opening, folder, hint) -> {
                   throw new IllegalStateException("never expected");
                 })
             .run("kiosk", event.path().toString());

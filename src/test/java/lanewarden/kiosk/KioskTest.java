@@ -22,6 +22,7 @@ import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Station;
+import lanewarden.station.StationException;
 import lanewarden.station.Surroundings;
 import lanewarden.station.UserFolder;
 import org.junit.jupiter.api.Test;
@@ -53,8 +54,8 @@ class KioskTest {
                               new SecureRandom(),
                               "Lanewarden test"),
                           new UserFolder(temp.resolve("user")))
-                      .show(station, folder, Optional.empty());
-                } catch (NoDisplayException e) {
+                      .show(() -> station, folder, Optional.empty());
+                } catch (NoDisplayException | StationException e) {
                   throw new IllegalStateException(e);
                 }
               });

@@ -21,10 +21,16 @@ public final class Typeface {
           "DejaVuSansCondensed-Bold.ttf",
           "DejaVuSansMono.ttf");
 
+  /** On the screen's thread alone. */
+  private static boolean loaded;
+
   private Typeface() {}
 
-  /** Makes the typefaces known to the stylesheets. To be called on the screen's thread. */
+  /** Makes the typefaces known to the stylesheets, once. To be called on the screen's thread. */
   public static void load() {
+    if (loaded) {
+      return;
+    }
     for (String file : FILES) {
       try (InputStream in = Typeface.class.getResourceAsStream(FOLDER + file)) {
         if (in == null || Font.loadFont(in, 12) == null) {
@@ -34,5 +40,6 @@ public final class Typeface {
         throw new UncheckedIOException(e);
       }
     }
+    loaded = true;
   }
 }
