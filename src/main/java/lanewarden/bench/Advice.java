@@ -26,9 +26,6 @@ public final class Advice {
   /** What stands above it wherever it is shown. */
   public static final String HEADING = "Advice, no part of the verdict";
 
-  /** A heavier arrow, and a lower draw weight. */
-  private static final int BOTH = 2;
-
   private final String line;
   private final Optional<String> exception;
   private final List<String> notes;
@@ -50,7 +47,10 @@ public final class Advice {
         Stream.of(heavier.option(), lower.option()).flatMap(Optional::stream).toList();
     List<String> notes = new ArrayList<>();
     Stream.of(heavier.note(), lower.note()).flatMap(Optional::stream).forEach(notes::add);
-    Optional<String> exception = notes.stream().filter(note -> options.size() < BOTH).findFirst();
+    Optional<String> exception =
+        heavier.option().isEmpty()
+            ? heavier.note()
+            : lower.note().filter(why -> lower.option().isEmpty());
     notes.addAll(supposed(over));
     return new Advice(
         options.isEmpty()
@@ -85,7 +85,7 @@ public final class Advice {
     return line;
   }
 
-  /** Why one of both changes is no help, where it is none; also the first of the notes. */
+  /** Why one of both changes is no help, where it is none; also one of the notes. */
   public Optional<String> exception() {
     return exception;
   }

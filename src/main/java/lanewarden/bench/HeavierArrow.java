@@ -5,81 +5,140 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import lanewarden.bow.MeasuredBow;
 import lanewarden.metrology.Interval;
+import lanewarden.metrology.Mixture;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
+import lanewarden.rules.EnergyLimit;
 import lanewarden.rules.Overrun;
 import lanewarden.rules.SetUp;
 
 /**
  * What a heavier arrow does for a check that is over.
  *
+ * <p>Of speed and energy limit the tighter one governs, and with one arrow there is one speed: so
+ * it keeps both as likely as it keeps the one it keeps less likely. A heavier arrow is slower and
+ * takes more energy along. The least one that is slow enough is therefore the best there is, and
+ * where it breaks the energy limit, none helps.
+ *
  * @param option the heavier arrow in words; empty where none helps
  * @param note why, or what else is to be known; empty where nothing is
  */
 record HeavierArrow(Optional<String> option, Optional<String> note) {
 
+  /** No arrow is so many times heavier than another of the same bow. */
+  private static final int FAR = 10;
+
+  /** What is enough less often than this is not called perhaps enough. */
+  private static final double HOPELESS = 0.01;
+
   static HeavierArrow of(Overrun over, MeasuredBow bow, double confidence) {
     if (!over.isOfSpeed()) {
-      return new HeavierArrow(
-          Optional.empty(),
-          Optional.of(
-              "A heavier arrow does not help against a limit of energy: it takes more of it along."
-                  + " A lighter one is harder on the bow."));
+      return none(
+          "A heavier arrow does not help against a limit of energy: it takes more of it along."
+              + " A lighter one is harder on the bow.");
     }
     Interval needed = bow.arrowFor(over.limit(), confidence);
-    Mass enough = Mass.of(grains(needed.high(), RoundingMode.CEILING), MassUnit.GRAIN);
+    BigDecimal more = grains(needed.high() - over.arrow().siDouble(), RoundingMode.CEILING);
+    Mass slow = Mass.of(whole(now(over.arrow()).add(more)), MassUnit.GRAIN);
     Optional<Mass> free = over.rule().unlimitedFrom(over.setUp());
-    if (free.filter(from -> from.isAtMost(enough)).isPresent()) {
-      return new HeavierArrow(
-          free.map(
-              from ->
-                  "an arrow of "
-                      + from
-                      + " or more, to which no speed limit applies at this draw weight"),
-          Optional.empty());
+    boolean escapes = free.filter(from -> from.isAtMost(slow)).isPresent();
+    if (chance(over, bow, escapes ? free.orElseThrow() : slow) < confidence) {
+      return none(
+          "An arrow heavy enough for the speed limit is over the energy limit, or too near to it:"
+              + " it takes more of the bow's energy along.");
     }
-    if (isLimitedByEnergy(over, enough)) {
-      return new HeavierArrow(
-          Optional.empty(),
-          Optional.of(
-              "An arrow heavy enough for the speed limit is over the energy limit: it takes more"
-                  + " of the bow's energy along."));
+    Optional<Mass> most = most(over, bow, confidence);
+    if (escapes) {
+      return new HeavierArrow(free.map(from -> escape(from, most)), Optional.empty());
     }
     return new HeavierArrow(
-        Optional.of(words(needed, over.arrow())),
-        free.map(
-            from ->
-                "From " + from + " on, no speed limit applies to an arrow at this draw weight."));
+        Optional.of(words(over, bow, needed, most)),
+        free.filter(from -> chance(over, bow, from) >= confidence)
+            .map(
+                from ->
+                    "From "
+                        + from
+                        + " on, no speed limit applies to an arrow at this draw weight."));
   }
 
-  private static boolean isLimitedByEnergy(Overrun over, Mass heavier) {
+  private static HeavierArrow none(String why) {
+    return new HeavierArrow(Optional.empty(), Optional.of(why));
+  }
+
+  private static String escape(Mass from, Optional<Mass> most) {
+    return "an arrow of "
+        + from
+        + " or more, to which no speed limit applies at this draw weight"
+        + most.map(up -> " (" + tooHeavy(up) + ")").orElse("");
+  }
+
+  private static String tooHeavy(Mass most) {
+    return "one of more than " + most + " may be over the energy limit";
+  }
+
+  /** How likely an arrow of this mass keeps every limit that applies to it. */
+  private static double chance(Overrun over, MeasuredBow bow, Mass arrow) {
     SetUp setUp = over.setUp();
     SetUp changed =
         new SetUp(
-            heavier,
+            arrow,
             setUp.drawWeight(),
             setUp.certifiedDrawWeight(),
             setUp.drawLength(),
             setUp.braceHeight());
-    return over.rule().fastest(changed).filter(over.limit()::isMoreThan).isPresent();
+    return over.rule()
+        .fastest(changed)
+        .map(limit -> bow.speedOf(arrow).chanceUpTo(limit.siDouble()))
+        .orElse(1.0);
   }
 
-  /** Rounded away from each other, so that the greater one is enough. */
-  private static String words(Interval needed, Mass arrow) {
-    BigDecimal least = grains(needed.low() - arrow.siDouble(), RoundingMode.FLOOR);
+  /** The heaviest arrow that keeps the energy limit; empty where every one does, or none is set. */
+  private static Optional<Mass> most(Overrun over, MeasuredBow bow, double confidence) {
+    double from = over.arrow().siDouble();
+    double far = FAR * from;
+    return over.rule()
+        .energy()
+        .map(
+            clause ->
+                Mixture.least(arrow -> -energyChance(clause, bow, arrow), -confidence, from, far))
+        .filter(arrow -> arrow < far)
+        .map(arrow -> Mass.of(grains(arrow, RoundingMode.FLOOR), MassUnit.GRAIN));
+  }
+
+  private static double energyChance(EnergyLimit clause, MeasuredBow bow, double arrow) {
+    return bow.speedOf(Mass.ofSi(arrow, MassUnit.KILOGRAM))
+        .chanceUpTo(Math.sqrt(2 * clause.limit().siDouble() / arrow));
+  }
+
+  /** Rounded so that the greater one is enough, and the smaller one not hopeless. */
+  private static String words(
+      Overrun over, MeasuredBow bow, Interval needed, Optional<Mass> heaviest) {
+    Mass arrow = over.arrow();
+    BigDecimal now = now(arrow);
+    BigDecimal floor = grains(needed.low() - arrow.siDouble(), RoundingMode.FLOOR);
+    Mass lower = Mass.of(now.add(floor), MassUnit.GRAIN);
+    BigDecimal least =
+        chance(over, bow, lower) < HOPELESS
+            ? grains(needed.low() - arrow.siDouble(), RoundingMode.CEILING)
+            : floor;
     BigDecimal most = grains(needed.high() - arrow.siDouble(), RoundingMode.CEILING);
-    BigDecimal now = arrow.si().divide(MassUnit.GRAIN.inSi(), 1, RoundingMode.HALF_EVEN);
     boolean surely = least.signum() > 0;
     return "an arrow "
         + (surely ? least.toPlainString() + " to " : "up to ")
         + most.toPlainString()
         + " gr heavier ("
-        + (surely ? plain(now.add(least)) + " to " : "")
-        + plain(now.add(most))
-        + " gr)";
+        + (surely ? whole(now.add(least)) + " to " : "")
+        + whole(now.add(most))
+        + " gr"
+        + heaviest.map(up -> "; " + tooHeavy(up)).orElse("")
+        + ")";
   }
 
-  private static String plain(BigDecimal grains) {
+  private static BigDecimal now(Mass arrow) {
+    return arrow.si().divide(MassUnit.GRAIN.inSi(), 1, RoundingMode.HALF_EVEN);
+  }
+
+  private static String whole(BigDecimal grains) {
     return grains.setScale(0, RoundingMode.CEILING).toPlainString();
   }
 
