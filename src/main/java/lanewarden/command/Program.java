@@ -62,6 +62,7 @@ public final class Program {
     add(program, "docket", new DocketCommand(workplace));
     add(program, "kiosk", new KioskCommand(workplace));
     add(program, "studio", new StudioCommand(terminal, studio));
+    add(program, "check-up", new CheckUpCommand(workplace));
     add(program, "listen", new ListenCommand(workplace));
     add(program, "witness", new WitnessCommand(workplace));
     add(program, "verify", new VerifyCommand(workplace));

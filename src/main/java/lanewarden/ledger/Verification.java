@@ -76,6 +76,15 @@ public final class Verification {
     return chain.roll().officials();
   }
 
+  /** The officials who may sign now, in the order of their first enrolment. */
+  public List<Enrolled> signers() {
+    return officials().stream()
+        .map(Enrolled::thumbprint)
+        .distinct()
+        .flatMap(thumbprint -> roll().official(thumbprint).stream())
+        .toList();
+  }
+
   /** The officials whose key was suspended, each time in its order; some may sign again by now. */
   public List<Suspension> suspensions() {
     return chain.roll().suspensions();

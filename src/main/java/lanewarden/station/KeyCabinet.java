@@ -45,14 +45,19 @@ record KeyCabinet(Path path) {
 
   /** The names of the officials who have a key here that was not set aside, in order. */
   List<String> officials() throws StationException {
-    List<String> names = new ArrayList<>();
+    return labels().stream().map(KeyLabel::owner).toList();
+  }
+
+  /** The labels of their keys, in the order of the names. */
+  List<KeyLabel> labels() throws StationException {
+    List<KeyLabel> labels = new ArrayList<>();
     for (Path file : files()) {
       String name = String.valueOf(file.getFileName());
       if (name.endsWith(ENDING) && !name.equals(ORGANIZER_KEY)) {
-        names.add(label(file).owner());
+        labels.add(label(file));
       }
     }
-    return names;
+    return labels;
   }
 
   /** Sets a suspended key aside, if it is here. */

@@ -6,9 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.journal.Docket;
-import lanewarden.journal.FactRefused;
-import lanewarden.journal.Standing;
-import lanewarden.ledger.Examined;
 import lanewarden.ledger.ExportedEntries;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.LedgerException;
@@ -86,7 +83,7 @@ public record LedgerInspection(
         printed.addAll(heads(WitnessedHeads.in(witness).of(station)));
       }
     }
-    Meaning meaning = new Meaning();
+    LedgerMeaning meaning = new LedgerMeaning();
     try {
       return of(ledger, Verification.of(ledger, printed, meaning::take), meaning, printed.size());
     } catch (LedgerException e) {
@@ -109,14 +106,16 @@ public record LedgerInspection(
     Path ledger = EventFolder.ledgerAt(ledgerOrFolder);
     try {
       Verification found = ExportedEntries.makeLedger(entries, ledger, heads(heads));
-      return found.sound() ? of(ledger, heads) : of(ledger, found, new Meaning(), heads.size());
+      return found.sound()
+          ? of(ledger, heads)
+          : of(ledger, found, new LedgerMeaning(), heads.size());
     } catch (LedgerException e) {
       throw StationException.of(e);
     }
   }
 
   private static LedgerInspection of(
-      Path ledger, Verification found, Meaning meaning, int compared) {
+      Path ledger, Verification found, LedgerMeaning meaning, int compared) {
     List<Fault> faults =
         new ArrayList<>(
             found.faults().stream()
@@ -174,36 +173,5 @@ public record LedgerInspection(
 
   private static String word(String constant) {
     return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** Folds the entries, to find one that is signed well and makes no sense. */
-  private static final class Meaning {
-    private final Standing standing = new Standing();
-    private Optional<Fault> fault = Optional.empty();
-
-    void take(Examined examined) {
-      // Behind the first that cannot be understood, others may fail only because of it
-      if (fault.isEmpty() && examined.sound()) {
-        try {
-          standing.apply(examined.entry());
-        } catch (FactRefused e) {
-          fault =
-              Optional.of(
-                  new Fault(
-                      e.sequence(),
-                      "not understood",
-                      String.valueOf(e.getMessage())
-                          + ". Behind it, no entry was tried for its meaning."));
-        }
-      }
-    }
-
-    Docket docket() {
-      return standing.docket();
-    }
-
-    Optional<Fault> fault() {
-      return fault;
-    }
   }
 }

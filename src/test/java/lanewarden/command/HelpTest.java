@@ -30,6 +30,7 @@ class HelpTest {
         "confirm",
         "docket",
         "kiosk",
+        "check-up",
         "listen",
         "witness",
         "verify",
