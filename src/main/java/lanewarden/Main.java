@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.audit.AuditReport;
@@ -21,6 +22,7 @@ import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.Makers;
 import lanewarden.kiosk.NoDisplayException;
 import lanewarden.kiosk.protest.SlipMaker;
+import lanewarden.station.CheckUp;
 import lanewarden.station.ProgramLog;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
@@ -76,7 +78,8 @@ public final class Main {
     return new Kiosk(
         new Makers(
             new AuditReport(clock, SignedPapers::of)::write,
-            SlipMaker.of(new Slips(clock, SignedPapers::of))),
+            SlipMaker.of(new Slips(clock, SignedPapers::of)),
+            new CheckUp(here, ZoneId.systemDefault())),
         here,
         user());
   }

@@ -118,6 +118,7 @@ class SubRoomsTest {
             "people",
             "form",
             "setups",
+            "checkup",
             "start");
     Set<String> others =
         HOUSE.stream()

@@ -30,6 +30,9 @@ final class Doors {
     /** To the set-ups that are shot beside each other. */
     void openSetUps();
 
+    /** To a check-up of the station. */
+    void openCheckUp();
+
     /** To the instrument. */
     void openInstrument();
 
@@ -83,6 +86,7 @@ final class Doors {
         ways.to("way.records", KeyCode.F8, leaving(rooms::openRecords)),
         ways.to("way.prospects", KeyCode.F5, leaving(rooms::openProspects)),
         ways.to("way.setups", KeyCode.F9, leaving(rooms::openSetUps)),
+        ways.to("way.check-up", KeyCode.END, leaving(rooms::openCheckUp)),
         ways.to("way.instrument", KeyCode.DELETE, rooms::openInstrument),
         ways.to("way.board", KeyCode.F6, rooms::turnBoard),
         ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),

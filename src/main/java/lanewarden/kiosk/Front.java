@@ -304,6 +304,11 @@ final class Front implements Doors.Rooms {
     side.openRecords();
   }
 
+  @Override
+  public void openCheckUp() {
+    side.openCheckUp();
+  }
+
   /** Its charts at the line; what it says before anybody signed in. */
   @Override
   public void openInstrument() {

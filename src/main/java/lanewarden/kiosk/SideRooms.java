@@ -6,6 +6,8 @@ import java.util.function.Supplier;
 import lanewarden.audit.comparison.ComparisonPaper;
 import lanewarden.kiosk.audit.RecordsScreen;
 import lanewarden.kiosk.audit.RecordsViewModel;
+import lanewarden.kiosk.checkup.CheckUpScreen;
+import lanewarden.kiosk.checkup.CheckUpViewModel;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
@@ -36,6 +38,8 @@ final class SideRooms {
   private final ProspectsScreen prospects;
   private final SetUpsViewModel setUps;
   private final SetUpsScreen setUpsScreen;
+  private final CheckUpViewModel checkUp;
+  private final CheckUpScreen checkUpScreen;
 
   /**
    * @param head of the ledger, as it now stands
@@ -97,6 +101,12 @@ final class SideRooms {
     setUpsScreen =
         new SetUpsScreen(
             setUps, texts, shell, new SetUpsScreen.Doors(doors.theme(), doors.goTo(), home));
+    checkUp =
+        new CheckUpViewModel(
+            makers.checkUp(), desk, folder, threads.report(), threads.screen(), texts);
+    checkUpScreen =
+        new CheckUpScreen(
+            checkUp, texts, shell, new CheckUpScreen.Doors(doors.theme(), doors.goTo(), home));
   }
 
   /** What became of the line. */
@@ -161,5 +171,11 @@ final class SideRooms {
   void openSetUps() {
     setUps.open();
     shell.show(setUpsScreen);
+  }
+
+  /** To a check-up, which is made anew each time. */
+  void openCheckUp() {
+    checkUp.look();
+    shell.show(checkUpScreen);
   }
 }

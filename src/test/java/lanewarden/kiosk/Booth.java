@@ -65,7 +65,7 @@ final class Booth implements AutoCloseable {
   Language spoken = Language.ENGLISH;
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
-    this(BoothEvent.PLAIN, temp, width, height, new Makers(maker, SLIPS));
+    this(BoothEvent.PLAIN, temp, width, height, new Makers(maker, SLIPS, BoothEvent.CHECK_UP));
   }
 
   Booth(EventFolder event, Path temp, double width, double height, Makers makers) throws Exception {
@@ -137,12 +137,13 @@ final class Booth implements AutoCloseable {
   /** In another language, on a copy of an event of the test's own. */
   static Booth in(Language language, EventFolder event, Path temp, double width, double height)
       throws Exception {
-    return new Booth(event, temp, width, height, new Makers(REPORTS, SLIPS), language);
+    return new Booth(
+        event, temp, width, height, new Makers(REPORTS, SLIPS, BoothEvent.CHECK_UP), language);
   }
 
   /** On a copy of an event of the test's own. */
   static Booth on(EventFolder event, Path temp, double width, double height) throws Exception {
-    return new Booth(event, temp, width, height, new Makers(REPORTS, SLIPS));
+    return new Booth(event, temp, width, height, new Makers(REPORTS, SLIPS, BoothEvent.CHECK_UP));
   }
 
   private static Stage shown(Scene scene, double width, double height) {

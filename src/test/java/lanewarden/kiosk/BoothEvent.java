@@ -6,12 +6,15 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import lanewarden.station.CheckUp;
 import lanewarden.station.EventFolder;
 import lanewarden.station.NewEvent;
 import lanewarden.station.StationSettings;
+import lanewarden.station.Surroundings;
 
 /** The events that booths work on. */
 final class BoothEvent {
@@ -25,6 +28,13 @@ final class BoothEvent {
 
   /** The same for an event whose rules ask for more than arrow speed. */
   static final EventFolder CLAUSES = madeOnce("clauses.toml", "clauses.csv");
+
+  /** Real check-ups, by a clock that tells UTC. */
+  static final CheckUp CHECK_UP =
+      new CheckUp(
+          new Surroundings(
+              Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden test"),
+          ZoneOffset.UTC);
 
   private BoothEvent() {}
 

@@ -66,7 +66,8 @@ final class Doorstep implements AutoCloseable {
                     user,
                     new Makers(
                         Booth.REPORTS,
-                        SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of))),
+                        SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of)),
+                        BoothEvent.CHECK_UP),
                     new Front.Threads(
                         desk,
                         reports,

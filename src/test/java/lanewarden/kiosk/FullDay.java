@@ -115,7 +115,10 @@ final class FullDay {
             line.station(),
             event,
             new Training(false, Optional.empty()),
-            new Makers(Booth.REPORTS, SlipMaker.of(new Slips(here().clock(), SignedPapers::of))),
+            new Makers(
+                Booth.REPORTS,
+                SlipMaker.of(new Slips(here().clock(), SignedPapers::of)),
+                BoothEvent.CHECK_UP),
             new Front.Windows() {
               @Override
               public void turnBoard() {

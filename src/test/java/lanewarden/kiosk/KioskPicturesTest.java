@@ -35,6 +35,7 @@ class KioskPicturesTest {
     RECORDS(8),
     PROSPECTS(5),
     SETUPS(11),
+    CHECKUP(4),
     START(12);
 
     private final int screens;
@@ -53,6 +54,7 @@ class KioskPicturesTest {
         case RECORDS -> new RecordsPictures(book).play(width, height);
         case PROSPECTS -> new ProspectsPictures(book).play(width, height);
         case SETUPS -> new SetUpsPictures(book).play(width, height);
+        case CHECKUP -> new CheckUpPictures(book).play(width, height);
         case START -> new StartPictures(book).play(width, height);
         case PROTEST -> new ProtestPictures(book).play(width, height);
       }

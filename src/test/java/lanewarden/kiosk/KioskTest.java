@@ -47,7 +47,8 @@ class KioskTest {
                   new Kiosk(
                           new Makers(
                               Booth.REPORTS,
-                              SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of))),
+                              SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of)),
+                              BoothEvent.CHECK_UP),
                           new Surroundings(
                               Clock.systemUTC(),
                               System::nanoTime,

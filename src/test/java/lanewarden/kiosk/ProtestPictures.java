@@ -17,7 +17,7 @@ final class ProtestPictures {
   }
 
   void play(int width, int height) throws Exception {
-    Makers makers = new Makers(Booth.REPORTS, printers());
+    Makers makers = new Makers(Booth.REPORTS, printers(), BoothEvent.CHECK_UP);
     try (Booth booth =
         new Booth(BoothEvent.PLAIN, Files.createTempDirectory("pictures"), width, height, makers)) {
       String size = "-" + width + "x" + height;

@@ -1,0 +1,134 @@
+package lanewarden.kiosk.checkup;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.Places;
+import lanewarden.kiosk.look.Texts;
+import lanewarden.station.CheckUp;
+import lanewarden.station.EventFolder;
+import lanewarden.station.SelfCheck;
+import lanewarden.station.SupportBundle;
+import lanewarden.station.Trouble;
+
+/** A check-up of the station beside its open line; used on the screen's thread. */
+public final class CheckUpViewModel {
+  private static final String USUAL = "support.zip";
+
+  private final CheckUp checkUp;
+  private final Desk desk;
+  private final EventFolder folder;
+  private final Places places;
+  private final Executor work;
+  private final Executor screen;
+  private final Texts texts;
+  private final BooleanProperty busy = new SimpleBooleanProperty();
+  private final StringProperty words = new SimpleStringProperty("");
+  private final ObjectProperty<Optional<SelfCheck>> found =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<Trouble>> trouble =
+      new SimpleObjectProperty<>(Optional.empty());
+
+  /**
+   * @param work reads ledger and files off the screen's thread and apart from the line's own work
+   * @param screen runs tasks on the screen's thread
+   */
+  public CheckUpViewModel(
+      CheckUp checkUp, Desk desk, EventFolder folder, Executor work, Executor screen, Texts texts) {
+    this.checkUp = checkUp;
+    this.desk = desk;
+    this.folder = folder;
+    this.places = new Places(folder);
+    this.work = work;
+    this.screen = screen;
+    this.texts = texts;
+  }
+
+  /** Looks the station over, unless that is being done. */
+  public void look() {
+    if (busy.get()) {
+      return;
+    }
+    busy.set(true);
+    words.set(texts.of("checkup.running"));
+    desk.ask(
+        station -> station,
+        station -> ask(() -> checkUp.of(folder, Optional.of(station)), this::tell, this::miss),
+        this::miss);
+  }
+
+  private void tell(SelfCheck now) {
+    busy.set(false);
+    found.set(Optional.of(now));
+    trouble.set(Optional.empty());
+    words.set(new PointWords(texts).of(now));
+  }
+
+  private void miss(Trouble missed) {
+    busy.set(false);
+    words.set(texts.of("records.missed"));
+    trouble.set(Optional.of(missed));
+  }
+
+  /** Whether it is being looked over. */
+  BooleanProperty busy() {
+    return busy;
+  }
+
+  /** How all of it stands. */
+  StringProperty words() {
+    return words;
+  }
+
+  /** What was found last. */
+  ObjectProperty<Optional<SelfCheck>> found() {
+    return found;
+  }
+
+  /** Why it could not be looked over. */
+  ObjectProperty<Optional<Trouble>> trouble() {
+    return trouble;
+  }
+
+  /** Gathers the bundle of what was found; nothing is written yet. */
+  void gather(Consumer<SupportBundle> gathered) {
+    found.get().ifPresent(check -> ask(() -> checkUp.bundle(folder, check), gathered, this::miss));
+  }
+
+  /** Writes a bundle. */
+  void write(SupportBundle bundle, String place, Runnable done, Consumer<Trouble> missed) {
+    ask(
+        () -> {
+          Path zip = places.fresh(place, USUAL);
+          bundle.write(zip);
+          return zip;
+        },
+        zip -> {
+          words.set(texts.of("checkup.bundle.written", zip));
+          done.run();
+        },
+        missed);
+  }
+
+  private <T> void ask(Callable<T> question, Consumer<T> answer, Consumer<Trouble> missed) {
+    work.execute(
+        () -> {
+          try {
+            T given = question.call();
+            screen.execute(() -> answer.accept(given));
+          } catch (Exception | Error e) {
+            Trouble told = Trouble.of(e);
+            screen.execute(() -> missed.accept(told));
+          }
+        });
+  }
+}
