@@ -106,6 +106,7 @@ final class LineSession {
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
       case PHASE -> because(rest, station.proceedings()::begin);
+      case LATE -> late(rest);
       case DRAW -> draw(rest);
       case ADOPT -> adopt(rest, typed);
       case IN -> signIn(rest, typed);
@@ -199,6 +200,18 @@ final class LineSession {
     int number = numbered ? Integer.parseInt(rest) : 0;
     boolean named = number >= 1 && number <= conditions.size();
     station.officiating().tick(named ? conditions.get(number - 1) : rest);
+  }
+
+  private void late(String rest) throws StationException {
+    String[] words = rest.split("\\s+", 3);
+    String division = words.length > 1 ? words[1] : "";
+    String name = words.length > 2 ? words[2] : "";
+    station.proceedings().addLate(words[0], name, division);
+    ear.accept(
+        Notice.of("late", words[0] + " " + name + ", " + division)
+            .with("bib", words[0])
+            .with("name", name)
+            .with("division", division));
   }
 
   private void draw(String rest) throws StationException {

@@ -61,6 +61,8 @@ enum LineWord {
   CONFIRM("CORRECTION", "confirm somebody else's correction; only then is it in effect"),
   /** Another phase of the event begins. */
   PHASE("WORD [because WHY]", "begin a phase: before, during, after; back only with a reason"),
+  /** Somebody enters late. */
+  LATE("BIB DIVISION NAME", "put somebody on the roster who entered late"),
   /** Draws who is to be checked. */
   DRAW("DIVISION SEED", "draw a division's random share from digits thrown before witnesses"),
   /** Puts the changed rule book in force. */

@@ -46,6 +46,11 @@ public final class Roster {
     return RosterPage.read(file, utf8);
   }
 
+  /** The name of its file, for faults. */
+  String file() {
+    return file;
+  }
+
   /** In the order of the file; at least one. */
   public List<Competitor> competitors() {
     return competitors;

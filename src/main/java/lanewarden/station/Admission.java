@@ -40,10 +40,10 @@ final class Admission {
     }
     if (meant.isEmpty()) {
       throw StationException.misstep(
-          "NO-SUCH-COMPETITOR",
+          Trouble.NO_SUCH_COMPETITOR,
           "Nobody was called.",
           "No bib or name on the roster starts with \"" + typed.strip() + "\".",
-          "Check the bib with the archer; a late entry must be put on the roster first.");
+          "Check the bib with the archer; who enters late is put on the roster first.");
     }
     throw StationException.misstep(
         "SEVERAL-COMPETITORS",

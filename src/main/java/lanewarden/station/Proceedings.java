@@ -6,6 +6,7 @@ import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
+import lanewarden.roster.LateEntry;
 import lanewarden.rules.Division;
 import org.jspecify.annotations.Nullable;
 
@@ -52,6 +53,34 @@ public final class Proceedings {
    */
   public Fact.DrawMade draw(String division, String seed) throws StationException {
     return (Fact.DrawMade) station.sign(book -> List.of(book.draw(division, seed))).get(0);
+  }
+
+  /**
+   * Puts somebody on the roster who entered late, in its file and in the ledger. The official on
+   * duty signs the roster, and the report shows who was added and by whom.
+   *
+   * @param bib as it stands on the archer
+   * @param name as it is to be written
+   * @param division its code
+   * @throws StationException if the bib is taken, the division is not in the rule book, or the file
+   *     was changed by somebody else; then nothing was changed
+   */
+  public void addLate(String bib, String name, String division) throws StationException {
+    synchronized (station) {
+      new LateEntries(folder, book)
+          .add(
+              new LateEntry(bib.strip(), name.strip(), division.strip()),
+              roster -> {
+                List<Fact> unused = station.sign(here -> List.of(roster));
+              });
+    }
+  }
+
+  /** The codes of the divisions of the rule book in force. */
+  public List<String> divisions() {
+    synchronized (station) {
+      return new LateEntries(folder, book).divisions();
+    }
   }
 
   /**

@@ -125,7 +125,7 @@ public final class Protests {
           Optional<Competitor> right = book.roster().bib(bib);
           if (right.isEmpty()) {
             throw StationException.misstep(
-                "NO-SUCH-COMPETITOR",
+                Trouble.NO_SUCH_COMPETITOR,
                 "Nothing was corrected.",
                 "No bib on the roster is \"" + bib.strip() + "\".",
                 "Check the bib with the archer; a late entry must be put on the roster first.");

@@ -36,6 +36,9 @@ public record Trouble(
   /** The code of the trouble that a phase which lies behind takes a reason. */
   public static final String PHASE_BACK = "PHASE-BACK";
 
+  /** The code of the trouble that nobody on the roster was meant. */
+  public static final String NO_SUCH_COMPETITOR = "NO-SUCH-COMPETITOR";
+
   /** The code of the trouble that the instrument must be verified first. */
   public static final String VERIFICATION_DUE = "VERIFICATION-DUE";
 

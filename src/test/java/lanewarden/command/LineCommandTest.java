@@ -138,6 +138,14 @@ class LineCommandTest extends PracticeRun {
   }
 
   @Test
+  void whoEntersLateIsPutOnTheRosterAndCalled() {
+    Typed typed = line("late 99 LB Dara Finch", "99", "typed 57.1", "late 99 LB Again");
+    assertSays(typed, "late     99 Dara Finch, LB");
+    assertSays(typed, "outcome  WITHIN");
+    assertTrue(typed.talk().contains("LATE-ENTRY"), typed.toString());
+  }
+
+  @Test
   void aWordThatCannotBeObeyedIsAnsweredAndTheLineGoesOn() {
     Typed typed = line("99", "next", "void", "typed 300", "end", "void #9 glare", "3", "wait");
     assertEquals(0, typed.code(), typed.toString());

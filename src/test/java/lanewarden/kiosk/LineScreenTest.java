@@ -116,6 +116,22 @@ class LineScreenTest {
   }
 
   @Test
+  void whoEntersLateIsPutOnTheRosterAndCalledWithoutAnotherScan() throws Exception {
+    booth.scan("999");
+    assertTrue(booth.shows("enter-late"));
+    booth.press(KeyCode.INSERT);
+    assertEquals("999", booth.fieldText("form-bib"));
+    booth.type("Dara Finch");
+    booth.press(KeyCode.ENTER);
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+
+    assertEquals("999", booth.text("bib"));
+    assertEquals("Dara Finch", booth.text("name"));
+    assertFalse(booth.shows("enter-late"));
+  }
+
+  @Test
   void lastReadingIsDeclaredVoidForAReasonPickedByItsNumber() throws Exception {
     booth.scan("101");
     booth.shoot("330.0 ft/s");

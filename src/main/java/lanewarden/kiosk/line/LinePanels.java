@@ -2,6 +2,9 @@ package lanewarden.kiosk.line;
 
 import java.util.List;
 import java.util.function.Consumer;
+import lanewarden.kiosk.form.FormPanel;
+import lanewarden.kiosk.form.FormViewModel;
+import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Grounds;
@@ -164,6 +167,38 @@ final class LinePanels {
             texts.of(lapses ? "grounds.lapse" : "grounds.words"),
             texts.of(lapses ? "grounds.number" : "reason.field"),
             texts.of("grounds.act")));
+  }
+
+  void enterLate() {
+    model.unknown().get().ifPresent(typed -> model.askForDivisions(all -> enterLate(typed, all)));
+  }
+
+  /** A text with a digit in it was meant as a bib, any other as a name. */
+  private void enterLate(String typed, List<String> divisions) {
+    FormViewModel form =
+        new FormViewModel(
+            List.of(
+                Question.words("bib", texts.of("late.bib"), List.of()),
+                Question.words("name", texts.of("late.name"), List.of()),
+                Question.choice("division", texts.of("late.division"), divisions)),
+            (answers, done, missed) ->
+                model.addLate(
+                    answers.words("bib"),
+                    answers.words("name"),
+                    divisions.get(answers.choice("division")),
+                    done,
+                    missed),
+            panels::close);
+    boolean bib = typed.codePoints().anyMatch(Character::isDigit);
+    form.text(bib ? "bib" : "name").set(typed);
+    panels.open(
+        new FormPanel(
+            "late-panel",
+            form,
+            new FormPanel.Wording(
+                texts.of("late.title"), texts.of("late.words"), texts.of("late.act")),
+            texts,
+            panels::close));
   }
 
   void verify() {

@@ -43,6 +43,7 @@ public final class LineScreen implements Page {
   private final HBox stuck;
   private final TroubleCard notice;
   private final KeyButton callAllTheSame;
+  private final KeyButton enterLate;
   private final PreparationStrip preparation;
   private final KeyButton goTo;
   private final Runnable figuresPanel;
@@ -72,7 +73,9 @@ public final class LineScreen implements Page {
     callAllTheSame =
         new KeyButton(texts.of("act.all-the-same"), KeyCode.INSERT, own::callAllTheSame);
     callAllTheSame.setId("all-the-same");
-    HBox told = new HBox(notice, callAllTheSame);
+    enterLate = new KeyButton(texts.of("act.late"), KeyCode.INSERT, own::enterLate);
+    enterLate.setId("enter-late");
+    HBox told = new HBox(notice, callAllTheSame, enterLate);
     told.getStyleClass().add("stuck");
     HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
@@ -87,7 +90,7 @@ public final class LineScreen implements Page {
     clear.managedProperty().bind(clear.visibleProperty());
     acts = new ActBar(model, texts, own, doors);
     goTo = doors.goTo();
-    keys.add(retry, callAllTheSame);
+    keys.add(retry, callAllTheSame, enterLate);
     status.addTo(keys);
     proving.addTo(keys);
     preparation.addTo(keys);
@@ -114,8 +117,9 @@ public final class LineScreen implements Page {
               makeRoom();
             });
     told.managedProperty().bind(notice.managedProperty());
-    model.grounds().addListener((all, before, now) -> offer(now.isPresent()));
-    offer(false);
+    model.grounds().addListener((all, before, now) -> offer());
+    model.unknown().addListener((all, before, now) -> offer());
+    offer();
     show();
   }
 
@@ -150,12 +154,19 @@ public final class LineScreen implements Page {
     askForFigures();
   }
 
-  private void offer(boolean grounds) {
-    callAllTheSame.setVisible(grounds);
-    callAllTheSame.setManaged(grounds);
-    callAllTheSame.setDisable(!grounds);
-    // Both have the same key, and what is on offer goes first
-    goTo.setDisable(grounds);
+  private void offer() {
+    boolean grounds = model.grounds().get().isPresent();
+    boolean late = model.unknown().get().isPresent();
+    offer(callAllTheSame, grounds);
+    offer(enterLate, late);
+    // All have the same key, and what is on offer goes first
+    goTo.setDisable(grounds || late);
+  }
+
+  private static void offer(KeyButton button, boolean offered) {
+    button.setVisible(offered);
+    button.setManaged(offered);
+    button.setDisable(!offered);
   }
 
   /**

@@ -35,6 +35,8 @@ public final class LineViewModel {
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<Grounds>> grounds =
       new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<String>> unknown =
+      new SimpleObjectProperty<>(Optional.empty());
   private final StringProperty typed = new SimpleStringProperty("");
   private final ObservableList<Match> matches = FXCollections.observableArrayList();
   private final IntegerProperty chosen = new SimpleIntegerProperty(NONE);
@@ -92,6 +94,28 @@ public final class LineViewModel {
   /** What it takes to call the competitor who was just refused; empty where nothing would help. */
   public ObjectProperty<Optional<Grounds>> grounds() {
     return grounds;
+  }
+
+  /** What was typed of somebody who is not on the roster, while that is what was just refused. */
+  public ObjectProperty<Optional<String>> unknown() {
+    return unknown;
+  }
+
+  /** Asks for the codes of the divisions that a late entry can take. */
+  void askForDivisions(Consumer<List<String>> answer) {
+    desk.ask(station -> station.proceedings().divisions(), answer, this::missed);
+  }
+
+  /** Puts somebody on the roster and calls them; the answer goes to the panel that asked. */
+  void addLate(String bib, String name, String division, Runnable done, Consumer<Trouble> missed) {
+    desk.act(
+        station -> station.proceedings().addLate(bib, name, division),
+        () -> {
+          dismiss();
+          done.run();
+          call(bib);
+        },
+        missed);
   }
 
   /** The text in the field. */
@@ -171,7 +195,9 @@ public final class LineViewModel {
             typed.set(text);
           }
           missed(trouble);
-          if (trouble.kind() == Trouble.Kind.USAGE) {
+          if (trouble.code().equals(Trouble.NO_SUCH_COMPETITOR)) {
+            unknown.set(Optional.of(bibOrName.strip()));
+          } else if (trouble.kind() == Trouble.Kind.USAGE) {
             askForGrounds(bibOrName);
           }
         });
@@ -301,11 +327,13 @@ public final class LineViewModel {
 
   private void done() {
     grounds.set(Optional.empty());
+    unknown.set(Optional.empty());
     notice.set(Optional.empty());
   }
 
   private void missed(Trouble trouble) {
     grounds.set(Optional.empty());
+    unknown.set(Optional.empty());
     notice.set(Optional.of(trouble));
   }
 }

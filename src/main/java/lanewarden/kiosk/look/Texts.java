@@ -13,7 +13,6 @@ import lanewarden.quantity.Quantity;
 /** The words of the screens in one language, and how it writes numbers; immutable. */
 public final class Texts {
   private static final String BUNDLE = "lanewarden.kiosk.texts";
-  private static final char NO_BREAK_SPACE = '\u00a0';
 
   /** Holds a blank's own direction in a sentence of the other one (Unicode, UAX 9). */
   private static final char LEFT_TO_RIGHT = '\u200e';
@@ -69,9 +68,9 @@ public final class Texts {
     return number.replace('.', point);
   }
 
-  /** A number with its unit, never broken between the two. */
+  /** A number with its unit, as one types it too. */
   public String quantity(Quantity<?, ?> quantity) {
-    return number(quantity.value()) + NO_BREAK_SPACE + quantity.unit().symbol();
+    return number(quantity.value()) + " " + quantity.unit().symbol();
   }
 
   /**

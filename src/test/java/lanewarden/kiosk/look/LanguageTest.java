@@ -94,8 +94,8 @@ class LanguageTest {
   @Test
   void aQuantityInABlankIsWrittenInTheMannerOfTheLanguage() {
     Speed limit = Speed.parse("288.4 ft/s");
-    assertTrue(Texts.in(Language.GERMAN).of("limit.plain", limit).contains("288,4\u00a0ft/s"));
-    assertTrue(Texts.in(Language.ENGLISH).of("limit.plain", limit).contains("288.4\u00a0ft/s"));
+    assertTrue(Texts.in(Language.GERMAN).of("limit.plain", limit).contains("288,4 ft/s"));
+    assertTrue(Texts.in(Language.ENGLISH).of("limit.plain", limit).contains("288.4 ft/s"));
   }
 
   @Test
@@ -109,7 +109,7 @@ class LanguageTest {
   @Test
   void aNumberKeepsItsDirectionInASentenceFromRightToLeft() {
     String held = Texts.in(Language.HEBREW).of("limit.plain", Speed.parse("288.4 ft/s"));
-    assertTrue(held.contains("\u200e288.4\u00a0ft/s\u200e"), held);
+    assertTrue(held.contains("\u200e288.4 ft/s\u200e"), held);
     String name = Texts.in(Language.HEBREW).of("division", "אב", "גד");
     assertTrue(name.indexOf('\u200e') < 0, name);
   }
