@@ -20,6 +20,9 @@ import lanewarden.quantity.SpeedUnit;
  * @param leftOut those that do not
  */
 public record Showing(Series series, List<PracticeShot> counted, List<LeftOut> leftOut) {
+  /** Shots from the hand scatter by no less, whatever a few of them seem (common practice). */
+  static final Speed LEAST_SCATTER = Speed.parse("1 ft/s");
+
   static Showing of(Series series) {
     Sifting sifting = Sifting.of(series);
     return new Showing(series, sifting.counted(), sifting.leftOut());
@@ -37,12 +40,14 @@ public record Showing(Series series, List<PracticeShot> counted, List<LeftOut> l
 
   /**
    * Mean and scatter of the shots that count, with the step of the display: a unit of the last
-   * decimal that any of them is written with.
+   * decimal that any of them is written with. Where they seem to scatter less than shots do, the
+   * mean is taken to be known no better than if they scattered by {@link #LEAST_SCATTER}.
    *
    * @throws IllegalArgumentException if none counts
    */
   SampleMean sample() {
-    return SampleMean.of(counted.stream().map(PracticeShot::speed).toList(), step());
+    return SampleMean.of(
+        counted.stream().map(PracticeShot::speed).toList(), step(), LEAST_SCATTER.siDouble());
   }
 
   private double step() {

@@ -13,23 +13,28 @@ import lanewarden.quantity.Speed;
  * one step, all of them are rounded alike. So the step counts whole beside the scatter of the mean,
  * as the GUM does in its example H.6 (from memory).
  *
+ * <p>Two or three readings are often alike by chance, and then seem never to scatter. Whoever knows
+ * how little is possible says so, and no mean is taken to be better known than that allows.
+ *
  * @param spread of the readings
  * @param step of the display, m/s, zero or more
+ * @param least scatter that counts where the readings show less, m/s, zero or more
  */
-public record SampleMean(Spread spread, double step) {
+public record SampleMean(Spread spread, double step, double least) {
   /** Of fewer readings nothing says how far they scatter. */
   public static final int FEWEST = 2;
 
   /**
-   * @throws IllegalArgumentException if the step makes no sense
+   * @throws IllegalArgumentException if the step or the least scatter makes no sense
    */
   public SampleMean {
     Figures.requireNotNegative(step, "the step of a display, in m/s,");
+    Figures.requireNotNegative(least, "the least scatter, in m/s,");
   }
 
   /** Of at least one reading. */
-  public static SampleMean of(List<Speed> readings, double step) {
-    return new SampleMean(Spread.of(readings), step);
+  public static SampleMean of(List<Speed> readings, double step, double least) {
+    return new SampleMean(Spread.of(readings), step, least);
   }
 
   /** Whether there are enough readings to say how far the mean may be off. */
@@ -51,7 +56,7 @@ public record SampleMean(Spread spread, double step) {
     return List.of(
         new Influence(
             "scatter",
-            spread.deviation() / Math.sqrt(spread.count()),
+            Math.max(least, spread.deviation()) / Math.sqrt(spread.count()),
             spread.count() - 1,
             Evaluation.TYPE_A,
             "standard deviation of " + spread.count() + " readings by the root of their number"),

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
  * size; virtual masses of 0 to 80 gr are common practice of the trade.
  */
 class HeavierArrowTest {
-  private static final int RULES = 200;
+  private static final int RULES = 120;
   private static final double ENOUGH = 0.95;
   private static final Pattern HEAVIER =
       Pattern.compile("an arrow (?:\\d+ to|up to) \\d+ gr heavier \\((?:(\\d+) to )?(\\d+) gr[;)]");

@@ -34,10 +34,10 @@ class CompareCommandTest extends PracticeRun {
                 + "  slug·ft/s",
             "1=     Club bow + short shaft     350 gr    6 of 7      300.0     1.3     1.3   69.93"
                 + "  0.466",
-            "Grey riser + short shaft   Red riser + short shaft        2.7   0.5   4.9  real",
+            "Grey riser + short shaft   Red riser + short shaft        2.7   0.2   5.2  real",
             "Club bow + long shaft      Green riser + long shaft       1.5  -1.6   4.6  within"
                 + " noise",
-            "Red riser + short shaft    HC               282.0    -2.0    -3.0    -1.0  over",
+            "Red riser + short shaft    HC               282.0    -2.0    -3.1    -0.9  over",
             "rated    Red riser + long shaft: slower than expected of the bow, about 291 ft/s (282"
                 + " to 300)")) {
       assertTrue(typed.lines().contains(line), line + "\nin " + typed);

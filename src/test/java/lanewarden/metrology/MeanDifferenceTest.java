@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
@@ -21,7 +22,7 @@ class MeanDifferenceTest {
   private static SampleMean mean(double step, double... values) {
     List<Speed> speeds =
         DoubleStream.of(values).mapToObj(v -> Speed.ofSi(v, SpeedUnit.METRES_PER_SECOND)).toList();
-    return SampleMean.of(speeds, step);
+    return SampleMean.of(speeds, step, 0);
   }
 
   /**
@@ -33,8 +34,8 @@ class MeanDifferenceTest {
   void handbookExampleWithUnequalDeviations() {
     MeanDifference difference =
         new MeanDifference(
-            new SampleMean(new Spread(249, 20.14458, 6.414700), 0),
-            new SampleMean(new Spread(79, 30.48101, 6.107710), 0));
+            new SampleMean(new Spread(249, 20.14458, 6.414700), 0, 0),
+            new SampleMean(new Spread(79, 30.48101, 6.107710), 0, 0));
     Estimate estimate = difference.estimate();
     assertEquals(-12.94627, estimate.value() / estimate.standard(), 2e-5);
     assertEquals(136.8750, estimate.degrees(), 2e-4);
@@ -104,6 +105,19 @@ class MeanDifferenceTest {
     assertFalse(near.isReal(LEVEL, 28));
   }
 
+  /** Own algebra: readings that are alike scatter by 0.4 m/s at least, with a degree each. */
+  @Test
+  void readingsThatAreAlikeByChanceAreTakenToScatterAsLittleAsIsPossible() {
+    List<Speed> alike = Collections.nCopies(2, Speed.parse("90 m/s"));
+    SampleMean mean = SampleMean.of(alike, 0, 0.4);
+    Estimate difference = new MeanDifference(mean, mean).estimate();
+    assertEquals(0.4, difference.standard(), 1e-12);
+    assertEquals(2, difference.degrees(), 1e-9);
+    assertEquals(0.4 / Math.sqrt(2), mean.estimate().standard(), 1e-12);
+    List<Speed> apart = List.of(Speed.parse("90 m/s"), Speed.parse("91 m/s"));
+    assertEquals(0.5, SampleMean.of(apart, 0, 0.4).estimate().standard(), 1e-12);
+  }
+
   /**
    * 3,000 families of six pairs of four series that do not differ; 4.5 standard errors are 0.018.
    */
@@ -144,8 +158,10 @@ class MeanDifferenceTest {
   }
 
   @Test
-  void refusesAStepBelowNothingAndAFamilyOfNoPairs() {
+  void refusesAStepOrScatterBelowNothingAndAFamilyOfNoPairs() {
     assertThrows(IllegalArgumentException.class, () -> mean(-1, 300, 301));
+    List<Speed> two = List.of(Speed.parse("90 m/s"), Speed.parse("91 m/s"));
+    assertThrows(IllegalArgumentException.class, () -> SampleMean.of(two, 0, -1));
     MeanDifference difference = new MeanDifference(mean(1, 300, 301), mean(1, 300, 301));
     assertThrows(IllegalArgumentException.class, () -> difference.interval(LEVEL, 0));
   }

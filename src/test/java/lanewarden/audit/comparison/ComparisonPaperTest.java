@@ -52,7 +52,7 @@ class ComparisonPaperTest {
             "8 set-ups, 49 shots, 1 left out",
             "1= Club bow + short shaft 350 gr 6 of 7 300.0 1.3 1.3 69.93 0.466",
             "Left out. Club bow + short shaft: 390 ft/s (line 45)",
-            "Grey riser + short shaft Red riser + short shaft 2.7 0.5 4.9 real",
+            "Grey riser + short shaft Red riser + short shaft 2.7 0.2 5.2 real",
             "Club bow + short shaft Green riser + short shaft 1.5 -1.4 4.4 within noise",
             "Club bow + short shaft HC 282.0 -18.0 -19.3 -16.7 over",
             "noise, not used",
