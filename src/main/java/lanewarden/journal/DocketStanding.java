@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.LongFunction;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Entry;
+import lanewarden.ledger.Suspension;
 import lanewarden.rules.Rule;
 import org.jspecify.annotations.Nullable;
 
@@ -41,48 +42,35 @@ final class DocketStanding {
     this.rules = rules;
   }
 
-  /** Takes an entry that holds no fact: an enrolment says whose a key is, and may make a judge. */
+  /**
+   * Takes an entry that holds no fact: an enrolment says whose a key is, and whether it is a
+   * judge's from then on; a suspension ends that.
+   */
   void note(Entry entry) {
     if (entry.sequence() == 1) {
       organizer = entry.signer();
       holders.organizer(organizer);
     }
+    if (!entry.signer().equals(organizer)) {
+      return;
+    }
+    Suspension.of(entry).ifPresent(judges::remove);
     Enrolled.of(entry)
-        .filter(enrolled -> entry.signer().equals(organizer))
         .ifPresent(
             enrolled -> {
               holders.note(enrolled);
               if (enrolled.isJudge()) {
                 judges.add(enrolled.thumbprint());
+              } else {
+                judges.remove(enrolled.thumbprint());
               }
             });
   }
 
   /** Notes who signed for a check: that person does not rule on it. */
   void note(long sequence, String signer, Fact fact) {
-    checkOf(sequence, fact)
+    AtTheLine.check(sequence, fact)
         .ifPresent(check -> signers.computeIfAbsent(check, c -> new HashSet<>()).add(signer));
-  }
-
-  private static Optional<Long> checkOf(long sequence, Fact fact) {
-    if (fact instanceof Fact.CheckOpened) {
-      return Optional.of(sequence);
-    } else if (fact instanceof SetUpStated stated) {
-      return Optional.of(stated.check());
-    } else if (fact instanceof Fact.ConditionTicked ticked) {
-      return Optional.of(ticked.check());
-    } else if (fact instanceof Fact.ReadingTaken taken) {
-      return Optional.of(taken.check());
-    } else if (fact instanceof Fact.ReadingVoided voided) {
-      return Optional.of(voided.check());
-    } else if (fact instanceof Fact.ReadingKept kept) {
-      return Optional.of(kept.check());
-    } else if (fact instanceof Fact.VerdictGiven given) {
-      return Optional.of(given.check());
-    } else if (fact instanceof Fact.CheckClosed closed) {
-      return Optional.of(closed.check());
-    }
-    return Optional.empty();
   }
 
   /** A check was opened: it may be a recheck under a protest. */
@@ -179,12 +167,24 @@ final class DocketStanding {
     if (!all.contains(ruled.stands())) {
       return Optional.of(Objection.OTHER_CHECK);
     }
+    if (!original && !isOfTheSame(ruled.stands(), protest.fact().check())) {
+      return Optional.of(Objection.OTHER_ARCHER);
+    }
     if (!original && !Protest.settles(checks.apply(ruled.stands()))) {
       return Optional.of(Objection.NO_OUTCOME);
     }
     return !original && ruled.ruling() == ProtestFact.Answer.DISMISSED
         ? Optional.of(Objection.DISMISSED)
         : Optional.empty();
+  }
+
+  /** Whose both are counts as corrected by then: a misread bib or division is put right first. */
+  private boolean isOfTheSame(long recheck, long original) {
+    return isOfTheSame(checks.apply(recheck).opened(), checks.apply(original).opened());
+  }
+
+  private static boolean isOfTheSame(Fact.CheckOpened recheck, Fact.CheckOpened original) {
+    return recheck.bib().equals(original.bib()) && recheck.division().equals(original.division());
   }
 
   /** With this key or another one. */

@@ -1,8 +1,6 @@
 package lanewarden.journal;
 
-import java.text.Normalizer;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import lanewarden.ledger.Enrolled;
 import org.jspecify.annotations.Nullable;
@@ -10,8 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which keys are one person's: those that the organizer enrolled under the same name, as happens
  * when a lost key is replaced, and whatever names a single key was enrolled under. Names are the
- * same if their letters and digits are, in whatever case and however set apart: two officials never
- * have such names at a time.
+ * same as {@link PersonName} has it: two officials never have such names at a time.
  *
  * <p>The organizer's key has no name in a ledger, and its holder may be enrolled under one besides:
  * so it shows nobody to be somebody else. Nobody can tell so when an organizer enrols one person
@@ -31,7 +28,7 @@ final class KeyHolders {
   /** Takes an enrolment that the organizer signed. */
   void note(Enrolled enrolled) {
     Integer holder = byKey.get(enrolled.thumbprint());
-    String name = plain(enrolled.name());
+    String name = new PersonName(enrolled.name()).plain();
     Integer named = byName.get(name);
     if (holder == null) {
       holder = named == null ? known++ : named;
@@ -40,13 +37,6 @@ final class KeyHolders {
     }
     byKey.put(enrolled.thumbprint(), holder);
     byName.put(name, holder);
-  }
-
-  private static String plain(String name) {
-    return Normalizer.normalize(name, Normalizer.Form.NFKC)
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
-        .strip();
   }
 
   private void join(int one, int other) {

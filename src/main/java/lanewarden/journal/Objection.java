@@ -5,8 +5,8 @@ package lanewarden.journal;
  * against it changes nothing, whoever signed it.
  */
 public enum Objection {
-  /** Only judges rule. */
-  NO_JUDGE("it is signed with a key that was not enrolled as a judge's"),
+  /** Only judges rule: those whose key was last enrolled as one, and not suspended since. */
+  NO_JUDGE("it is signed with a key that was not enrolled as a judge's at the time"),
   /** Nobody rules on a check of their own. */
   OWN_CHECK(
       "it is signed by somebody who signed for the check in dispute or a recheck of it, with the"
@@ -17,6 +17,10 @@ public enum Objection {
   RECHECK_RUNS("a recheck was still at the line"),
   /** The check that is to count has nothing to do with the protest. */
   OTHER_CHECK("the check that is to stand is neither the one in dispute nor a recheck of it"),
+  /** The recheck is of somebody else, or was judged by another division's rule. */
+  OTHER_ARCHER(
+      "the recheck that is to stand is of another bib or another division than the check in"
+          + " dispute"),
   /** The recheck that is to count came to nothing. */
   NO_OUTCOME("the recheck that is to stand was not decided, or its instrument is in doubt"),
   /** Who dismisses a protest lets the check in dispute stand. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lanewarden.journal.PersonName;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.KeyLabel;
@@ -116,6 +117,18 @@ record KeyCabinet(Path path) {
           what,
           "The name \"" + name + "\" is blank, reserved, or taken by another official.",
           "Give each official a name of their own, with letters.");
+    }
+    Optional<String> unseen = new PersonName(name).unseen();
+    if (unseen.isPresent()) {
+      throw StationException.misstep(
+          "OFFICIAL-NAME",
+          what,
+          "The name \""
+              + name
+              + "\" holds a character that nobody can see ("
+              + unseen.get()
+              + "), so that it could pass for another official's.",
+          "Type the name anew, by hand; names that are copied bring such characters along.");
     }
   }
 

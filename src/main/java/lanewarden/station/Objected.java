@@ -23,6 +23,7 @@ final class Objected {
       case RULED_ALREADY -> "PROTEST-RULED";
       case RECHECK_RUNS -> "RECHECK-RUNNING";
       case OTHER_CHECK -> "RULING-OTHER-CHECK";
+      case OTHER_ARCHER -> "RULING-OTHER-ARCHER";
       case NO_OUTCOME -> "RECHECK-UNSETTLED";
       case DISMISSED -> "RULING-CONTRADICTS";
       case SAME_PERSON -> "SECOND-PERSON";
@@ -40,6 +41,9 @@ final class Objected {
       case RULED_ALREADY -> "If there is something new, file another protest.";
       case RECHECK_RUNS -> "Finish the recheck first, and let the archer go.";
       case OTHER_CHECK -> "Name the check in dispute, or a recheck under this protest.";
+      case OTHER_ARCHER ->
+          "If a bib or a division was entered wrongly, correct it first; else recheck again, or let"
+              + " the check in dispute stand.";
       case NO_OUTCOME -> "Recheck again, or let the check in dispute stand.";
       case DISMISSED -> "Uphold the protest, or let the check in dispute stand.";
       case SAME_PERSON ->

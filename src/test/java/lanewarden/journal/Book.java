@@ -49,6 +49,14 @@ final class Book implements AutoCloseable {
     return key;
   }
 
+  Entry suspend(SigningKey key) throws LedgerException {
+    return ledger.suspend(organizer, key.publicKey(), "for a while");
+  }
+
+  Entry enrolAgain(SigningKey key, String name, Role role) throws LedgerException {
+    return ledger.enrol(organizer, key.publicKey(), name, role);
+  }
+
   Entry appendRaw(String kind, String body) throws LedgerException {
     Draft draft = new Draft(kind, body.getBytes(java.nio.charset.StandardCharsets.UTF_8));
     return ledger.append(official, List.of(draft)).get(0);

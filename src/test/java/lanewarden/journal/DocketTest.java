@@ -172,6 +172,38 @@ class DocketTest {
   }
 
   @Test
+  void whoWasAJudgeIsNoneAfterBeingSuspendedOrEnrolledWithoutTheRole() throws Exception {
+    long check = check(Facts.opened("101", 1), Outcome.OVER);
+    ProtestFact.ProtestRuled ruling = ruling(file(check), Answer.DISMISSED, check);
+    standing.apply(book.suspend(judge));
+    assertEquals(Optional.of(Objection.NO_JUDGE), standing.objection(ruling, judge.thumbprint()));
+    standing.apply(book.enrolAgain(judge, "Judge Elm", Role.OFFICIAL));
+    assertEquals(Optional.of(Objection.NO_JUDGE), standing.objection(ruling, judge.thumbprint()));
+    standing.apply(book.suspend(judge));
+    standing.apply(book.enrolAgain(judge, "Judge Elm", Role.JUDGE));
+    assertEquals(Optional.empty(), standing.objection(ruling, judge.thumbprint()));
+  }
+
+  /** The recheck under the protest is of another bib, until two persons put that right. */
+  @Test
+  void aRecheckOfAnotherArcherNeverCounts() throws Exception {
+    long over = check(Facts.opened("101", 1), Outcome.OVER);
+    long protest = file(over);
+    long beside = check(Facts.recheck("102", protest), Outcome.WITHIN);
+    sayAs(judge, ruling(protest, Answer.UPHELD, beside));
+    Protest.Given given = standing.docket().protest(protest).orElseThrow().rulings().get(0);
+    assertEquals(Optional.of(Objection.OTHER_ARCHER), given.objection());
+    assertEquals(over, standing.past("101").all().get(0).number());
+    assertEquals(Optional.empty(), standing.docket().instead(over));
+    assertEquals(1, standing.competitorsWith(Outcome.OVER));
+    long made = say(ProtestFact.CorrectionMade.ofBib(beside, "101", "Nell Ashby", "misread"));
+    sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    sayAs(judge, ruling(protest, Answer.UPHELD, beside));
+    assertEquals(Optional.of(beside), standing.docket().instead(over));
+    assertEquals(1, standing.competitorsWith(Outcome.WITHIN));
+  }
+
+  @Test
   void aCorrectedBibMovesTheCheckToItsAccountAndBackCounts() throws Exception {
     long check = check(Facts.opened("101", 1), Outcome.WITHIN);
     assertEquals(1, standing.competitorsWith(Outcome.WITHIN));

@@ -58,6 +58,10 @@ class KeyHoldersTest {
     "Bert Offi, bert  offi, true",
     "Bert Offi, 'Bert-Offi.', true",
     "Jos\u00e9 Orr, Jose\u0301 Orr, true",
+    "Bert Offi, B\u200bert Of\u00adfi, true",
+    "Bert Offi, \u202eBert\u2060 O\u200dffi\ufe0f, true",
+    "Jos\u00e9 Orr, Jose\u034f\u0301 Orr, true",
+    "Bert Offi, B\u0435rt Offi, false",
     "Bert Offi, Berta Offi, false",
     "Jos\u00e9 Orr, Jose Orr, false"
   })

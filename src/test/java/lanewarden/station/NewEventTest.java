@@ -117,6 +117,15 @@ class NewEventTest {
   }
 
   @Test
+  void anOfficialsNameWithACharacterThatNobodySeesIsRefused() throws Exception {
+    NewEvent event =
+        event(PracticeEvent.person("Ada Holt"), PracticeEvent.person("A\u200bda Holt"));
+    Trouble refused = refused(event, here.resolve("event"));
+    assertEquals("OFFICIAL-NAME", refused.code());
+    assertTrue(refused.why().contains("that nobody can see (U+200B)"), refused.why());
+  }
+
+  @Test
   void aShortPassphraseIsRefused() throws Exception {
     NewEvent event = event(new NewEvent.Person("Ada Holt", "seven 7".toCharArray()));
     assertEquals("PASSPHRASE-SHORT", refused(event, here.resolve("event")).code());

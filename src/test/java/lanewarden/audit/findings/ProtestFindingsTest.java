@@ -121,6 +121,28 @@ class ProtestFindingsTest {
   }
 
   @Test
+  void aRecheckOfAnotherArcherOrDivisionTakesNothingAway() throws Exception {
+    long over = dispute.over();
+    long protest = dispute.file(Cause.REFERRAL, over);
+    long stranger = dispute.recheck(protest, "402", "57.9 m/s");
+    long ruling = dispute.rule(judge, protest, Answer.UPHELD, stranger);
+    assertEquals(List.of(Kind.RECHECK, Kind.RULING), contradictions());
+    assertEquals(
+        "Entry %d rules on protest %d, but has no effect: the recheck that is to stand is of another bib or another division than the check in dispute."
+            .formatted(ruling, protest),
+        only(Kind.RULING));
+    assertTrue(only(Kind.PROTEST_OPEN).contains("ended over"));
+    assertEquals(over, ledger.standing().past("401").all().get(0).number());
+    long second = dispute.file(Cause.PROTEST, over);
+    dispute.rule(
+        judge,
+        second,
+        Answer.UPHELD,
+        dispute.recheckOf("OC", second, "401", "290 ft/s", "290 ft/s", "290 ft/s"));
+    assertEquals(over, ledger.standing().past("401").all().get(0).number());
+  }
+
+  @Test
   void aProtestWithoutARulingIsToLookAt() throws Exception {
     dispute.file(Cause.REFERRAL, dispute.over());
     assertEquals(List.of(), contradictions());
