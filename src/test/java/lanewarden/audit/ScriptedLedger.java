@@ -27,6 +27,7 @@ import lanewarden.rules.Rule;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Verdict;
 import lanewarden.written.Fingerprint;
+import org.jspecify.annotations.Nullable;
 
 /** A real ledger, written fact by fact as a test needs it, honest or not. */
 public final class ScriptedLedger implements AutoCloseable {
@@ -163,9 +164,15 @@ public final class ScriptedLedger implements AutoCloseable {
 
   /** The organizer puts a rule book in force. */
   public void adopt(String rules, String reason) throws Exception {
+    sign(organizer, List.of(ruleBook(rules, reason)));
+  }
+
+  /** A rule book, with the hash of its bytes. */
+  public static Fact.RuleBookAdopted ruleBook(String rules, @Nullable String reason)
+      throws Exception {
     byte[] utf8 = rules.getBytes(StandardCharsets.UTF_8);
     String hash = RuleBook.read("rule-book.toml", utf8).sha256();
-    sign(organizer, List.of(new Fact.RuleBookAdopted("rule-book.toml", hash, rules, reason)));
+    return new Fact.RuleBookAdopted("rule-book.toml", hash, rules, reason);
   }
 
   /** Signs a fact and folds it. */
@@ -200,6 +207,15 @@ public final class ScriptedLedger implements AutoCloseable {
   }
 
   /** Gives somebody another key in the place of one that was lost. */
+  public void suspend(SigningKey key, String reason) throws Exception {
+    standing.apply(ledger.suspend(organizer, key.publicKey(), reason));
+  }
+
+  /** Enrols a key that was suspended. */
+  public void enrolAgain(SigningKey key, String name, Role role) throws Exception {
+    standing.apply(ledger.enrol(organizer, key.publicKey(), name, role));
+  }
+
   public SigningKey replace(SigningKey old, String reason) throws Exception {
     SigningKey key = SigningKey.generate(new SecureRandom());
     for (Entry entry : ledger.replace(organizer, old.publicKey(), key.publicKey(), reason)) {

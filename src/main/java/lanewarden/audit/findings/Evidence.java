@@ -20,6 +20,7 @@ import lanewarden.rules.Division;
  * Everything a report rests on: what verification found, and what the entries amount to.
  *
  * @param findings the gravest first
+ * @param contradictions those of each check by itself, by its number
  * @param signed how many entries each key signed, by thumbprint
  * @param faulty the numbers of the entries that are not sound
  * @param openings how the line was opened
@@ -34,6 +35,7 @@ public record Evidence(
     Verification verification,
     Standing standing,
     List<Finding> findings,
+    Map<Long, List<Finding>> contradictions,
     Map<String, Integer> signed,
     Set<Long> faulty,
     Openings openings,
@@ -47,8 +49,17 @@ public record Evidence(
   /** Copies the lists and the maps. */
   public Evidence {
     findings = List.copyOf(findings);
+    contradictions = Map.copyOf(contradictions);
     signed = Map.copyOf(signed);
     faulty = Set.copyOf(faulty);
+  }
+
+  /**
+   * What of the ledger's contradictions bears on a check by itself: on its entries, on the rule
+   * book that it was judged by, or on a correction of it.
+   */
+  public List<Finding> contradictions(Check check) {
+    return contradictions.getOrDefault(check.number(), List.of());
   }
 
   /** Who signs with which key, by thumbprint. */

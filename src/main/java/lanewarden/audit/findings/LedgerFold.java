@@ -46,6 +46,7 @@ public final class LedgerFold implements Consumer<Examined> {
   private final ReadingTimeExaminer times = new ReadingTimeExaminer(clock, findings);
   private final RosterExaminer rosters = new RosterExaminer(standing, findings);
   private final DutyExaminer duty = new DutyExaminer(standing, findings);
+  private final CheckTrail trail = new CheckTrail();
   private final LineExaminer lines = new LineExaminer(findings);
   private final Openings openings = new Openings();
   private final Seals seals = new Seals();
@@ -104,6 +105,7 @@ public final class LedgerFold implements Consumer<Examined> {
     try {
       Optional<Fact> fact = standing.apply(entry);
       if (fact.isPresent()) {
+        trail.note(entry.sequence(), fact.get());
         station.examine(entry, fact.get());
         checks.examine(entry.sequence(), fact.get());
         instrument.examine(entry.sequence(), fact.get());
@@ -155,6 +157,7 @@ public final class LedgerFold implements Consumer<Examined> {
         verification,
         standing,
         findings,
+        trail.finish(standing, findings),
         signed,
         faulty,
         openings,

@@ -1,5 +1,7 @@
 package lanewarden.audit.slip;
 
+import java.util.List;
+import lanewarden.audit.findings.Finding;
 import lanewarden.audit.wording.Wording;
 
 /** A slip that cannot be made or found; says what, why, what to do and a code. */
@@ -40,6 +42,18 @@ public final class SlipRefused extends Exception {
             + Wording.count(faults, "fault")
             + "), so no outcome in it is proved.",
         "Run verify on it and look at what it says.");
+  }
+
+  static SlipRefused contradicted(long check, List<Finding> found) {
+    return new SlipRefused(
+        Nature.PROOF,
+        "SLIP-CONTRADICTED",
+        "The slip of check " + check + " was not written.",
+        "The ledger contradicts itself about this very check: "
+            + found.get(0).words()
+            + (found.size() > 1 ? " And " + (found.size() - 1) + " more." : ""),
+        "Make the report, which tells everything that was found, and let a judge decide: a recheck"
+            + " under a protest has a slip of its own.");
   }
 
   static SlipRefused noCheck(String which) {

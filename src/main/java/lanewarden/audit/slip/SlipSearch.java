@@ -128,6 +128,13 @@ public final class SlipSearch {
     Optional<Check> now = check();
     if (now.isEmpty()) {
       troubles.add("The ledger has no check " + slip.check() + ".");
+    } else if (then == null && found.faults().isEmpty()) {
+      troubles.add(
+          "The slip cannot be genuine: at the head "
+              + slip.head()
+              + " that it bears, there was no check "
+              + slip.check()
+              + " yet.");
     }
     return new Found(
         slip.check(),

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.findings.Finding;
 import lanewarden.audit.findings.LedgerFold;
 import lanewarden.audit.press.Announcer;
 import lanewarden.audit.press.Destination;
@@ -69,7 +70,8 @@ public final class Slips {
    *     {@code check 16} is never a bib
    * @param pdf its folder must be there; the file appears whole or not at all
    * @throws LedgerException if the file cannot be read as a ledger at all
-   * @throws SlipRefused if the ledger is not sound or has no such check
+   * @throws SlipRefused if the ledger is not sound, contradicts itself about the check, or has no
+   *     such check
    * @throws IOException if the slip cannot be written
    */
   public Written write(Path ledgerFile, String which, Path pdf)
@@ -83,6 +85,12 @@ public final class Slips {
       throw SlipRefused.unsound(verification.faults().size());
     }
     Check check = find(evidence, which).orElseThrow(() -> SlipRefused.noCheck(which));
+    // A slip sticks to a bow, and whoever looks at it reads the outcome and no more: beside a clean
+    // pass no warning is large enough, so there is no slip of what the ledger itself contradicts.
+    List<Finding> against = evidence.contradictions(check);
+    if (!against.isEmpty()) {
+      throw SlipRefused.contradicted(check.number(), against);
+    }
     // A sound ledger with a check has a station and a head.
     Head head = verification.head().orElseThrow();
     SlipText text =

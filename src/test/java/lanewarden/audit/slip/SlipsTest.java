@@ -22,6 +22,8 @@ import lanewarden.audit.PrintedReport;
 import lanewarden.audit.ScriptedLedger;
 import lanewarden.audit.press.Conformance;
 import lanewarden.bench.Caution;
+import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
 import lanewarden.journal.SetUpStated;
 import lanewarden.ledger.PrintedHead;
 import lanewarden.quantity.Force;
@@ -190,9 +192,63 @@ class SlipsTest {
       assertTrue(found.troubles().get(0).contains("Elsewhere"), found.toString());
       found = SlipSearch.find(ledger.file(), new SlipText("Range East", 9999, real).toString());
       assertEquals(List.of("The ledger has no check 9999."), found.troubles());
+      long later = ledger.check("102", "Jun Takemizu", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+      found = SlipSearch.find(ledger.file(), new SlipText("Range East", later, real).toString());
+      assertFalse(found.stands());
+      assertEquals(
+          List.of(
+              "The slip cannot be genuine: at the head "
+                  + real
+                  + " that it bears, there was no check "
+                  + later
+                  + " yet."),
+          found.troubles());
+      real = ledger.head().printed();
       PrintedHead beyond = new PrintedHead(real.sequence() + 5, "0123456789ab");
       found = SlipSearch.find(ledger.file(), new SlipText("Range East", check, beyond).toString());
       assertFalse(found.troubles().isEmpty(), "entries that were cut off are missed");
+    }
+  }
+
+  /** Signed as a pass against its own readings; the check before it is clean. */
+  @Test
+  void ofACheckThatTheLedgerContradictsThereIsNoSlipAndOfOthersThereIs() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      ledger.check("101", "Marta Olesund", "OC", "299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+      long check = ledger.call("102", "Jun Takemizu", "OC");
+      for (int i = 0; i < 3; i++) {
+        ledger.read("310 ft/s");
+      }
+      ledger.verdict(Outcome.WITHIN, "mean 300 ft/s");
+      ledger.close(null);
+      assertEquals("within", write(ledger, "101").outcome());
+      Files.delete(pdf());
+      SlipRefused refused = assertThrows(SlipRefused.class, () -> write(ledger, "102"));
+      assertEquals("SLIP-CONTRADICTED", refused.code());
+      assertEquals(SlipRefused.Nature.PROOF, refused.nature());
+      assertEquals("The slip of check " + check + " was not written.", refused.what());
+      assertTrue(
+          refused.why().contains("was signed as “within”, but the rule gives"), refused.why());
+      assertFalse(Files.exists(pdf()));
+    }
+  }
+
+  /** An official puts it in force, and the organizer brings the right one back. */
+  @Test
+  void aPassByARuleBookThatTheOrganizerDidNotSignHasNoSlip() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      ledger.check("101", "Marta Olesund", "OC", "299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+      Fact.RuleBookAdopted loose =
+          ScriptedLedger.ruleBook(ScriptedLedger.RULES.replace("300 ft/s", "350 ft/s"), "why");
+      ledger.say(loose);
+      ledger.check("102", "Jun Takemizu", "OC", "340 ft/s", "340 ft/s", "340 ft/s");
+      ledger.adopt(ScriptedLedger.RULES, "back");
+      ledger.check("103", "Ingeborg Hollin", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+      assertEquals("within", write(ledger, "101").outcome());
+      assertTrue(
+          assertThrows(SlipRefused.class, () -> write(ledger, "102"))
+              .why()
+              .contains("put in force by another key than the organizer's"));
     }
   }
 
@@ -213,7 +269,7 @@ class SlipsTest {
     try (ScriptedLedger ledger = ledger()) {
       ledger.check("101", "Marta Olesund", "OC", "312 ft/s", "312 ft/s", "312 ft/s");
       String first = String.valueOf(ledger.standing().checksOf("101").get(0).number());
-      ledger.check(first, "Dag Pell", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+      ledger.check(first, "Ada Brink", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
       assertEquals("within", write(ledger, first).outcome());
       assertEquals("over", write(ledger, "check " + first).outcome());
       assertEquals(
