@@ -25,6 +25,7 @@ final class VerifierPage {
           "entries.js",
           "chain.js",
           "docket.js",
+          "papers.js",
           "checks.js",
           "page.js");
 

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lanewarden.audit.findings.Finding;
 import lanewarden.journal.Fact;
+import lanewarden.journal.PersonName;
 import lanewarden.journal.ProtestFact.Answer;
 import lanewarden.journal.ProtestFact.Cause;
 import lanewarden.journal.ProtestFact.CorrectionConfirmed;
@@ -112,6 +115,79 @@ class VerifierDocketTest extends PageInBrowser {
   }
 
   @Test
+  void aRecheckOfAnotherArcherTakesNothingAway() throws Exception {
+    long over = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, over);
+    long beside = dispute.recheck(protest, "402", "57.9 m/s");
+    long ruling = dispute.rule(judge, protest, Answer.UPHELD, beside);
+    Told told = verified();
+    assertEquals(
+        List.of(
+            "Entry %d: a recheck was opened under protest %d, of another bib, division or attempt than check %d."
+                .formatted(beside, protest, over),
+            "Entry %d: the ruling has no effect: check %d is of another bib or division than check %d."
+                .formatted(ruling, beside, over)),
+        told.findings());
+    assertTrue(told.answers().get(1).startsWith("✕2 contradictions:"), told.toString());
+    assertTrue(cases().get(0).endsWith("No ruling with effect: check " + over + " counts."));
+    assertEquals(
+        List.of(beside, ruling),
+        Audited.of(ledger.file()).findings().stream()
+            .filter(Finding::isContradiction)
+            .map(found -> found.entries().get(0))
+            .toList(),
+        "the audit finds the same");
+  }
+
+  @Test
+  void whoWasAJudgeAndWasEnrolledAnewWithoutTheRoleRulesOnNothing() throws Exception {
+    long over = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, over);
+    ledger.suspend(judge, "left");
+    ledger.enrolAgain(judge, "Judge Elm", Role.OFFICIAL);
+    long ruling = dispute.rule(judge, protest, Answer.DISMISSED, over);
+    assertEquals(
+        List.of(
+            "Entry %d: the ruling has no effect: Judge Elm was not enrolled as a judge at the time."
+                .formatted(ruling)),
+        verified().findings());
+    assertEquals(
+        List.of(Finding.Kind.RULING),
+        Audited.of(ledger.file()).findings().stream()
+            .filter(Finding::isContradiction)
+            .map(Finding::kind)
+            .toList());
+  }
+
+  /**
+   * Chromium's own table of the property (Unicode UAX 44) beside the list in PersonName, as far as
+   * Java knows the characters.
+   */
+  @Test
+  void whatNobodySeesInANameIsTheSameHereAndThere() throws Exception {
+    String there =
+        browser
+            .evaluate(
+                """
+                (() => {
+                  const unseen = [];
+                  for (let i = 0; i <= 0x10ffff; i++) {
+                    const one = i >= 0xd800 && i < 0xe000 ? "" : String.fromCodePoint(i);
+                    if (/[\\p{Cf}\\p{Default_Ignorable_Code_Point}]/u.test(one)) unseen.push(i);
+                  }
+                  return unseen.join(" ");
+                })()""")
+            .asText();
+    assertEquals(
+        Stream.of(there.split(" ")).map(Integer::valueOf).filter(Character::isDefined).toList(),
+        IntStream.rangeClosed(0, Character.MAX_CODE_POINT)
+            .filter(Character::isDefined)
+            .filter(i -> new PersonName(Character.toString(i)).unseen().isPresent())
+            .boxed()
+            .toList());
+  }
+
+  @Test
   void aSecondKeyOfTheSamePersonCountsForNothing() throws Exception {
     long check = dispute.over();
     long protest = dispute.file(Cause.PROTEST, check);
@@ -161,7 +237,10 @@ class VerifierDocketTest extends PageInBrowser {
             "Entry " + twice + effect + "it had been confirmed by entry " + by + "."),
         told.findings());
     assertEquals(
-        "?3 protests and corrections: 2 without effect yet; told below.", told.answers().get(2));
+        "✕4 contradictions: what was signed goes against itself; listed below.",
+        told.answers().get(1));
+    assertEquals(
+        "?3 protests and corrections: 2 without effect yet; told below.", told.answers().get(3));
     assertEquals(
         "Correction %d of the division of check %d, made by Ottoline Vantreese. From LB to OC, confirmed by a second person, Wim Ezra (entry %d)."
             .formatted(made, check, by),
@@ -207,6 +286,12 @@ class VerifierDocketTest extends PageInBrowser {
         Audited.of(ledger.file()).entries(Finding.Kind.CORRECTION).stream()
             .filter(List.of(by)::contains)
             .toList());
-    assertTrue(verified().findings().get(0).endsWith("nobody confirms their own."));
+    SigningKey twin = ledger.enrol("Otto\u200bline Vantr\u00adeese", Role.JUDGE);
+    ledger.sayAs(twin, new CorrectionConfirmed(made));
+    assertEquals(2, Audited.of(ledger.file()).entries(Finding.Kind.CORRECTION).size() / 2);
+    List<String> findings = verified().findings();
+    assertEquals(2, findings.size(), findings.toString());
+    assertTrue(findings.get(0).endsWith("nobody confirms their own."));
+    assertTrue(findings.get(1).endsWith("nobody confirms their own."));
   }
 }

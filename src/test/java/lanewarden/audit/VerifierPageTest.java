@@ -292,7 +292,7 @@ class VerifierPageTest extends PageInBrowser {
       entries.sign(root, "verdict-given", verdict);
     }
     Told told = open(entries.lines());
-    assertTrue(told.answers().get(1).startsWith("✕201 verdicts not computed"), told.toString());
+    assertTrue(told.answers().get(2).startsWith("✕201 verdicts not computed"), told.toString());
     assertEquals(200, texts("#checks tbody tr").size());
     assertEquals(List.of("Show 1 more of 1"), texts("#more:not([hidden])"));
     browser.evaluate("document.getElementById('more').click()");

@@ -8,9 +8,13 @@ class Holders {
     this.known = 0;
   }
 
-  /** Names are the same if their letters and digits are, in whatever case and however set apart. */
+  /**
+   * Names are the same if their letters and digits are, in whatever case and however set apart,
+   * and whatever stands between them that nobody can see.
+   */
   static plain(name) {
-    return name.normalize("NFKC").toLowerCase().replace(/[^\p{L}\p{M}\p{N}]+/gu, " ").trim();
+    const seen = name.replace(/[\p{Cf}\p{Default_Ignorable_Code_Point}]/gu, "");
+    return seen.normalize("NFKC").toLowerCase().replace(/[^\p{L}\p{M}\p{N}]+/gu, " ").trim();
   }
 
   note(key, asEnrolled) {
@@ -51,6 +55,11 @@ class Chain {
 
   fault(entry, words) {
     this.faults.push({ entry, words });
+  }
+
+  /** Whose a key is by the last enrolment before. */
+  name(signer) {
+    return signer === this.organizer ? "the organizer" : (this.officials.get(signer)?.name ?? `the key ${signer}`);
   }
 
   /** Tries everything about a line that needs no neighbour; the key is found by its thumbprint. */
@@ -128,7 +137,7 @@ class Chain {
       this.fault(seq, `Entry ${seq} is of station ${station}, not ${this.station}.`);
     }
     if (this.before !== undefined && at < this.before) {
-      this.findings.push({ entry: seq, words: `Entry ${seq} is dated before the one it follows: the clock was set back.` });
+      this.findings.push({ entry: seq, words: `Entry ${seq} is dated before the one it follows: the clock was set back.`, against: false });
     }
     this.before = at;
     if (seq === 1) {
@@ -171,6 +180,7 @@ class Chain {
       } else if (does === "suspends") {
         known.enrolled = false;
         known.suspendedBy = seq;
+        this.judges.delete(entry.names.thumbprint);
       } else if (typeof body.name !== "string" || body.name.trim() === "") {
         this.fault(seq, `Entry ${seq} enrols an official without a name.`);
       } else if (this.maySign(entry.names.thumbprint)) {
@@ -178,9 +188,7 @@ class Chain {
       } else {
         this.holders.note(entry.names.thumbprint, body.name);
         this.officials.set(entry.names.thumbprint, { name: body.name, role: body.role, enrolled: true, since: seq });
-        if (body.role === "judge") {
-          this.judges.add(entry.names.thumbprint);
-        }
+        this.judges[body.role === "judge" ? "add" : "delete"](entry.names.thumbprint);
       }
     }
   }

@@ -18,15 +18,14 @@ const SIGNED_AT_THE_LINE = new Set([
 class Checks {
   constructor(chain) {
     this.findings = chain.findings;
-    this.books = new Map();
-    this.inForce = undefined;
+    this.papers = new Papers(chain);
     this.checks = new Map();
     this.docket = new Docket(chain, this.checks);
     this.rows = [];
   }
 
   find(entry, words) {
-    this.findings.push({ entry: entry.seq, words: `Entry ${entry.seq}: ${words}.` });
+    this.findings.push({ entry: entry.seq, words: `Entry ${entry.seq}: ${words}.`, against: true });
   }
 
   /** Takes the next entry; one that makes no sense is a finding, never the end. */
@@ -62,27 +61,32 @@ class Checks {
   }
 
   "on rule-book-adopted"(entry, body) {
-    if (entry.digest !== body.sha256) {
-      throw new Error("the rule book’s text has another hash than is told with it");
+    this.papers.ruleBook(entry, body);
+  }
+
+  "on roster-adopted"(entry, body) {
+    this.papers.roster(entry, body);
+  }
+
+  "on report-seal-adopted"(entry) {
+    this.papers.seal(entry);
+  }
+
+  /** Whoever signs in does so under the name that the key was enrolled for. */
+  "on official-signed-in"(entry, body) {
+    const name = this.docket.chain.officials.get(entry.signer)?.name;
+    if (body.name !== name) {
+      this.find(entry, `“${body.name}” signed in with a key that was enrolled for ${name === undefined ? "no official" : `“${name}”`}`);
     }
-    const book = { divisions: new Map(), wrong: undefined };
-    try {
-      const divisions = readToml(body.text).get("division");
-      divisions.forEach((division) => book.divisions.set(division.get("code"), division));
-    } catch (wrong) {
-      book.wrong = wrong.message;
-    }
-    this.inForce = body.sha256;
-    this.books.set(body.sha256, book);
   }
 
   "on check-opened"(entry, body) {
     const setUp = Object.fromEntries(SET_UP.map((name) => [name, body[name]]));
-    const { bib, name, division, protest } = body;
-    this.checks.set(entry.seq, { number: entry.seq, bib, name, division, protest, closed: false, setUp, book: this.inForce, ticked: new Set(), shots: [], faulty: !entry.sound });
-    const wrong = protest === undefined ? undefined : this.docket.rechecked(entry.seq, protest);
-    if (wrong !== undefined) {
-      this.find(entry, wrong);
+    const { bib, name, division, attempt, protest } = body;
+    const check = { number: entry.seq, bib, name, division, attempt, protest, closed: false, setUp, book: this.papers.inForce, ticked: new Set(), shots: [], faulty: !entry.sound };
+    this.checks.set(entry.seq, check);
+    if (protest !== undefined) {
+      this.docket.rechecked(check).forEach((wrong) => this.find(entry, wrong));
     }
   }
 
@@ -145,7 +149,7 @@ class Checks {
   "on correction-confirmed"(entry, body) {
     const made = this.docket.correction(body.correction);
     const check = this.check(made.check);
-    const divisions = this.books.get(check.book)?.divisions;
+    const divisions = this.papers.book(check.book)?.divisions;
     if (this.noEffect(entry, "confirmation", this.docket.confirmed(entry, made, check, divisions))) {
       return;
     }
@@ -188,7 +192,7 @@ class Checks {
   }
 
   recompute(row, entry, body) {
-    const book = this.books.get(body.ruleBook);
+    const book = this.papers.book(body.ruleBook);
     const division = book?.divisions.get(row.check.division);
     if (division === undefined) {
       row.unknown = book?.wrong ?? `the ledger holds no rule for division ${row.check.division} under the hash that the verdict names`;

@@ -2,6 +2,9 @@
 
 const ANSWERS = ["upheld", "dismissed"];
 
+/** Whether two checks are of one archer by one division's rule, as corrected until now. */
+const ofTheSame = (one, other) => one.bib === other.bib && one.division === other.division;
+
 class Docket {
   /** Who holds which key comes from the chain, the checks from those that are folded beside it. */
   constructor(chain, checks) {
@@ -18,10 +21,6 @@ class Docket {
     this.signers.set(check, (this.signers.get(check) ?? new Set()).add(signer));
   }
 
-  name(signer) {
-    return signer === this.chain.organizer ? "the organizer" : (this.chain.officials.get(signer)?.name ?? `the key ${signer}`);
-  }
-
   protest(number) {
     const protest = this.protests.get(number);
     if (protest === undefined) {
@@ -30,15 +29,20 @@ class Docket {
     return protest;
   }
 
-  /** A recheck stands beside the check in dispute; what is wrong with it, in words. */
-  rechecked(number, protestNumber) {
-    const protest = this.protest(protestNumber);
+  /** A recheck stands beside the check in dispute; everything that is wrong with it, in words. */
+  rechecked(recheck) {
+    const protest = this.protest(recheck.protest);
     const settled = protest.rechecks.find((one) => this.settles(one));
-    protest.rechecks.push(number);
-    if (protest.ruling !== undefined) {
-      return `a recheck was opened under protest ${protestNumber}, which had its ruling`;
-    }
-    return settled === undefined ? undefined : `a recheck was opened under protest ${protestNumber}, although recheck ${settled} came to an outcome`;
+    protest.rechecks.push(recheck.number);
+    const original = this.checks.get(protest.check);
+    const opened = `a recheck was opened under protest ${protest.number}`;
+    return [
+      ...(protest.ruling === undefined ? [] : [`${opened}, which had its ruling`]),
+      ...(settled === undefined ? [] : [`${opened}, although recheck ${settled} came to an outcome`]),
+      ...(ofTheSame(recheck, original) && recheck.attempt === original.attempt
+        ? []
+        : [`${opened}, of another bib, division or attempt than check ${original.number}`]),
+    ];
   }
 
   outcome(check) {
@@ -64,7 +68,7 @@ class Docket {
       this.isOrganizers(key)
         ? [`something of check ${check} is signed with the organizer’s key, which names nobody`]
         : holders.areOne(key, signer)
-          ? [`${this.name(signer)} signed something of check ${check}`]
+          ? [`${this.chain.name(signer)} signed something of check ${check}`]
           : [],
     );
   }
@@ -75,7 +79,7 @@ class Docket {
     const other = body.stands !== protest.check;
     const own = all.flatMap((one) => this.own(one, signer))[0];
     if (!this.chain.judges.has(signer)) {
-      return `${this.name(signer)} was not enrolled as a judge`;
+      return `${this.chain.name(signer)} was not enrolled as a judge at the time`;
     }
     if (own !== undefined) {
       return own;
@@ -88,6 +92,9 @@ class Docket {
     }
     if (!all.includes(body.stands)) {
       return `check ${body.stands} is neither the one in dispute nor a recheck of it`;
+    }
+    if (other && !ofTheSame(this.checks.get(body.stands), this.checks.get(protest.check))) {
+      return `check ${body.stands} is of another bib or division than check ${protest.check}`;
     }
     if (other && !this.settles(body.stands)) {
       return `recheck ${body.stands} came to no outcome`;
@@ -103,14 +110,14 @@ class Docket {
     }
     const against = this.against(protest, body, entry.signer);
     if (against === undefined) {
-      protest.ruling = { ...body, entry: entry.seq, judge: this.name(entry.signer) };
+      protest.ruling = { ...body, entry: entry.seq, judge: this.chain.name(entry.signer) };
       this.standing.set(protest.check, protest);
     }
     return against;
   }
 
   corrected(entry, body) {
-    this.corrections.set(entry.seq, { ...body, number: entry.seq, signer: entry.signer, by: this.name(entry.signer), confirmed: undefined });
+    this.corrections.set(entry.seq, { ...body, number: entry.seq, signer: entry.signer, by: this.chain.name(entry.signer), confirmed: undefined });
   }
 
   correction(number) {
@@ -142,7 +149,7 @@ class Docket {
     const measured = made.what === "reading" && !check.shots.some((one) => one.seq === made.reading && one.typed);
     const against =
       this.chain.holders.areOne(made.signer, entry.signer)
-        ? `${this.name(entry.signer)} made correction ${made.number}, and nobody confirms their own`
+        ? `${this.chain.name(entry.signer)} made correction ${made.number}, and nobody confirms their own`
         : this.isOrganizers(made.signer, entry.signer)
           ? `one of its keys is the organizer’s, which names nobody: no second person is shown`
         : made.confirmed !== undefined
@@ -155,7 +162,7 @@ class Docket {
                 ? "the reading was measured, and only a typed one can be corrected"
                 : undefined;
     if (against === undefined) {
-      made.confirmed = { entry: entry.seq, by: this.name(entry.signer), before, after };
+      made.confirmed = { entry: entry.seq, by: this.chain.name(entry.signer), before, after };
     }
     return against;
   }

@@ -70,7 +70,7 @@ async function verify(file) {
   if (number === 0) {
     found.fault(0, "The file holds no entry, not even the first.");
   }
-  return { found, rows: checks.rows, docket: checks.docket };
+  return { found, rows: checks.rows, docket: checks.docket, papers: checks.papers };
 }
 
 const LOOKS = { good: "✓", wrong: "✕", open: "?" };
@@ -124,12 +124,16 @@ function showAnswers() {
   const unknown = chain.rows.filter((row) => row.unknown !== undefined).length;
   const follow = chain.rows.length - unknown - differ;
   const sound = chain.found.faults.length === 0;
+  const against = chain.found.findings.filter((one) => one.against).length - differ;
   const answers = [
     sound
       ? answer("good", "Sound:", "every signature and every link holds.")
       : answer("wrong", "Not sound:", `${count(chain.found.faults.length, "fault")}, listed below.`),
     ...(differ > 0
       ? [answer("wrong", `${count(differ, "verdict does", "verdicts do")} not follow`, "from the signed readings and rule; listed below.")]
+      : []),
+    ...(against > 0
+      ? [answer("wrong", `${count(against, "contradiction")}:`, "what was signed goes against itself; listed below.")]
       : []),
     ...(follow > 0
       ? [answer("good", count(follow, "verdict follows", "verdicts follow"), "from the signed readings and rule.")]
@@ -143,6 +147,7 @@ function showAnswers() {
   showList("fault", faults);
   showList("finding", chain.found.findings);
   showList("case", chain.docket.words());
+  showList("paper", chain.papers.adopted);
 }
 
 function showList(what, all) {

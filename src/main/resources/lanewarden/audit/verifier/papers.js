@@ -1,0 +1,84 @@
+// What checks rest on: rule books, rosters and the seals of reports. Who put each in force, and
+// what a rule book changed.
+
+/** Only the organizer signs these. */
+const ORGANIZERS_ALONE = "but not with the organizer’s key";
+
+/** What a rule book says of a division, as one line a key; a list is compared as it is written. */
+const clauses = (division) => new Map([...division].map(([key, value]) => [key, JSON.stringify(value)]));
+
+class Papers {
+  constructor(chain) {
+    this.chain = chain;
+    this.books = new Map();
+    this.inForce = undefined;
+    this.adopted = [];
+  }
+
+  /** The rule book with this hash, if one was put in force. */
+  book(sha256) {
+    return this.books.get(sha256);
+  }
+
+  /** A rule book takes over. */
+  ruleBook(entry, body) {
+    if (entry.digest !== body.sha256) {
+      throw new Error("the rule book’s text has another hash than is told with it");
+    }
+    const book = { divisions: new Map(), wrong: undefined };
+    try {
+      const divisions = readToml(body.text).get("division");
+      divisions.forEach((division) => book.divisions.set(division.get("code"), division));
+    } catch (wrong) {
+      book.wrong = wrong.message;
+    }
+    const before = this.books.get(this.inForce);
+    this.inForce = body.sha256;
+    this.books.set(body.sha256, book);
+    this.tell(entry, "rule book", body, before === undefined ? "" : Papers.changes(before, book));
+    this.organizerAlone(entry, "puts a rule book in force");
+  }
+
+  /** A roster takes over: any official may sign one, for late entries come that way. */
+  roster(entry, body) {
+    this.tell(entry, "roster", body, "");
+  }
+
+  /** The key that seals reports is stated. */
+  seal(entry) {
+    this.organizerAlone(entry, "states the seal of reports");
+  }
+
+  organizerAlone(entry, does) {
+    if (entry.signer !== this.chain.organizer) {
+      this.chain.fault(entry.seq, `Entry ${entry.seq} ${does}, ${ORGANIZERS_ALONE}: ${this.chain.name(entry.signer)} signed it.`);
+    }
+  }
+
+  tell(entry, what, body, changes) {
+    const reason = body.reason === undefined ? "" : ` Reason given: “${body.reason}”.`;
+    const at = entry.says.at.slice(0, 19).replace("T", " ");
+    const words = `Entry ${entry.seq}, ${at} UTC: the ${what} ${body.file}, ${String(body.sha256).slice(0, 12)}…, signed by ${this.chain.name(entry.signer)}.${changes}${reason}`;
+    this.adopted.push({ entry: entry.seq, words });
+  }
+
+  /** What one rule book says otherwise than the one before, division by division, in words. */
+  static changes(before, now) {
+    if (before.wrong !== undefined || now.wrong !== undefined) {
+      return " What it changes cannot be told: one of the two cannot be read here.";
+    }
+    const codes = [...new Set([...before.divisions.keys(), ...now.divisions.keys()])];
+    const changed = codes.flatMap((code) => Papers.changesOf(code, before.divisions.get(code), now.divisions.get(code)));
+    return changed.length === 0 ? " It changes nothing in any division." : ` It changes ${changed.join("; ")}.`;
+  }
+
+  static changesOf(code, before, now) {
+    if (before === undefined || now === undefined) {
+      return [`division ${code}, which is ${before === undefined ? "new" : "gone"}`];
+    }
+    const [old, fresh] = [clauses(before), clauses(now)];
+    return [...new Set([...old.keys(), ...fresh.keys()])]
+      .filter((key) => old.get(key) !== fresh.get(key))
+      .map((key) => `${key} of ${code} from ${old.get(key) ?? "nothing"} to ${fresh.get(key) ?? "nothing"}`);
+  }
+}
