@@ -32,7 +32,7 @@ final class PublicPage {
         page.verification(),
         page.faults().stream().map(f -> new ReportPage.Fault(f.entry(), LEFT_OUT)).toList(),
         page.figures(),
-        page.contradictions().stream().map(PublicPage::findings).toList(),
+        page.contradictions().stream().map(PublicPage::contradictions).toList(),
         page.lookAt().stream().map(PublicPage::findings).toList(),
         page.everywhere(),
         page.books(),
@@ -50,8 +50,23 @@ final class PublicPage {
         page.results());
   }
 
-  /** A finding's words name competitors and quote officials; its kind and its entries do not. */
+  /** That the ledger contradicts itself, how often and in what, nobody is spared. */
+  private static ReportPage.Findings contradictions(ReportPage.Findings findings) {
+    return findings(
+        findings,
+        "The ledger contradicts itself here: "
+            + findings.count()
+            + " of this kind. Whom it touches is "
+            + LEFT_OUT
+            + ".");
+  }
+
   private static ReportPage.Findings findings(ReportPage.Findings findings) {
+    return findings(findings, LEFT_OUT);
+  }
+
+  /** A finding's words name competitors and quote officials; its kind and its entries do not. */
+  private static ReportPage.Findings findings(ReportPage.Findings findings, String words) {
     String entries =
         findings.lines().stream()
             .map(ReportPage.Findings.Line::entries)
@@ -59,7 +74,7 @@ final class PublicPage {
     return new ReportPage.Findings(
         findings.heading(),
         findings.count(),
-        List.of(new ReportPage.Findings.Line(entries, LEFT_OUT)));
+        List.of(new ReportPage.Findings.Line(entries, words)));
   }
 
   /** The digits are needed to draw again; what was typed around them is not. */

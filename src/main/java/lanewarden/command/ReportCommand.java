@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
 /** Writes the audit report. */
 @Command(
     description = {
-      "Write the audit report of a ledger as a PDF. Needs only the ledger file.",
+      "Audit a ledger, and write the report as a PDF: every verdict is recomputed, and every"
+          + " contradiction listed. Needs only the ledger file.",
       "It is set to last (PDF/A-3, PDF/UA-1), and the ledger and its rule books travel inside it.",
       "Exit code 3 if the ledger is not sound or contradicts its own rules, 4 if no time-stamp was"
           + " to be had; the report is written all the same and says so."

@@ -119,7 +119,10 @@ class ExportTest {
     assertTrue(cells.contains("'+49 171 the archer's mother called"));
   }
 
-  /** OWASP, "CSV Injection": = + - @ tab, CR, LF and full-width forms; blanks before, our own. */
+  /**
+   * OWASP, "CSV Injection": = + - @ tab, CR, LF and full-width forms. Small forms (Unicode block
+   * FE50), superscripts, other control characters and blanks before: our own.
+   */
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -138,6 +141,14 @@ class ExportTest {
         "\uff0b1",
         "\uff0d1",
         "\uff201",
+        "\ufe621",
+        "\ufe631",
+        "\ufe661",
+        "\ufe6b1",
+        "\u207b1",
+        "\u000b=1",
+        "\f=1",
+        "\u0000=1",
         "'=1",
         "=1\n=2"
       })

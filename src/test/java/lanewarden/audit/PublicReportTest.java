@@ -65,6 +65,22 @@ class PublicReportTest {
     return file;
   }
 
+  @Test
+  void thatTheLedgerContradictsItselfHowOftenAndInWhatIsSaidWithoutAName() throws Exception {
+    Path file = folder.resolve("other.ledger");
+    try (ScriptedLedger ledger = ScriptedLedger.with(file, ScriptedLedger.RULES)) {
+      ledger.check("102", "Marta Olesund", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+      ledger.check("103", "Marta Olesund", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
+    }
+    Path pdf = folder.resolve("public.pdf");
+    PrintedReport.report()
+        .write(file, pdf, new ReportEdition(false, Optional.empty(), Optional.empty()), p -> {});
+    String text = PrintedReport.textOf(pdf).replaceAll("\\s+", " ");
+    assertTrue(text.contains("Checks that do not fit the roster in force (2)"), text);
+    assertTrue(text.contains("The ledger contradicts itself here: 2 of this kind."), text);
+    assertFalse(text.contains("Olesund"), text);
+  }
+
   /** A protest with a ruling, and a check that was another competitor's. */
   private static void dispute(ScriptedLedger ledger) throws Exception {
     SigningKey judge = ledger.enrol("Ottoline Judge", Role.JUDGE);

@@ -15,9 +15,15 @@ import org.jspecify.annotations.Nullable;
  * written as they are: none in these tables can be less than nothing, so none begins with a sign.
  */
 public final class Cell {
-  /** What begins a formula in one spreadsheet or another, also behind blanks, and in full width. */
+  /**
+   * What begins a formula in one spreadsheet or another, also behind blanks; every control
+   * character, which a spreadsheet may swallow; and whatever else is one of these signs in another
+   * width or height (its compatibility decomposition, UAX 15).
+   */
   private static final Pattern RISKY =
-      Pattern.compile("(?s)[\\p{Z}\\p{Cf}]*[=+\\-@\\t\\r\\n'\uff1d\uff0b\uff0d\uff20\u2212].*");
+      Pattern.compile(
+          "(?s)[\\p{Z}\\p{Cf}]*[=+\\-@\\p{Cc}'\u2212\ufe62\ufe63\ufe66\ufe6b\uff0b\uff0d\uff1d\uff20\ufb29\u207a-\u207c"
+              + "\u208a-\u208c].*");
 
   private Cell() {}
 
