@@ -2,6 +2,7 @@ package lanewarden.chronograph;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import lanewarden.written.WrittenRefused;
 
@@ -87,6 +88,32 @@ public final class SentenceProfile {
     return new Signal.Refused(new Refusal(whole, reason, words, Source.REPLAY, name, at));
   }
 
+  /** Whether a line that is read without a fault must have its first byte and its last. */
+  public boolean provesWhole() {
+    return form.provesWhole();
+  }
+
+  /** Whether bytes are more, without a line end after them, than a line of it may have. */
+  public boolean isOverlong(RawBytes bytes) {
+    String characters = bytes.characters();
+    int ending =
+        characters.endsWith(line.terminator().characters()) ? line.terminator().length() : 0;
+    return characters.length() - ending > line.longest();
+  }
+
+  /** Bytes of which the end may be missing, with the end of a line after them. */
+  public RawBytes ended(RawBytes bytes) {
+    return bytes.then(line.terminator());
+  }
+
+  /** Bytes cut after their first line: that, and what follows it, which may be nothing. */
+  public List<RawBytes> cut(RawBytes bytes) {
+    int end = bytes.characters().indexOf(line.terminator().characters());
+    int after = end < 0 ? bytes.length() : end + line.terminator().length();
+    return List.of(
+        RawBytes.of(bytes.bytes(), 0, after), RawBytes.of(bytes.bytes(), after, bytes.length()));
+  }
+
   PortSettings port() {
     return port;
   }
@@ -99,8 +126,11 @@ public final class SentenceProfile {
     return form;
   }
 
-  /** The least time between two readings; zero where a sequence number tells repeats. */
-  Duration apart() {
+  /**
+   * The least time between two readings, where nothing but that tells an arrow from a line that
+   * came twice; zero where the instrument numbers its lines.
+   */
+  public Duration apart() {
     return apart;
   }
 

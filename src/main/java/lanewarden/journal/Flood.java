@@ -1,5 +1,6 @@
 package lanewarden.journal;
 
+import java.time.Duration;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -7,6 +8,12 @@ import java.util.regex.Pattern;
 public final class Flood {
   /** The reason of an entry that stands for lines that were only counted. */
   public static final String REASON = "flood";
+
+  /** Lines that are written one by one within a second: more than any archer shoots. */
+  public static final int MOST = 10;
+
+  /** How long a flood is counted from the line that began it. */
+  public static final Duration SECOND = Duration.ofSeconds(1);
 
   private static final Pattern COUNTED = Pattern.compile("(\\d{1,15}) further lines?\\b.*");
 

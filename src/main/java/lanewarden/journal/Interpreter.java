@@ -1,7 +1,10 @@
 package lanewarden.journal;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.quantity.Speed;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads anew what instruments sent, with the papers that were signed when the line opened.
@@ -28,5 +31,49 @@ public interface Interpreter {
 
     /** What speaks against a shot of a verification. */
     List<String> against(Fact.VerificationShot shot);
+
+    /**
+     * What speaks against the reason for which a line was refused: its bytes are a reading, or are
+     * none for another reason. Whether the station had a use for a good reading is no matter here.
+     *
+     * @param before what the instrument had sent before it
+     */
+    List<String> against(Fact.LineRefused refused, Before before);
+
+    /**
+     * The reading that the bytes of a line give by themselves, whatever was made of them; empty
+     * where they give none.
+     *
+     * @param instrument which sent it, by its name
+     */
+    Optional<Heard> heard(String instrument, String source, String raw);
+  }
+
+  /**
+   * What the bytes of a line say.
+   *
+   * @param line the instrument's number of it, or null where it numbers none
+   */
+  record Heard(Speed speed, @Nullable String line) {}
+
+  /**
+   * What one instrument had sent before a line, as far as the ledger tells.
+   *
+   * @param last the last line that was a good reading, whatever became of it
+   * @param elapsed from it to the line
+   * @param midway whether the line may have been joined midway: the link opened before it, or the
+   *     line before it broke off
+   * @param overlong whether the line before it was longer than any may be
+   * @param uncertain whether lines before it were only counted, or the check has the very same one
+   */
+  record Before(
+      Optional<Heard> last,
+      Optional<Duration> elapsed,
+      boolean midway,
+      boolean overlong,
+      boolean uncertain) {
+    /** Of an instrument that just began. */
+    public static final Before NOTHING =
+        new Before(Optional.empty(), Optional.empty(), true, false, false);
   }
 }

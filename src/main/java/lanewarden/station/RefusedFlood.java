@@ -1,7 +1,6 @@
 package lanewarden.station;
 
 import java.io.ByteArrayOutputStream;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -23,13 +22,8 @@ import lanewarden.journal.Flood;
  */
 record RefusedFlood(Optional<Fact.LineRefused> first, int seen, Optional<Counted> counted) {
 
-  /** Lines that are written one by one within a second: more than any archer shoots. */
-  static final int MOST = 10;
-
   /** Bytes that are kept of those only counted. */
   static final int SAMPLE = 200;
-
-  private static final Duration SECOND = Duration.ofSeconds(1);
 
   /**
    * Lines that were only counted.
@@ -90,8 +84,8 @@ record RefusedFlood(Optional<Fact.LineRefused> first, int seen, Optional<Counted
       facts.add(line);
       return new Step(new RefusedFlood(Optional.of(line), 1, Optional.empty()), facts);
     }
-    if (seen <= MOST) {
-      Fact written = seen < MOST ? line : announcing(line);
+    if (seen <= Flood.MOST) {
+      Fact written = seen < Flood.MOST ? line : announcing(line);
       return new Step(new RefusedFlood(first, seen + 1, counted), List.of(written));
     }
     Counted more = counted.orElseGet(() -> Counted.none(line)).and(line);
@@ -112,7 +106,7 @@ record RefusedFlood(Optional<Fact.LineRefused> first, int seen, Optional<Counted
     Instant since = first.get().at();
     return Objects.equals(first.get().check(), line.check())
         && !line.at().isBefore(since)
-        && line.at().isBefore(since.plus(SECOND));
+        && line.at().isBefore(since.plus(Flood.SECOND));
   }
 
   private static Fact announcing(Fact.LineRefused line) {
@@ -122,7 +116,7 @@ record RefusedFlood(Optional<Fact.LineRefused> first, int seen, Optional<Counted
         line.reason(),
         line.words()
             + " More than "
-            + MOST
+            + Flood.MOST
             + " lines were refused within a second: what else is refused within it is counted, and"
             + " told in one entry.",
         line.source(),

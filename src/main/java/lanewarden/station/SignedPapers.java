@@ -5,7 +5,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,7 +12,6 @@ import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.Reading;
 import lanewarden.chronograph.SentenceProfile;
 import lanewarden.chronograph.Signal;
-import lanewarden.chronograph.Source;
 import lanewarden.chronograph.TypedEntry;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Interpreter;
@@ -30,12 +28,17 @@ import org.jspecify.annotations.Nullable;
  * Immutable.
  */
 public final class SignedPapers implements Interpreter.Interpretation {
+  private final OpenedInstruments opened;
   private final SentenceProfile profile;
   private final Optional<SentenceProfile> second;
   private final Optional<StationPapers> papers;
 
   private SignedPapers(
-      SentenceProfile profile, Optional<SentenceProfile> second, Optional<StationPapers> papers) {
+      String instrument,
+      SentenceProfile profile,
+      Optional<SentenceProfile> second,
+      Optional<StationPapers> papers) {
+    this.opened = new OpenedInstruments(instrument, profile, second, papers);
     this.profile = profile;
     this.second = second;
     this.papers = papers;
@@ -52,6 +55,7 @@ public final class SignedPapers implements Interpreter.Interpretation {
               : Optional.of(profile("second profile", secondText));
       String settings = opened.settings();
       return new SignedPapers(
+          opened.instrument(),
           first,
           second,
           settings == null
@@ -88,6 +92,16 @@ public final class SignedPapers implements Interpreter.Interpretation {
     public List<String> against(Fact.VerificationShot shot) {
       return List.of();
     }
+
+    @Override
+    public List<String> against(Fact.LineRefused refused, Interpreter.Before before) {
+      return List.of();
+    }
+
+    @Override
+    public Optional<Interpreter.Heard> heard(String instrument, String source, String raw) {
+      return Optional.empty();
+    }
   }
 
   @Override
@@ -110,7 +124,8 @@ public final class SignedPapers implements Interpreter.Interpretation {
           }
           uncertainty(read, taken.uncertainty(), against);
         });
-    if (!isTyped(taken.source())) {
+    opened.origin(taken.source(), taken.instrument(), taken.second(), against);
+    if (!OpenedInstruments.isTyped(taken.source())) {
       second(taken.source(), taken.second(), against);
       apart(taken, against);
     }
@@ -125,7 +140,18 @@ public final class SignedPapers implements Interpreter.Interpretation {
     if (other != null) {
       second(shot.source(), other, against);
     }
+    opened.origin(shot.source(), shot.instrument(), other, against);
     return against;
+  }
+
+  @Override
+  public List<String> against(Fact.LineRefused refused, Interpreter.Before before) {
+    return opened.against(refused, before);
+  }
+
+  @Override
+  public Optional<Interpreter.Heard> heard(String sender, String source, String raw) {
+    return opened.heard(sender, source, raw);
   }
 
   private Optional<Reading> first(String source, String raw, Speed signed, List<String> against) {
@@ -156,7 +182,7 @@ public final class SignedPapers implements Interpreter.Interpretation {
       Speed signed,
       String bytes,
       List<String> against) {
-    Optional<RawBytes> line = decoded(raw);
+    Optional<RawBytes> line = OpenedInstruments.decoded(raw);
     if (line.isEmpty()) {
       against.add(bytes + " are not base64");
       return Optional.empty();
@@ -178,22 +204,10 @@ public final class SignedPapers implements Interpreter.Interpretation {
 
   /** A typed number without a unit was read in the unit that the rule speaks; the signed one. */
   private static Signal signal(SentenceProfile by, String source, RawBytes line, Speed signed) {
-    return isTyped(source)
+    return OpenedInstruments.isTyped(source)
         ? new TypedEntry(by.plausible(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC))
             .read(new String(line.bytes(), StandardCharsets.UTF_8), signed.unit())
         : by.reread(line, Instant.EPOCH);
-  }
-
-  private static boolean isTyped(String source) {
-    return source.equals(Source.TYPED.word());
-  }
-
-  private static Optional<RawBytes> decoded(String base64) {
-    try {
-      return Optional.of(RawBytes.of(Base64.getDecoder().decode(base64)));
-    } catch (IllegalArgumentException notBase64) {
-      return Optional.empty();
-    }
   }
 
   private static String numbered(@Nullable String line) {

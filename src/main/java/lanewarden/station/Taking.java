@@ -12,6 +12,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.SecondReading;
 import lanewarden.journal.TakenShot;
+import lanewarden.journal.Untimely;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,12 +38,13 @@ record Taking(StationPapers papers) {
     if (running.isPresent()) {
       Optional<String> against = running.get().against(reading);
       return against.isPresent()
-          ? List.of(untimely(reading, null, "no shot of it", against.get()))
+          ? List.of(untimely(reading, null, Untimely.NO_SHOT, against.get()))
           : running.get().shot(reading, next);
     }
     if (book.standing().hold().isPresent()) {
       return List.of(
-          untimely(reading, running(book.check()), "held", "The line was held when it arrived."));
+          untimely(
+              reading, running(book.check()), Untimely.HELD, "The line was held when it arrived."));
     }
     return of(reading, book.check(), next);
   }
@@ -64,7 +66,10 @@ record Taking(StationPapers papers) {
     if (signal instanceof Signal.Heard heard) {
       return List.of(
           untimely(
-              heard.reading(), null, "nobody on duty", "No official was on duty when it arrived."));
+              heard.reading(),
+              null,
+              Untimely.OFF_DUTY,
+              "No official was on duty when it arrived."));
     }
     return unheard(signal, Optional.empty());
   }
@@ -72,7 +77,8 @@ record Taking(StationPapers papers) {
   private List<Fact> of(Reading reading, Optional<CheckView> view, long next) {
     if (view.isEmpty()) {
       return List.of(
-          untimely(reading, null, "no competitor", "No competitor was called when it arrived."));
+          untimely(
+              reading, null, Untimely.NO_COMPETITOR, "No competitor was called when it arrived."));
     }
     Check check = view.get().check();
     if (check.outcome().isPresent()) {
@@ -80,7 +86,7 @@ record Taking(StationPapers papers) {
           untimely(
               reading,
               check.number(),
-              "already decided",
+              Untimely.DECIDED,
               "Check " + check.number() + " was decided before it arrived."));
     }
     if (isRepeat(reading, check)) {
@@ -88,7 +94,7 @@ record Taking(StationPapers papers) {
           untimely(
               reading,
               check.number(),
-              "repeated",
+              Untimely.REPEATED,
               "This check has the very same line already, with the same number of the instrument."));
     }
     if (!view.get().takesShots()) {
@@ -96,7 +102,7 @@ record Taking(StationPapers papers) {
           untimely(
               reading,
               check.number(),
-              "not asked for",
+              Untimely.NOT_ASKED,
               "Check "
                   + check.number()
                   + " waits for something else: "
@@ -141,11 +147,12 @@ record Taking(StationPapers papers) {
             .anyMatch(taken -> taken.line() != null && taken.raw().equals(raw));
   }
 
-  private static Fact untimely(Reading reading, @Nullable Long check, String reason, String words) {
+  private static Fact untimely(
+      Reading reading, @Nullable Long check, Untimely reason, String words) {
     return new Fact.LineRefused(
         check,
         base64(reading.raw().bytes()),
-        reason,
+        reason.word(),
         reading.speed() + " was not taken. " + words,
         reading.source().word(),
         reading.instrument(),

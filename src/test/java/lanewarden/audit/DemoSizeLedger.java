@@ -119,8 +119,8 @@ public final class DemoSizeLedger {
               new Fact.LineRefused(
                   ledger.now().number(),
                   Base64.getEncoder().encodeToString(new byte[] {'$', '2', '9', -1, '\r', '\n'}),
-                  "wrong checksum",
-                  "The checksum of the line is 5B, but its bytes give 47.",
+                  "not the sentence",
+                  "The line does not have the form of this instrument's sentence.",
                   "serial port",
                   "gate timer",
                   ScriptedLedger.START));

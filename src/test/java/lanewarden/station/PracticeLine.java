@@ -8,6 +8,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.audit.Audited;
+import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
@@ -111,8 +113,10 @@ final class PracticeLine implements AutoCloseable {
     return assertThrows(StationException.class, step).trouble().code();
   }
 
+  /** Closes it; an honest station refuses no line for another reason than it has. */
   @Override
-  public void close() throws StationException {
+  public void close() throws Exception {
     station.close();
+    assertEquals(List.of(), Audited.of(folder.ledger()).words(Kind.REFUSED));
   }
 }

@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Flood;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,9 +79,9 @@ class RefusedFloodTest extends LineTest {
   @Test
   void theEntryOfAFloodSaysLinesBytesAndFirstBytes() {
     List<Fact.LineRefused> facts = written(511, 1);
-    Fact.LineRefused noted = facts.get(RefusedFlood.MOST);
+    Fact.LineRefused noted = facts.get(Flood.MOST);
     assertTrue(noted.words().contains("counted"), noted.words());
-    Fact.LineRefused flood = facts.get(RefusedFlood.MOST + 1);
+    Fact.LineRefused flood = facts.get(Flood.MOST + 1);
     assertEquals("flood", flood.reason());
     assertTrue(flood.words().startsWith("500 further lines of 3000 bytes"), flood.words());
     assertEquals(

@@ -53,6 +53,11 @@ final class BytesExaminer {
     }
   }
 
+  /** The papers of the last opening, if there was one. */
+  Optional<Interpretation> papers() {
+    return papers;
+  }
+
   private void opened(long entry, Interpretation now) {
     papers = Optional.of(now);
     opening = entry;

@@ -44,6 +44,10 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     VERDICT(true, "Verdicts that do not follow from the rule"),
     /** A reading that its raw bytes do not give by the papers of its time. */
     BYTES(true, "Readings that do not follow from what the instrument sent"),
+    /**
+     * A line that was refused though its bytes are a reading, or for another reason than it has.
+     */
+    REFUSED(true, "Lines refused for a reason that they do not have"),
     /** A line of the instrument that stood in another reading already. */
     REPEATED(true, "Readings that repeat what the instrument had sent before"),
     /** A reading earlier than its check, or later than the entry that took it. */

@@ -42,6 +42,7 @@ public final class LedgerFold implements Consumer<Examined> {
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(standing, findings);
   private final BytesExaminer bytes;
+  private final RefusedExaminer refused = new RefusedExaminer(standing, findings);
   private final ClockExaminer clock = new ClockExaminer(findings);
   private final ReadingTimeExaminer times = new ReadingTimeExaminer(clock, findings);
   private final RosterExaminer rosters = new RosterExaminer(standing, findings);
@@ -110,6 +111,7 @@ public final class LedgerFold implements Consumer<Examined> {
         checks.examine(entry.sequence(), fact.get());
         instrument.examine(entry.sequence(), fact.get());
         bytes.examine(entry.sequence(), fact.get());
+        refused.examine(entry, fact.get(), bytes.papers().filter(p -> p.fault().isEmpty()));
         times.examine(entry, fact.get());
         rosters.examine(entry, fact.get());
         duty.examine(entry, fact.get());

@@ -64,7 +64,13 @@ class BytesFindingsTest {
     opening =
         ledger.say(
             new Fact.StationOpened(
-                "gate timer", profile, "Lanewarden 0.5.0", second, settings, null, null));
+                second == null ? "gate timer" : "gate timer and plain",
+                profile,
+                "Lanewarden 0.5.0",
+                second,
+                settings,
+                null,
+                null));
   }
 
   private static String profile(String name) throws Exception {

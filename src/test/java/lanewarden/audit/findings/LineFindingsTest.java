@@ -90,9 +90,10 @@ class LineFindingsTest {
     ledger.say(
         new Fact.LineRefused(
             null,
-            Base64.getEncoder().encodeToString(line(number).getBytes(StandardCharsets.US_ASCII)),
-            "no competitor",
-            "300.1 ft/s was not taken.",
+            Base64.getEncoder()
+                .encodeToString(line(number).replace(",A*", ",W*").getBytes(StandardCharsets.US_ASCII)),
+            "wrong checksum",
+            "It was damaged on the way.",
             "serial port",
             "gate timer",
             ledger.instant()));
