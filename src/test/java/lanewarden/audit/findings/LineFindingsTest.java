@@ -13,6 +13,7 @@ import java.util.List;
 import lanewarden.audit.Audited;
 import lanewarden.audit.ScriptedLedger;
 import lanewarden.audit.findings.Finding.Kind;
+import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.quantity.Speed;
@@ -89,9 +90,10 @@ class LineFindingsTest {
   private void refuse(int number) throws Exception {
     ledger.say(
         new Fact.LineRefused(
-            null,
+            ledger.standing().current().map(Check::number).orElse(null),
             Base64.getEncoder()
-                .encodeToString(line(number).replace(",A*", ",W*").getBytes(StandardCharsets.US_ASCII)),
+                .encodeToString(
+                    line(number).replace(",A*", ",W*").getBytes(StandardCharsets.US_ASCII)),
             "wrong checksum",
             "It was damaged on the way.",
             "serial port",
