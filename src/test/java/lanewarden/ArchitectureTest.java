@@ -75,6 +75,8 @@ class ArchitectureTest {
           "lanewarden.bench.PracticeSetUp",
           "lanewarden.bench.PracticeShot",
           "lanewarden.bench.PracticeShot$Word",
+          "lanewarden.bench.Rating",
+          "lanewarden.bench.Rating$Expected",
           "lanewarden.bench.Series",
           "lanewarden.bench.Showing",
           "lanewarden.bench.Prospect",

@@ -30,8 +30,13 @@ public enum Caution {
     return sentence;
   }
 
-  /** All of them in one paragraph: none is ever left out. */
+  /** All of them, a sentence each: none is ever left out. */
+  public static List<String> sentences() {
+    return List.of(values()).stream().map(Caution::inWords).toList();
+  }
+
+  /** All of them in one paragraph. */
   public static String paragraph() {
-    return String.join(" ", List.of(values()).stream().map(Caution::inWords).toList());
+    return String.join(" ", sentences());
   }
 }

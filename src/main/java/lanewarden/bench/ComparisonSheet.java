@@ -23,6 +23,12 @@ import lanewarden.quantity.SpeedUnit;
  * @param unit of all speeds
  */
 public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
+  /** What nobody may make of a comparison, in a sentence. */
+  public static final String NO_VERDICT =
+      "A comparison is no check, and no verdict rests on it: margins are the mean's, even where a"
+          + " division counts the highest reading, and an instrument that reads fast or slow moves"
+          + " every mean alike.";
+
   private static final String NONE = "–";
 
   /** How far from the middle of what was shot a limit is still shown, in widths of that. */
@@ -189,12 +195,11 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
 
   /** What a bow's rating makes one expect of a set-up that was shot, in the sheet's unit. */
   public Optional<Interval> expected(Showing showing) {
-    double feet = SpeedUnit.FEET_PER_SECOND.inSi().doubleValue();
     return showing
         .expected()
         .filter(range -> showing.hasMean())
         .map(Rating.Expected::range)
-        .map(range -> new Interval(in(range.low() * feet), in(range.high() * feet)));
+        .map(range -> new Interval(in(range.low()), in(range.high())));
   }
 
   /** What is believed of the bows' virtual masses, a sentence each. */
@@ -242,11 +247,7 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
 
   /** What nobody may make of them, and what is minded by whoever changes a set-up. */
   public List<String> cautions() {
-    return List.of(
-        "A comparison is no check, and no verdict rests on it: margins are the mean's, even"
-            + " where a division counts the highest reading, and an instrument that reads"
-            + " fast or slow moves every mean alike.",
-        Caution.paragraph());
+    return List.of(NO_VERDICT, Caution.paragraph());
   }
 
   /** The means in one sentence: what a picture of them shows. */

@@ -57,4 +57,40 @@ public record PairDifference(
   public Sense sense() {
     return interval.map(i -> i.holds(0) ? Sense.NOISE : Sense.REAL).orElse(Sense.UNKNOWN);
   }
+
+  /** Whether it is of these two, in whichever order. */
+  public boolean isOf(Showing first, Showing second) {
+    return (one.equals(first) && other.equals(second))
+        || (one.equals(second) && other.equals(first));
+  }
+
+  /**
+   * How much faster one of the two is, m/s; less than zero for the slower.
+   *
+   * @param showing one of the two
+   */
+  public double differenceOf(Showing showing) {
+    return showing.equals(one) ? difference : -difference;
+  }
+
+  /**
+   * From where to where that lies, m/s.
+   *
+   * @param showing one of the two
+   */
+  public Optional<Interval> intervalOf(Showing showing) {
+    return showing.equals(one) ? interval : interval.map(i -> new Interval(-i.high(), -i.low()));
+  }
+
+  /**
+   * What can be said of it, for a person who looks at one of the two.
+   *
+   * @param showing one of the two
+   */
+  public String wordsOf(Showing showing) {
+    if (sense() != Sense.REAL) {
+      return sense().inWords();
+    }
+    return showing.equals(one) ? "really faster" : "really slower";
+  }
 }

@@ -15,6 +15,8 @@ import lanewarden.rules.Who;
 
 /** What awaits a set-up in a division, before anybody shoots: no verdict, and no promise of one. */
 public sealed interface Prospect {
+  /** What nobody may make of it, in a sentence. */
+  String NO_VERDICT = "A forecast, not a verdict.";
 
   /** In one fixed word or two. */
   String word();

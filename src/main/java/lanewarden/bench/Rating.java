@@ -27,14 +27,17 @@ import lanewarden.quantity.SpeedUnit;
  */
 public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arrow) {
 
-  /** How much speed a step of one figure gives. */
+  private static final double FOOT = SpeedUnit.FEET_PER_SECOND.inSi().doubleValue();
+
+  /** How much speed a step of one figure gives, ft/s. */
   private record Thumb(double least, double usual, double most) {
     /** What so many steps change, from the least to the most. */
     Expected change(double steps) {
       return new Expected(
           new Interval(
-              Math.min(steps * least, steps * most), Math.max(steps * least, steps * most)),
-          steps * usual);
+              FOOT * Math.min(steps * least, steps * most),
+              FOOT * Math.max(steps * least, steps * most)),
+          FOOT * steps * usual);
     }
   }
 
@@ -50,8 +53,8 @@ public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arro
   /**
    * What a bow should give by its rating.
    *
-   * @param range with every rule of thumb at its ends, ft/s
-   * @param usual ft/s
+   * @param range with every rule of thumb at its ends, m/s
+   * @param usual m/s
    */
   public record Expected(Interval range, double usual) {
     private Expected plus(Expected other) {
@@ -61,20 +64,30 @@ public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arro
     }
 
     /**
+     * On which side of it a mean speed lies, for a person.
+     *
+     * @param metresPerSecond the mean
+     */
+    public String side(double metresPerSecond) {
+      if (range.holds(metresPerSecond)) {
+        return "as expected";
+      }
+      return metresPerSecond < range.low() ? "slower than expected" : "faster than expected";
+    }
+
+    /**
      * How a mean speed compares, for a person.
      *
      * @param metresPerSecond the mean
      */
     public String inWords(double metresPerSecond) {
-      double feet = metresPerSecond / SpeedUnit.FEET_PER_SECOND.inSi().doubleValue();
-      String where = range.holds(feet) ? "as" : feet < range.low() ? "slower than" : "faster than";
       return String.format(
           Locale.ROOT,
-          "%s expected of the bow, about %.0f ft/s (%.0f to %.0f)",
-          where,
-          usual,
-          range.low(),
-          range.high());
+          "%s of the bow, about %.0f ft/s (%.0f to %.0f)",
+          side(metresPerSecond),
+          usual / FOOT,
+          range.low() / FOOT,
+          range.high() / FOOT);
     }
   }
 
@@ -83,7 +96,7 @@ public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arro
     if (bow.drawWeight().isEmpty() || bow.drawLength().isEmpty()) {
       return Optional.empty();
     }
-    double stated = in(speed, SpeedUnit.FEET_PER_SECOND.inSi().doubleValue());
+    double stated = speed.siDouble();
     double inch = LengthUnit.INCH.inSi().doubleValue();
     double pound = ForceUnit.POUND_FORCE.inSi().doubleValue();
     double grain = MassUnit.GRAIN.inSi().doubleValue();

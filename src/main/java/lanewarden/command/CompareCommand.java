@@ -43,7 +43,12 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--pdf", paramLabel = "OUT", description = "Write tables and pictures as a PDF.")
   private Optional<Path> pdf = Optional.empty();
 
-  @Option(names = "--csv", paramLabel = "OUT", description = "Write the table of set-ups as CSV.")
+  @Option(
+      names = "--csv",
+      paramLabel = "OUT",
+      description =
+          "Write the table of set-ups as CSV, with margins, differences, what the rating makes one"
+              + " expect and virtual mass.")
   private Optional<Path> csv = Optional.empty();
 
   @Option(

@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import lanewarden.bench.BowMass;
+import lanewarden.bench.Caution;
 import lanewarden.bench.Comparison;
+import lanewarden.bench.ComparisonSheet;
 import lanewarden.bench.LeftOut;
 import lanewarden.bench.LimitMargin;
 import lanewarden.bench.PairDifference;
+import lanewarden.bench.Rating;
 import lanewarden.bench.Showing;
 import lanewarden.metrology.Interval;
 
@@ -29,6 +32,9 @@ final class ComparisonMembers {
     members.put("pairs", comparison.pairs().stream().map(ComparisonMembers::pair).toList());
     members.put("margins", comparison.margins().stream().map(ComparisonMembers::margin).toList());
     members.put("bowMasses", comparison.masses().stream().map(ComparisonMembers::mass).toList());
+    members.put("howToRead", new ComparisonSheet(comparison).readings());
+    members.put("noVerdict", ComparisonSheet.NO_VERDICT);
+    members.put("cautions", Caution.sentences());
     pdf.ifPresent(out -> members.put("pdf", out.toString()));
     csv.ifPresent(out -> members.put("csv", out.toString()));
     entry.ifPresent(number -> members.put("entry", number));
@@ -49,6 +55,20 @@ final class ComparisonMembers {
     showing.deviation().ifPresent(deviation -> members.put("deviation", deviation));
     showing.energy().ifPresent(energy -> members.put("energy", energy.siDouble()));
     showing.momentum().ifPresent(momentum -> members.put("momentum", momentum.siDouble()));
+    showing
+        .series()
+        .bow()
+        .rating()
+        .ifPresent(rating -> members.put("ratedSpeed", rating.speed().siDouble()));
+    showing.expected().ifPresent(expected -> members.put("byRating", rated(expected, showing)));
+    return members;
+  }
+
+  private static Map<String, Object> rated(Rating.Expected expected, Showing showing) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("expected", expected.usual());
+    put(members, Optional.of(expected.range()));
+    showing.mean().ifPresent(mean -> members.put("meanIs", expected.side(mean)));
     return members;
   }
 
@@ -69,7 +89,7 @@ final class ComparisonMembers {
     margin.allowed().ifPresent(allowed -> members.put("allowed", allowed.siDouble()));
     margin.margin().ifPresent(left -> members.put("margin", left));
     put(members, margin.interval());
-    members.put("words", margin.words());
+    members.put("meanAgainstLimit", margin.words());
     return members;
   }
 
@@ -78,6 +98,7 @@ final class ComparisonMembers {
     members.put("bow", mass.bow().label());
     members.put("fitted", mass.fitted().value());
     members.put("noise", mass.noise());
+    members.put("supposed", mass.supposed());
     put(members, Optional.of(mass.interval()));
     return members;
   }

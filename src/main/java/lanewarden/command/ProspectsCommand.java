@@ -150,7 +150,7 @@ final class ProspectsCommand implements Callable<Integer> {
       terminal.result("  " + outlook.prospects().get(i).inWords());
     }
     terminal.result("");
-    terminal.result("A forecast, not a verdict. " + Caution.paragraph());
+    terminal.result(Prospect.NO_VERDICT + " " + Caution.paragraph());
   }
 
   private static Map<String, Object> members(WrittenRules rules, Outlook outlook) {
@@ -164,7 +164,9 @@ final class ProspectsCommand implements Callable<Integer> {
       divisions.add(members(outlook.divisions().get(i), outlook.prospects().get(i)));
     }
     members.put("divisions", divisions);
-    members.put("cautions", List.of(Caution.values()).stream().map(Caution::inWords).toList());
+    members.put("supposed", outlook.supposed());
+    members.put("noVerdict", Prospect.NO_VERDICT);
+    members.put("cautions", Caution.sentences());
     return members;
   }
 

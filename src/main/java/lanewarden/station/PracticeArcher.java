@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Random;
 import lanewarden.bench.PracticeSetUp;
 import lanewarden.bench.PracticeShot;
-import lanewarden.bench.Rating;
 import lanewarden.bench.Series;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
@@ -82,7 +81,10 @@ final class PracticeArcher {
 
   /** What the rating lets expect, else what an ordinary bow's energy gives the arrow, ft/s. */
   private static double middle(PracticeSetUp setUp) {
-    return setUp.expected().map(Rating.Expected::usual).orElseGet(() -> ordinary(setUp));
+    return setUp
+        .expected()
+        .map(expected -> expected.usual() / SpeedUnit.FEET_PER_SECOND.inSi().doubleValue())
+        .orElseGet(() -> ordinary(setUp));
   }
 
   private static double ordinary(PracticeSetUp setUp) {

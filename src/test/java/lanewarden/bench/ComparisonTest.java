@@ -283,15 +283,15 @@ class ComparisonTest {
   void ratedSpeedIsScaledByRulesOfThumbWithTheirRange() throws Exception {
     Showing red = showing(demo(), "Red riser + short shaft");
     Rating.Expected expected = red.expected().orElseThrow();
-    assertEquals(300, expected.usual(), 1e-9);
-    assertEquals(293, expected.range().low(), 1e-9);
-    assertEquals(307, expected.range().high(), 1e-9);
+    assertEquals(300, feet(expected.usual()), 1e-9);
+    assertEquals(293, feet(expected.range().low()), 1e-9);
+    assertEquals(307, feet(expected.range().high()), 1e-9);
     assertEquals(
         "slower than expected of the bow, about 300 ft/s (293 to 307)",
         expected.inWords(red.mean().getAsDouble()));
     Rating.Expected heavier = showing(demo(), "Red riser + long shaft").expected().orElseThrow();
-    assertEquals(300 - 27.5 / 3, heavier.usual(), 1e-9);
-    assertEquals(293 - 27.5 * 0.4, heavier.range().low(), 1e-9);
+    assertEquals(300 - 27.5 / 3, feet(heavier.usual()), 1e-9);
+    assertEquals(293 - 27.5 * 0.4, feet(heavier.range().low()), 1e-9);
   }
 
   /**

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.bench.Caution;
+import lanewarden.bench.ComparisonSheet;
 import lanewarden.station.PracticeEvent;
 import lanewarden.written.Fingerprint;
 import org.apache.pdfbox.Loader;
@@ -55,6 +57,19 @@ class CompareCommandTest extends PracticeRun {
     assertEquals(28, answer.get("pairs").size());
     assertEquals("real", answer.get("pairs").get(0).get("sense").asText());
     assertEquals(0, answer.get("margins").size());
+    assertEquals(100.584, answer.get("setUps").get(0).get("ratedSpeed").asDouble(), 1e-9);
+    assertEquals("as expected", answer.get("setUps").get(0).get("byRating").get("meanIs").asText());
+  }
+
+  @Test
+  void machinesAreToldThatItIsNoCheckAndWhatToMind() throws Exception {
+    JsonNode answer =
+        new ObjectMapper().readTree(new Typed().run("compare", DEMO, "--json").results());
+    assertEquals(ComparisonSheet.NO_VERDICT, answer.get("noVerdict").asText());
+    List<String> cautions = new ArrayList<>();
+    answer.get("cautions").forEach(caution -> cautions.add(caution.asText()));
+    assertEquals(Caution.sentences(), cautions);
+    assertTrue(answer.get("howToRead").toString().contains("Rules of thumb, not measured"));
   }
 
   @Test

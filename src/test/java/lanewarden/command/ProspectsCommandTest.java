@@ -54,6 +54,8 @@ class ProspectsCommandTest {
     assertTrue(within > 0.2 && within < 0.95, typed.results());
     assertTrue(answer.get("setUp").toString().contains("noise and is not used"), typed.results());
     assertEquals(Caution.values().length, answer.get("cautions").size());
+    assertEquals("A forecast, not a verdict.", answer.get("noVerdict").asText());
+    assertTrue(answer.get("supposed").asText().startsWith("Supposed of the check"));
   }
 
   @ParameterizedTest

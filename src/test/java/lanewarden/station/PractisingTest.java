@@ -193,7 +193,7 @@ class PractisingTest {
   void ratingIsTypedWithItsConditions() throws Exception {
     practising.shoot(
         new PracticeSetUpText("Red", "short", "350", "60", "29", "6.5", "330, 70, 30, 350"));
-    assertEquals(300, view().setUp().orElseThrow().expected().orElseThrow().usual(), 1e-9);
+    assertEquals(91.44, view().setUp().orElseThrow().expected().orElseThrow().usual(), 1e-9);
     assertEquals(
         "PRACTICE-SET-UP",
         codeOf(

@@ -1,8 +1,11 @@
 package lanewarden.audit.wording;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import lanewarden.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A text that could begin one gets an apostrophe in front; so does a text that begins with an
  * apostrophe, so that whoever takes one away in front always has the text as it was. Numbers are
- * written as they are: none in these tables can be less than nothing, so none begins with a sign.
+ * written as they are; one below nothing begins with a hyphen and has only digits and a point
+ * behind it, which no spreadsheet takes for anything but a number.
  */
 public final class Cell {
   /**
@@ -45,6 +49,13 @@ public final class Cell {
     return quantity == null
         ? List.of("", "")
         : List.of(quantity.value().toPlainString(), quantity.unit().symbol());
+  }
+
+  /** A figure with so many decimals; nothing where there is none. */
+  public static String number(Optional<Double> figure, int decimals) {
+    return figure
+        .map(f -> new BigDecimal(f).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString())
+        .orElse("");
   }
 
   /** Several groups of cells, one after the other. */
