@@ -83,7 +83,7 @@ public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arro
     public String inWords(double metresPerSecond) {
       return String.format(
           Locale.ROOT,
-          "%s of the bow, about %.0f ft/s (%.0f to %.0f)",
+          "%s of the bow by rules of thumb, about %.0f ft/s (%.0f to %.0f)",
           side(metresPerSecond),
           usual / FOOT,
           range.low() / FOOT,

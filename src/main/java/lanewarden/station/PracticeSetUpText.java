@@ -10,8 +10,6 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.LengthUnit;
-import lanewarden.quantity.Mass;
-import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
@@ -49,7 +47,7 @@ public record PracticeSetUpText(
     return new PracticeSetUp(
         bow.strip(),
         arrow.strip(),
-        figure(mass, PracticeSetUpText::mass),
+        figure(mass, TypedArrow::mass),
         figure(drawWeight, PracticeSetUpText::force),
         figure(drawLength, PracticeSetUpText::length),
         figure(braceHeight, PracticeSetUpText::length),
@@ -74,11 +72,7 @@ public record PracticeSetUpText(
                 Speed.parse(figures.get(0), SpeedUnit.FEET_PER_SECOND),
                 force(figures.get(1)),
                 length(figures.get(2)),
-                mass(figures.get(3))));
-  }
-
-  private static Mass mass(String text) {
-    return Mass.parse(text, MassUnit.GRAIN);
+                TypedArrow.mass(figures.get(3))));
   }
 
   private static Force force(String text) {

@@ -11,7 +11,6 @@ import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
-import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.PowerStroke;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
@@ -107,8 +106,7 @@ public record SetUpText(
   }
 
   private @Nullable Mass arrow(@Nullable Mass known) throws StationException {
-    Mass mass =
-        figure(arrowMass, "the arrow's mass", known, text -> Mass.parse(text, MassUnit.GRAIN));
+    Mass mass = figure(arrowMass, "the arrow's mass", known, TypedArrow::mass);
     if (mass != null && mass.isMoreThan(Extremes.HEAVIEST_ARROW)) {
       throw refused(
           "No arrow has a mass of " + mass + ".",

@@ -287,7 +287,7 @@ class ComparisonTest {
     assertEquals(293, feet(expected.range().low()), 1e-9);
     assertEquals(307, feet(expected.range().high()), 1e-9);
     assertEquals(
-        "slower than expected of the bow, about 300 ft/s (293 to 307)",
+        "slower than expected of the bow by rules of thumb, about 300 ft/s (293 to 307)",
         expected.inWords(red.mean().getAsDouble()));
     Rating.Expected heavier = showing(demo(), "Red riser + long shaft").expected().orElseThrow();
     assertEquals(300 - 27.5 / 3, feet(heavier.usual()), 1e-9);

@@ -40,7 +40,7 @@ class CompareCommandTest extends PracticeRun {
             "Club bow + long shaft      Green riser + long shaft       1.5  -1.6   4.6  within"
                 + " noise",
             "Red riser + short shaft    HC               282.0    -2.0    -3.1    -0.9  over",
-            "rated    Red riser + long shaft: slower than expected of the bow, about 291 ft/s (282"
+            "rated    Red riser + long shaft: slower than expected of the bow by rules of thumb, about 291 ft/s (282"
                 + " to 300)")) {
       assertTrue(typed.lines().contains(line), line + "\nin " + typed);
     }

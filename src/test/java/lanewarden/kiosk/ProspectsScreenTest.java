@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import lanewarden.bench.Caution;
 import lanewarden.kiosk.look.Theme;
@@ -65,6 +66,19 @@ class ProspectsScreenTest {
           booth.text("prospect-of-" + division.code().toLowerCase(Locale.ROOT)));
     }
     assertTrue(booth.text("prospects-cautions").contains(Caution.paragraph()));
+  }
+
+  @Test
+  void noProspectHasATick() throws Exception {
+    booth.type("350");
+    fill("prospect-speed", "300");
+    fill("prospect-draw", "60");
+    booth.press(KeyCode.ENTER);
+    for (String id : List.of("prospect-of-la", "prospect-of-nj")) {
+      Node card = Booth.call(() -> booth.front.official().lookup("#" + id));
+      assertTrue(card.lookupAll(".sign-within").isEmpty(), id);
+      assertFalse(card.lookupAll(".sign-running").isEmpty(), id);
+    }
   }
 
   private void fillAll() throws Exception {

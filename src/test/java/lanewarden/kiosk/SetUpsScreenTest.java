@@ -131,7 +131,7 @@ class SetUpsScreenTest {
         "Red riser: -45 gr by the speeds alone, which no bow has: noise, not used; 0 gr to"
             + " 80 gr is supposed");
     assertTold(
-        "Red riser + short shaft: slower than expected of the bow, about 300 ft/s (293 to 307)");
+        "Red riser + short shaft: slower than expected of the bow by rules of thumb, about 300 ft/s (293 to 307)");
     assertTrue(booth.text("setups-picture").contains("Grey riser + long shaft, 377.5 gr, mean"));
   }
 

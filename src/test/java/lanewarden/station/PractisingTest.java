@@ -184,6 +184,7 @@ class PractisingTest {
     practising.type("298");
     assertEquals("PRACTICE-SET-UP", codeOf(() -> practising.shoot(setUp("Red", "short", "351"))));
     assertEquals("PRACTICE-SET-UP", codeOf(() -> practising.shoot(setUp("Red", "long", ""))));
+    assertEquals("PRACTICE-SET-UP", codeOf(() -> practising.shoot(setUp("Red", "long", "22.7"))));
     assertEquals("PRACTICE-SET-UP", codeOf(() -> practising.shoot(setUp("Red", "short", "3 ft"))));
     assertEquals("PRACTICE-SET-UP", codeOf(() -> practising.shootAgain("Red", "never shot")));
     assertEquals("Red + short", view().setUp().map(PracticeSetUp::name).orElseThrow());

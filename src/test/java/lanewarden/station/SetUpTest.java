@@ -48,6 +48,25 @@ class SetUpTest extends ClausesTest {
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
   }
 
+  /** Common practice: no whole arrow is as light as 100 gr; 22.7 g is one of 350 gr. */
+  @Test
+  void gramsTypedAsGrainsAreRefusedWithWhatToDo() throws Exception {
+    line.station.call("11");
+    StationException refused =
+        assertThrows(
+            StationException.class,
+            () -> line.station.officiating().state(new SetUpText("22.7", "60", "")));
+    assertEquals("SET-UP-UNREADABLE", refused.trouble().code());
+    assertEquals(
+        "As the arrow's mass was typed 22.7 gr, which is lighter than any (100 gr at least).",
+        refused.trouble().why());
+    assertTrue(refused.trouble().remedy().contains("in grams is typed with its unit"));
+    line.station.officiating().state(new SetUpText("22.7 g", "60", ""));
+    assertEquals(Mass.parse("22.7 g"), line.check().setUp().arrowMass());
+    line.station.officiating().state(new SetUpText("100", "", ""));
+    assertEquals(Mass.parse("100 gr"), line.check().setUp().arrowMass());
+  }
+
   @Test
   void aFigureLeftBlankStaysAsItWas() throws Exception {
     line.station.call("12");

@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lanewarden.audit.press.Drawing;
 import lanewarden.audit.press.Drawing.Anchor;
+import lanewarden.audit.press.Ink;
 import lanewarden.audit.press.Scale;
 import lanewarden.audit.press.Typeface;
 import lanewarden.bench.ComparisonSheet;
@@ -28,21 +29,24 @@ final class ArrowPicture {
   private static final double SMALL = 9.2;
   private static final double MARK = 4;
   private static final double BESIDE = 5;
+  private static final double KEY_LINE = 15;
   private static final String GRID = "stroke=\"#d5d5d5\" stroke-width=\"0.5\"";
   private static final String FRAME = "stroke=\"#111111\" stroke-width=\"0.8\"";
   private static final List<String> INKS = List.of("#00525a", "#8a1c08", "#4a4a4a", "#5b3a8c");
 
   private final ComparisonSheet sheet;
+  private final Ink letters;
   private final Drawing drawing;
   private final List<PracticeBow> bows;
   private final Scale masses;
   private final Scale speeds;
 
-  ArrowPicture(ComparisonSheet sheet, Typeface face) {
+  ArrowPicture(ComparisonSheet sheet, Typeface face, Ink letters) {
     this.sheet = sheet;
-    this.drawing = new Drawing(face, WIDTH, HEIGHT);
+    this.letters = letters;
     List<Showing> showings = shown(sheet).toList();
     this.bows = showings.stream().map(showing -> showing.series().bow()).distinct().toList();
+    this.drawing = new Drawing(face, WIDTH, Math.max(HEIGHT, (int) Math.ceil(key(bows.size()))));
     this.masses = scale(showings.stream().mapToDouble(ArrowPicture::grains));
     this.speeds =
         scale(
@@ -123,9 +127,15 @@ final class ArrowPicture {
       mark(index, x, y(mean(showing)), ink);
     }
     drawing.path(line.toString(), "fill=\"none\" stroke=\"" + ink + "\" stroke-width=\"0.9\"");
-    double key = TOP + 10 + 15 * index;
+    double key = key(index);
     mark(index, RIGHT + 16, key - 3, ink);
-    drawing.text(bow.label(), RIGHT + 26, key, SMALL, Anchor.START);
+    String label = drawing.fitting(letters.plain(bow.label()), SMALL, WIDTH - RIGHT - 30);
+    drawing.text(label, RIGHT + 26, key, SMALL, Anchor.START);
+  }
+
+  /** The base line of a bow's name beside the picture. */
+  private static double key(int index) {
+    return TOP + 10 + KEY_LINE * index;
   }
 
   /** One of three shapes, full or hollow, so that no bow is told by its colour alone. */

@@ -57,8 +57,8 @@ record ComparisonPage(
         sheet.expectations(),
         sheet.masses(),
         sheet.notes(),
-        new MeansPicture(sheet, face).svg(ink.escape(sheet.means())),
-        new ArrowPicture(sheet, face)
+        new MeansPicture(sheet, face, ink).svg(ink.escape(sheet.means())),
+        new ArrowPicture(sheet, face, ink)
             .svg(ink.escape("Speed over arrow mass, a line a bow: " + sheet.means())));
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Map;
 import lanewarden.audit.press.Drawing;
 import lanewarden.audit.press.Drawing.Anchor;
+import lanewarden.audit.press.Ink;
 import lanewarden.audit.press.Scale;
 import lanewarden.audit.press.Typeface;
 import lanewarden.bench.ComparisonSheet;
@@ -35,13 +36,15 @@ final class MeansPicture {
       "stroke=\"#8a1c08\" stroke-width=\"1.1\" stroke-dasharray=\"6 3\"";
 
   private final ComparisonSheet sheet;
+  private final Ink letters;
   private final Map<String, Double> limits;
   private final Scale speeds;
   private final double bottom;
   private final Drawing drawing;
 
-  MeansPicture(ComparisonSheet sheet, Typeface face) {
+  MeansPicture(ComparisonSheet sheet, Typeface face, Ink letters) {
     this.sheet = sheet;
+    this.letters = letters;
     this.limits = sheet.limits();
     this.speeds = Scale.over(sheet.extent().low(), sheet.extent().high());
     this.bottom = TOP + LIMIT_LINE * limits.size() + ROW * sheet.comparison().showings().size();
@@ -57,7 +60,7 @@ final class MeansPicture {
       double x = x(limit.getValue());
       drawing.line(x, y - 6, x, bottom, LIMIT);
       drawing.text(
-          limit.getKey() + " allows " + speeds.written(limit.getValue()),
+          letters.plain(limit.getKey()) + " allows " + speeds.written(limit.getValue()),
           x - 4,
           y,
           SMALL,
@@ -90,7 +93,8 @@ final class MeansPicture {
   }
 
   private void row(Showing showing, double y) throws IOException {
-    drawing.text(fitting(showing.series().name()), LEFT - 6, y + 3, SMALL, Anchor.END);
+    String name = drawing.fitting(letters.plain(showing.series().name()), SMALL, LEFT - 10);
+    drawing.text(name, LEFT - 6, y + 3, SMALL, Anchor.END);
     for (PracticeShot shot : showing.counted()) {
       drawing.circle(x(sheet.in(shot.speed().siDouble())), y + 7, 2.2, SHOT);
     }
@@ -107,14 +111,6 @@ final class MeansPicture {
     if (showing.hasMean()) {
       drawing.circle(x(sheet.in(showing.mean().orElseThrow())), y - 5, 3.4, MEAN);
     }
-  }
-
-  private String fitting(String name) throws IOException {
-    String shown = name;
-    for (int end = name.length(); drawing.widthOf(shown, SMALL) > LEFT - 10; end--) {
-      shown = name.substring(0, end) + "…";
-    }
-    return shown;
   }
 
   private double x(double speed) {

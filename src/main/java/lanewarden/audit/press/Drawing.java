@@ -13,6 +13,7 @@ import java.io.IOException;
  */
 public final class Drawing {
   private static final long HUNDRED = 100;
+  private static final String ELLIPSIS = "…";
 
   /** As wide as the text of an A4 page, in millimetres. */
   private static final int PAPER_WIDTH = 180;
@@ -111,6 +112,23 @@ public final class Drawing {
   /** How wide a line of text is. */
   public double widthOf(String text, double size) throws IOException {
     return size * face.width(text);
+  }
+
+  /** As much of a line of text as a width has room for, with an ellipsis where some was cut. */
+  public String fitting(String text, double size, double width) throws IOException {
+    if (widthOf(text, size) <= width) {
+      return text;
+    }
+    double room = width - widthOf(ELLIPSIS, size);
+    StringBuilder shown = new StringBuilder();
+    for (int character : text.codePoints().toArray()) {
+      room -= widthOf(Character.toString(character), size);
+      if (room < 0) {
+        break;
+      }
+      shown.appendCodePoint(character);
+    }
+    return shown.append(ELLIPSIS).toString();
   }
 
   /** A point. */

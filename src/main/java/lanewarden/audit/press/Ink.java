@@ -27,6 +27,13 @@ public final class Ink {
     return out.toString();
   }
 
+  /** The text as a picture's letters, which are no markup. */
+  public String plain(String text) {
+    StringBuilder out = new StringBuilder(text.length() + 16);
+    text.codePoints().forEach(c -> plain(c, out));
+    return out.toString();
+  }
+
   private void put(int character, StringBuilder out) {
     switch (character) {
       case '<' -> out.append("&lt;");
@@ -36,14 +43,16 @@ public final class Ink {
       case '\'' -> out.append("&#39;");
       case '\n', '\t' -> out.append((char) character);
       case '\r' -> out.append("&#13;");
-      default -> {
-        if (shown.get(character) || shows(character)) {
-          shown.set(character);
-          out.appendCodePoint(character);
-        } else {
-          out.append(String.format(Locale.ROOT, "[U+%04X]", character));
-        }
-      }
+      default -> plain(character, out);
+    }
+  }
+
+  private void plain(int character, StringBuilder out) {
+    if (shown.get(character) || shows(character)) {
+      shown.set(character);
+      out.appendCodePoint(character);
+    } else {
+      out.append(String.format(Locale.ROOT, "[U+%04X]", character));
     }
   }
 

@@ -193,15 +193,12 @@ public final class ProspectsScreen implements Page {
     return card;
   }
 
-  /** Where it will be measured, whether it passes is a chance: that has words and no tick. */
+  /** None has a tick: whether it passes is for the check to say, even where nobody is measured. */
   private static Sign sign(Prospect prospect) {
     if (prospect instanceof Prospect.NotAdmitted) {
       return Sign.NOT_ADMITTED;
     }
-    if (prospect instanceof Prospect.Lacking) {
-      return Sign.NOT_DECIDED;
-    }
-    return prospect instanceof Prospect.Measured ? Sign.RUNNING : Sign.WITHIN;
+    return prospect instanceof Prospect.Lacking ? Sign.NOT_DECIDED : Sign.RUNNING;
   }
 
   @Override

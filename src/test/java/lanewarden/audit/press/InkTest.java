@@ -29,6 +29,13 @@ class InkTest {
   }
 
   @Test
+  void lettersOfAPictureAreNoMarkupAndNamedWhereTheTypefaceLacksThem() throws Exception {
+    try (Typeface face = Typeface.open(Cut.TEXT)) {
+      assertEquals("<b> & [U+1F3F9]", new Ink(List.of(face)).plain("<b> & \ud83c\udff9"));
+    }
+  }
+
+  @Test
   void namesCharactersThatWouldHideOrReorderOthers() throws Exception {
     assertEquals("a[U+202E]b[U+0000]c[U+200B]d[U+D800]", escaped("a\u202eb\u0000c\u200bd\ud800"));
   }
