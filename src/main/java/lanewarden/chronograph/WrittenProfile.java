@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
@@ -16,17 +17,19 @@ import lanewarden.written.WrittenText;
 /** Reads the TOML file of a sentence profile, strictly: one fault and the file is refused whole. */
 final class WrittenProfile {
   private static final Map<String, PortSettings.Parity> PARITIES =
-      Map.of(
-          "none", PortSettings.Parity.NONE,
-          "odd", PortSettings.Parity.ODD,
-          "even", PortSettings.Parity.EVEN,
-          "mark", PortSettings.Parity.MARK,
-          "space", PortSettings.Parity.SPACE);
+      new TreeMap<>(
+          Map.of(
+              "none", PortSettings.Parity.NONE,
+              "odd", PortSettings.Parity.ODD,
+              "even", PortSettings.Parity.EVEN,
+              "mark", PortSettings.Parity.MARK,
+              "space", PortSettings.Parity.SPACE));
   private static final Map<String, PortSettings.Flow> FLOWS =
-      Map.of(
-          "none", PortSettings.Flow.NONE,
-          "rts/cts", PortSettings.Flow.RTS_CTS,
-          "xon/xoff", PortSettings.Flow.XON_XOFF);
+      new TreeMap<>(
+          Map.of(
+              "none", PortSettings.Flow.NONE,
+              "rts/cts", PortSettings.Flow.RTS_CTS,
+              "xon/xoff", PortSettings.Flow.XON_XOFF));
   private static final int LONGEST_TERMINATOR = 4;
 
   private final TomlPage page;

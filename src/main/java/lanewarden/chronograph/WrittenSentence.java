@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.written.NearMatch;
@@ -16,7 +17,7 @@ import lanewarden.written.Section;
  */
 final class WrittenSentence {
   private static final Map<String, Checksum> CHECKSUMS =
-      Map.of("none", Checksum.NONE, "xor", Checksum.XOR, "sum", Checksum.SUM);
+      new TreeMap<>(Map.of("none", Checksum.NONE, "xor", Checksum.XOR, "sum", Checksum.SUM));
   private static final Set<String> FIELDS =
       new TreeSet<>(
           Set.of(

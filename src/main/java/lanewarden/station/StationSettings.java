@@ -3,6 +3,7 @@ package lanewarden.station;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.journal.Place;
@@ -77,10 +78,11 @@ public record StationSettings(
   private static final long LONGEST = 600;
 
   private static final Map<String, Kind> KINDS =
-      Map.of(
-          Kind.SERIAL.word(), Kind.SERIAL,
-          Kind.TYPED.word(), Kind.TYPED,
-          Kind.SIMULATOR.word(), Kind.SIMULATOR);
+      new TreeMap<>(
+          Map.of(
+              Kind.SERIAL.word(), Kind.SERIAL,
+              Kind.TYPED.word(), Kind.TYPED,
+              Kind.SIMULATOR.word(), Kind.SIMULATOR));
 
   /**
    * Reads the settings.

@@ -3,6 +3,7 @@ package lanewarden.station;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import lanewarden.journal.Fact;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Occasion;
@@ -47,7 +48,7 @@ public record VerificationPlan(
   }
 
   private static final Map<String, Reference> REFERENCES =
-      Map.of(BOW, Reference.BOW, SECOND, Reference.SECOND);
+      new TreeMap<>(Map.of(BOW, Reference.BOW, SECOND, Reference.SECOND));
 
   /** Reads the table; empty if anything in it is wrong, which is then noted on its page. */
   static Optional<VerificationPlan> read(Section table) {

@@ -3,6 +3,7 @@ package lanewarden.kiosk.protest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.TakenShot;
@@ -123,7 +124,9 @@ public record SheetPage(
       notes.add(texts.of("sheet.refused", check.refused().size()));
     }
     if (!check.ticked().isEmpty()) {
-      notes.add(texts.of("sheet.ticked", String.join(", ", check.ticked())));
+      notes.add(
+          texts.of(
+              "sheet.ticked", check.ticked().stream().sorted().collect(Collectors.joining(", "))));
     }
     return notes;
   }
