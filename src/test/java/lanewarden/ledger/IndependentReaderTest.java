@@ -153,6 +153,14 @@ class IndependentReaderTest {
     assertEquals("entry 8: suspends nobody who may sign", script(stored));
   }
 
+  @Test
+  void isRefusedByTheScriptWhenTheLedgerIsOpenedAgain() throws Exception {
+    assumeOpenSsl();
+    Head head = Verification.of(sample.file).head().orElseThrow();
+    follow(head, sample.organizer, KeyNotice.opening(sample.organizer.publicKey()));
+    assertEquals("entry 7: opens the ledger again", script(stored));
+  }
+
   private Draft suspension() {
     return KeyNotice.suspension(sample.official.publicKey(), "left the event");
   }
