@@ -19,8 +19,12 @@ final class Enclosures {
 
   private Enclosures() {}
 
-  /** The files for this evidence; without the ledger where it kept none of its entries. */
-  static List<Enclosure> of(Evidence evidence) throws IOException {
+  /**
+   * The files for this evidence; without the ledger where it kept none of its entries.
+   *
+   * @param named whether what was typed on the spot, as the settings are, travels inside too
+   */
+  static List<Enclosure> of(Evidence evidence, boolean named) throws IOException {
     List<Enclosure> files = new ArrayList<>();
     evidence
         .entries()
@@ -33,6 +37,20 @@ final class Enclosures {
                         "The ledger: every entry that could be read as a compact JWS, a line each",
                         Relation.SOURCE,
                         entries)));
+    if (named) {
+      evidence
+          .openings()
+          .papers()
+          .forEach(
+              paper ->
+                  files.add(
+                      new Enclosure(
+                          paper.file(),
+                          "application/toml",
+                          paper.name() + ", as signed with " + paper.entries(),
+                          Relation.DATA,
+                          Packed.of(paper.text()))));
+    }
     List<RuleBook> books = evidence.standing().ruleBooks();
     for (int i = 0; i < books.size(); i++) {
       files.add(

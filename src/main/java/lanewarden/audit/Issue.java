@@ -36,7 +36,7 @@ final class Issue {
     this.edition = edition;
     this.seals = evidence.seals();
     this.composition = new Composition(evidence, summary, made, edition.named());
-    this.enclosures = Enclosures.of(evidence);
+    this.enclosures = Enclosures.of(evidence, edition.named());
     this.made = made;
     this.press = press;
   }

@@ -96,6 +96,7 @@ final class PageWriter {
         evidence.standing().draws().stream().map(PageWriter::draw).toList(),
         officials(),
         evidence.openings().pages(),
+        evidence.openings().papers(),
         VerificationSheet.of(evidence.standing(), names),
         ControlSheet.of(evidence.standing(), face, ink).stream().toList(),
         evidence.clock(),

@@ -2,6 +2,7 @@ package lanewarden.audit;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import lanewarden.audit.wording.Openings;
 import lanewarden.audit.wording.ProtestSheet;
 
 /**
@@ -38,7 +39,8 @@ final class PublicPage {
         page.books(),
         page.draws().stream().map(PublicPage::draw).toList(),
         page.officials().stream().map(PublicPage::official).toList(),
-        page.instruments(),
+        page.instruments().stream().map(PublicPage::instrument).toList(),
+        page.papers().stream().map(PublicPage::paper).toList(),
         new VerificationSheet(false, List.of(), List.of()),
         page.control(),
         page.clock(),
@@ -86,6 +88,24 @@ final class PublicPage {
         draw.pool(),
         draw.seed().replaceAll("[^0-9 ]", ""),
         draw.drawn());
+  }
+
+  /** That something changed is for everybody; the words of the settings are not. */
+  private static Openings.Instrument instrument(Openings.Instrument shown) {
+    return new Openings.Instrument(
+        shown.entries(),
+        shown.name(),
+        shown.program(),
+        shown.budget(),
+        shown.place(),
+        shown.papers(),
+        shown.changed().isEmpty()
+            ? List.of()
+            : List.of("other papers than the row before; what changed is " + LEFT_OUT));
+  }
+
+  private static Openings.Shown paper(Openings.Shown shown) {
+    return new Openings.Shown("", shown.name(), shown.sha256(), shown.entries(), "");
   }
 
   private static ReportPage.Official official(ReportPage.Official official) {

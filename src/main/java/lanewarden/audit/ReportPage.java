@@ -16,6 +16,7 @@ import lanewarden.audit.wording.ProtestSheet;
  * @param named whether names, typed words and single readings stand in it
  * @param seal what the report says of its own seal
  * @param enclosures the files that travel inside it
+ * @param papers by which the line was opened, with their texts
  * @param control the instrument's control charts; none where there are too few shots
  * @param results every check by bib and outcome alone
  */
@@ -43,6 +44,7 @@ record ReportPage(
     List<Draw> draws,
     List<Official> officials,
     List<Openings.Instrument> instruments,
+    List<Openings.Shown> papers,
     VerificationSheet verifications,
     List<ControlSheet> control,
     ClockSheet clock,

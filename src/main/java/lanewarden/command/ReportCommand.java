@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Audit a ledger, and write the report as a PDF: every verdict is recomputed, and every"
           + " contradiction listed. Needs only the ledger file.",
-      "It is set to last (PDF/A-3, PDF/UA-1), and the ledger and its rule books travel inside it.",
+      "It is set to last (PDF/A-3, PDF/UA-1); the ledger, its rule books and the papers of the line"
+          + " travel inside it.",
       "Exit code 3 if the ledger is not sound or contradicts its own rules, 4 if no time-stamp was"
           + " to be had; the report is written all the same and says so."
     })

@@ -47,6 +47,22 @@ public interface Interpreter {
      * @param instrument which sent it, by its name
      */
     Optional<Heard> heard(String instrument, String source, String raw);
+
+    /**
+     * What these papers, though it was not by them that it was taken, make of a reading where that
+     * is something else than was signed: another speed, or none. Of which instrument it was said to
+     * be is no matter.
+     */
+    Optional<String> otherwise(Fact.ReadingTaken taken);
+
+    /** The same of a shot of a verification. */
+    Optional<String> otherwise(Fact.VerificationShot shot);
+
+    /**
+     * The reading, in words, that these papers make of a line, though it was not by them that it
+     * was refused; empty where they make none of it.
+     */
+    Optional<String> otherwise(Fact.LineRefused refused);
   }
 
   /**

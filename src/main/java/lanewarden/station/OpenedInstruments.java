@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.Reason;
 import lanewarden.chronograph.SentenceProfile;
@@ -13,6 +14,8 @@ import lanewarden.chronograph.Source;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Interpreter;
 import lanewarden.journal.SecondReading;
+import lanewarden.metrology.PairAgreement;
+import lanewarden.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,6 +72,18 @@ record OpenedInstruments(
         .findFirst();
   }
 
+  /** The reading, in words, that these instruments would have made of a line that was refused. */
+  Optional<String> otherwise(Fact.LineRefused refused) {
+    Optional<RawBytes> raw = decoded(refused.raw());
+    if (raw.isPresent() && refused.reason().equals(Reason.DISAGREE.word())) {
+      return agreed(raw.get()).map(speed -> speed.toString());
+    }
+    boolean typed = isTyped(refused.source());
+    return Stream.concat(Stream.of(profile), typed ? Stream.empty() : second.stream())
+        .flatMap(by -> raw.stream().flatMap(line -> new Retrial(by, line, typed).said()))
+        .findFirst();
+  }
+
   /** The profiles by which an instrument of this name may have spoken; none of a strange one. */
   private List<SentenceProfile> speakers(String sender, String source) {
     List<SentenceProfile> both = new ArrayList<>(List.of(profile));
@@ -85,6 +100,24 @@ record OpenedInstruments(
     return both.stream().filter(by -> by.equals(profile) ? first : last).toList();
   }
 
+  /** What the first of two said, if there was no other or the other agreed. */
+  private Optional<Speed> agreed(RawBytes raw) {
+    List<RawBytes> halves = profile.cut(raw);
+    if (!(profile.reread(halves.get(0), Instant.EPOCH) instanceof Signal.Heard first)) {
+      return Optional.empty();
+    }
+    Speed speed = first.reading().speed();
+    return second.isEmpty()
+            || (second.get().reread(halves.get(1), Instant.EPOCH) instanceof Signal.Heard last
+                && agreement().filter(how -> how.agree(speed, last.reading().speed())).isPresent())
+        ? Optional.of(speed)
+        : Optional.empty();
+  }
+
+  private Optional<PairAgreement> agreement() {
+    return papers.flatMap(known -> known.settings().second()).map(SecondInstrument::agreement);
+  }
+
   /** What speaks against that two instruments did not agree. */
   private Optional<String> disagreement(RawBytes raw) {
     if (second.isEmpty()) {
@@ -96,13 +129,12 @@ record OpenedInstruments(
     if (!(one instanceof Signal.Heard first && other instanceof Signal.Heard last)) {
       return Optional.of("its bytes are not two readings, one of each instrument");
     }
-    return papers
-        .flatMap(known -> known.settings().second())
-        .filter(how -> how.agreement().agree(first.reading().speed(), last.reading().speed()))
+    return agreement()
+        .filter(how -> how.agree(first.reading().speed(), last.reading().speed()))
         .map(
             how ->
                 "its two instruments agree: "
-                    + how.agreement().inWords(first.reading().speed(), last.reading().speed()));
+                    + how.inWords(first.reading().speed(), last.reading().speed()));
   }
 
   /** Where a reading is said to come from must be what the line was opened with. */

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.Reading;
 import lanewarden.chronograph.Reason;
@@ -44,6 +45,14 @@ record Retrial(SentenceProfile profile, RawBytes raw, boolean typed) {
   Optional<Heard> heard() {
     List<Signal> signals = signals();
     return typed ? Optional.empty() : said(signals.get(0));
+  }
+
+  /** The reading in words; of typed bytes, the one in the first unit in which they are one. */
+  Stream<String> said() {
+    return signals().stream()
+        .flatMap(signal -> said(signal).stream())
+        .limit(1)
+        .map(heard -> heard.speed().toString());
   }
 
   private static Optional<Heard> said(Signal signal) {

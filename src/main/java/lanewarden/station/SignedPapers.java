@@ -102,6 +102,21 @@ public final class SignedPapers implements Interpreter.Interpretation {
     public Optional<Interpreter.Heard> heard(String instrument, String source, String raw) {
       return Optional.empty();
     }
+
+    @Override
+    public Optional<String> otherwise(Fact.ReadingTaken taken) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> otherwise(Fact.VerificationShot shot) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> otherwise(Fact.LineRefused refused) {
+      return Optional.empty();
+    }
   }
 
   @Override
@@ -152,6 +167,37 @@ public final class SignedPapers implements Interpreter.Interpretation {
   @Override
   public Optional<Interpreter.Heard> heard(String sender, String source, String raw) {
     return opened.heard(sender, source, raw);
+  }
+
+  @Override
+  public Optional<String> otherwise(Fact.ReadingTaken taken) {
+    return otherwise(taken.source(), taken.raw(), taken.speed(), taken.second());
+  }
+
+  @Override
+  public Optional<String> otherwise(Fact.VerificationShot shot) {
+    return otherwise(shot.source(), shot.raw(), shot.speed(), shot.second());
+  }
+
+  @Override
+  public Optional<String> otherwise(Fact.LineRefused refused) {
+    return opened.otherwise(refused);
+  }
+
+  private Optional<String> otherwise(
+      String source, String raw, Speed signed, @Nullable SecondReading other) {
+    Optional<RawBytes> line = OpenedInstruments.decoded(raw);
+    if (line.isEmpty()) {
+      return Optional.empty();
+    }
+    Signal signal = signal(profile, source, line.get(), signed);
+    if (signal instanceof Signal.Heard heard) {
+      Speed speed = heard.reading().speed();
+      return speed.equals(signed)
+          ? disagreement(signed, other).map(why -> "no reading (instruments disagree)")
+          : Optional.of(speed.toString());
+    }
+    return Optional.of("no reading" + (signal instanceof Signal.Refused no ? why(no) : ""));
   }
 
   private Optional<Reading> first(String source, String raw, Speed signed, List<String> against) {
@@ -230,17 +276,18 @@ public final class SignedPapers implements Interpreter.Interpretation {
 
   /** Two in series that are apart by more than the settings allow give no reading. */
   private void apart(Fact.ReadingTaken taken, List<String> against) {
-    SecondReading other = taken.second();
-    if (other != null) {
-      papers
-          .flatMap(known -> known.settings().second())
-          .map(SecondInstrument::agreement)
-          .filter(agreement -> !agreement.agree(taken.speed(), other.speed()))
-          .ifPresent(
-              agreement ->
-                  against.add(
-                      "its two instruments do not agree: "
-                          + agreement.inWords(taken.speed(), other.speed())));
-    }
+    disagreement(taken.speed(), taken.second())
+        .map("its two instruments do not agree: "::concat)
+        .ifPresent(against::add);
+  }
+
+  private Optional<String> disagreement(Speed speed, @Nullable SecondReading other) {
+    return other == null
+        ? Optional.empty()
+        : papers
+            .flatMap(known -> known.settings().second())
+            .map(SecondInstrument::agreement)
+            .filter(agreement -> !agreement.agree(speed, other.speed()))
+            .map(agreement -> agreement.inWords(speed, other.speed()));
   }
 }

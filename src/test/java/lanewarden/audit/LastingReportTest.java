@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lanewarden.audit.press.Conformance;
+import lanewarden.journal.Fact;
 import lanewarden.ledger.Entry;
 import lanewarden.ledger.Verification;
 import org.apache.pdfbox.Loader;
@@ -72,11 +73,15 @@ class LastingReportTest {
   }
 
   @Test
-  void carriesTheEntriesTheRuleBooksAndTheFormatInside() throws Exception {
+  void carriesTheEntriesTheRuleBooksThePapersOfTheLineAndTheFormatInside() throws Exception {
     Path file = folder.resolve("event.ledger");
     try (ScriptedLedger ledger = ScriptedLedger.with(file, ScriptedLedger.RULES)) {
       ledger.check("101", "Marta Olesund", "OC", "299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
       ledger.adopt(ScriptedLedger.RULES.replace("2026-1", "2026-2"), "misprint");
+      String other = ScriptedLedger.PROFILE.replace("900 ft/s", "899 ft/s");
+      ledger.say(
+          new Fact.StationOpened(
+              "plain", other, "Lanewarden 0.9.0", null, "format = 1", null, null));
       Map<String, String> relations = new LinkedHashMap<>();
       Map<String, byte[]> files = enclosed(PrintedReport.of(file).pdf(), relations);
       assertEquals(
@@ -84,12 +89,18 @@ class LastingReportTest {
               "entries.txt", "Source text/plain",
               "rule-book-1.toml", "Data application/toml",
               "rule-book-2.toml", "Data application/toml",
+              "line-paper-1.toml", "Data application/toml",
+              "line-paper-2.toml", "Data application/toml",
+              "line-paper-3.toml", "Data application/toml",
               "ledger-format.md", "Data text/markdown"),
           relations);
       StringBuilder jws = new StringBuilder();
       Verification.of(file, List.of(), e -> jws.append(text(e.entry())).append('\n'));
       assertEquals(jws.toString(), text(files.get("entries.txt")));
       assertEquals(ScriptedLedger.RULES, text(files.get("rule-book-1.toml")));
+      assertEquals(ScriptedLedger.PROFILE, text(files.get("line-paper-1.toml")));
+      assertEquals(other, text(files.get("line-paper-2.toml")));
+      assertEquals("format = 1", text(files.get("line-paper-3.toml")));
       try (InputStream packed = LastingReportTest.class.getResourceAsStream("ledger-format.md")) {
         assertArrayEquals(packed.readAllBytes(), files.get("ledger-format.md"));
       }

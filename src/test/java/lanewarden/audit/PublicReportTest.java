@@ -58,6 +58,15 @@ class PublicReportTest {
       ledger.close("Perpetua called Takemizu away");
       ledger.say(new Fact.LinkChanged("lost", "Perpetua fell over it", ScriptedLedger.START));
       ledger.say(
+          new Fact.StationOpened(
+              "gate timer",
+              ScriptedLedger.PROFILE,
+              "Lanewarden 0.9.0",
+              null,
+              "# Perpetua lent it\nport = \"Perpetua\"",
+              null,
+              null));
+      ledger.say(
           new Fact.DrawMade(
               "OC", "41523 61345, thrown by Perpetua", "50 %", List.of("101"), List.of("101")));
       dispute(ledger);

@@ -43,7 +43,8 @@ class VerifierPapersTest extends PageInBrowser {
                 .formatted(loose, official)),
         told.faults());
     assertTrue(told.answers().get(0).startsWith("✕Not sound: 1 fault"), told.toString());
-    List<String> papers = texts("#papers li");
+    List<String> papers =
+        texts("#papers li").stream().filter(words -> !words.contains("the line opened")).toList();
     assertEquals(5, papers.size(), papers.toString());
     assertTrue(papers.get(0).endsWith("signed by the organizer."), papers.get(0));
     assertTrue(
@@ -81,5 +82,36 @@ class VerifierPapersTest extends PageInBrowser {
                 .formatted(in, ScriptedLedger.OFFICIAL)),
         told.findings());
     assertTrue(told.answers().get(1).startsWith("✕1 contradiction:"), told.toString());
+  }
+
+  @Test
+  void anOpeningWithOtherPapersIsToldWithWhatItChanges() throws Exception {
+    Path file = folder.resolve("event.ledger");
+    long narrow;
+    try (ScriptedLedger ledger = ScriptedLedger.bare(file)) {
+      ledger.adopt(ScriptedLedger.RULES);
+      String profile = Files.readString(Path.of("config/profiles/gate-timer.toml"));
+      Fact first = new Fact.StationOpened("gate timer", profile, "Lanewarden 0.9.0");
+      ledger.say(first);
+      ledger.say(first);
+      narrow =
+          ledger.say(
+              new Fact.StationOpened(
+                  "gate timer", profile.replace("500 ft/s", "296 ft/s"), "Lanewarden 0.9.0"));
+    }
+    verified(file);
+    List<String> lines =
+        texts("#papers li").stream().filter(words -> words.contains("the line opened")).toList();
+    assertEquals(2, lines.size(), lines.toString());
+    assertTrue(
+        lines.get(0).endsWith("gate timer, signed by " + ScriptedLedger.OFFICIAL + "."),
+        lines.get(0));
+    assertTrue(lines.get(1).startsWith("Entry " + narrow + ", "), lines.get(1));
+    assertTrue(
+        lines
+            .get(1)
+            .endsWith(
+                "It changes the sentence profile from most = \"500 ft/s\" to most = \"296 ft/s\"."),
+        lines.get(1));
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Fact;
@@ -61,7 +62,9 @@ final class BytesExaminer {
   private void opened(long entry, Interpretation now) {
     papers = Optional.of(now);
     opening = entry;
-    now.fault().ifPresent(why -> unread.put(entry, new Unread(why, new ArrayList<>())));
+    now.fault()
+        .map(why -> why.lines().collect(Collectors.joining("; ")))
+        .ifPresent(why -> unread.put(entry, new Unread(why, new ArrayList<>())));
   }
 
   /** Whether there are papers to read it by; what is not read anew is told at the end. */

@@ -88,6 +88,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     NAME(true, "Signed with the key of another name"),
     /** A seal of reports that is not the organizer's word. */
     SEAL(true, "Seals of reports that another key than the organizer's stated"),
+    /** Another instrument, profile or settings at an opening of the line, and what that did. */
+    PAPERS(false, "Openings of the line with other papers than before"),
     /** A hold of the line with the checks that it touches. */
     IN_QUESTION(false, "Holds of the line and the checks in question"),
     /** A verification out of its limits, or broken off. */

@@ -143,7 +143,7 @@ final class InstrumentExaminer {
               + ": shot "
               + shot.shot()
               + " is held against "
-              + shot.reference()
+              + reference(shot)
               + ", but the reference was agreed to be "
               + round.began().known()
               + ".",
@@ -166,13 +166,17 @@ final class InstrumentExaminer {
               + ": shot "
               + shot.shot()
               + " is held against "
-              + shot.reference()
+              + reference(shot)
               + ", but the second instrument measured "
               + second.speed()
               + ".",
           round.number(),
           entry);
     }
+  }
+
+  private static String reference(Fact.VerificationShot shot) {
+    return shot.reference() == null ? "nothing" : shot.reference().toString();
   }
 
   private void typed(long entry, Fact.VerificationShot shot) {

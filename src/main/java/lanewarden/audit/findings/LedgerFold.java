@@ -42,6 +42,7 @@ public final class LedgerFold implements Consumer<Examined> {
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(standing, findings);
   private final BytesExaminer bytes;
+  private final PapersExaminer papers;
   private final RefusedExaminer refused = new RefusedExaminer(standing, findings);
   private final ClockExaminer clock = new ClockExaminer(findings);
   private final ReadingTimeExaminer times = new ReadingTimeExaminer(clock, findings);
@@ -73,6 +74,7 @@ public final class LedgerFold implements Consumer<Examined> {
    */
   public LedgerFold(Interpreter interpreter, Announcer announcer, int from, boolean keepsEntries) {
     this.bytes = new BytesExaminer(interpreter, findings);
+    this.papers = new PapersExaminer(interpreter, findings);
     this.entries = keepsEntries ? Optional.of(new Packed()) : Optional.empty();
     this.announcer = announcer;
     this.from = from;
@@ -111,6 +113,7 @@ public final class LedgerFold implements Consumer<Examined> {
         checks.examine(entry.sequence(), fact.get());
         instrument.examine(entry.sequence(), fact.get());
         bytes.examine(entry.sequence(), fact.get());
+        papers.examine(entry, fact.get());
         refused.examine(entry, fact.get(), bytes.papers().filter(p -> p.fault().isEmpty()));
         times.examine(entry, fact.get());
         rosters.examine(entry, fact.get());
@@ -150,6 +153,7 @@ public final class LedgerFold implements Consumer<Examined> {
     lines.finish();
     new ProtestExaminer(standing, findings).finish();
     new UndecidedExaminer(standing, findings).finish();
+    papers.finish(Evidence.names(verification));
     rosters.finish(Evidence.names(verification));
     station.finish(verification.officials(), verification.organizer(), verification.suspensions());
     seals.finish(verification.organizer(), findings);

@@ -68,6 +68,10 @@ class Checks {
     this.papers.roster(entry, body);
   }
 
+  "on station-opened"(entry, body) {
+    this.papers.line(entry, body);
+  }
+
   "on report-seal-adopted"(entry) {
     this.papers.seal(entry);
   }

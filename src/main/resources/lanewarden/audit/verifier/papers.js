@@ -1,5 +1,5 @@
-// What checks rest on: rule books, rosters and the seals of reports. Who put each in force, and
-// what a rule book changed.
+// What checks rest on: rule books, rosters, the papers of the line and the seals of reports. Who put
+// each in force, and what a rule book or the papers of the line changed.
 
 /** Only the organizer signs these. */
 const ORGANIZERS_ALONE = "but not with the organizer’s key";
@@ -7,12 +7,24 @@ const ORGANIZERS_ALONE = "but not with the organizer’s key";
 /** What a rule book says of a division, as one line a key; a list is compared as it is written. */
 const clauses = (division) => new Map([...division].map(([key, value]) => [key, JSON.stringify(value)]));
 
+/** What the line is opened with, by which every reading is read. */
+const OF_THE_LINE = new Map([
+  ["instrument", "instrument"],
+  ["profile", "sentence profile"],
+  ["secondProfile", "second sentence profile"],
+  ["settings", "settings"],
+]);
+
+/** The lines of a paper that say something. */
+const sayings = (text) => (text ?? "").split("\n").map((line) => line.trim()).filter((line) => line !== "" && !line.startsWith("#"));
+
 class Papers {
   constructor(chain) {
     this.chain = chain;
     this.books = new Map();
     this.inForce = undefined;
     this.adopted = [];
+    this.opened = undefined;
   }
 
   /** The rule book with this hash, if one was put in force. */
@@ -44,6 +56,27 @@ class Papers {
     this.tell(entry, "roster", body, "");
   }
 
+  /** The line opened; with the same papers as before there is nothing to tell. */
+  line(entry, body) {
+    const before = this.opened;
+    this.opened = body;
+    const changed = [...OF_THE_LINE.keys()].filter((key) => before?.[key] !== body[key]);
+    if (changed.length === 0) {
+      return;
+    }
+    const opened = `${this.when(entry)}: the line opened with ${body.instrument}, signed by ${this.chain.name(entry.signer)}.`;
+    const words = before === undefined ? "" : ` It changes ${changed.map((key) => Papers.changesOfLine(key, before[key], body[key])).join("; ")}.`;
+    this.adopted.push({ entry: entry.seq, words: opened + words });
+  }
+
+  static changesOfLine(key, before, now) {
+    const [old, fresh] = [sayings(before), sayings(now)];
+    const gone = old.filter((line) => !fresh.includes(line));
+    const come = fresh.filter((line) => !old.includes(line));
+    const told = gone.length + come.length === 0 ? "nothing but order, comments or layout" : `${gone.join(", ") || "nothing"} to ${come.join(", ") || "nothing"}`;
+    return `the ${OF_THE_LINE.get(key)} from ${told}`.replace("from nothing but", "in nothing but");
+  }
+
   /** The key that seals reports is stated. */
   seal(entry) {
     this.organizerAlone(entry, "states the seal of reports");
@@ -57,9 +90,12 @@ class Papers {
 
   tell(entry, what, body, changes) {
     const reason = body.reason === undefined ? "" : ` Reason given: “${body.reason}”.`;
-    const at = entry.says.at.slice(0, 19).replace("T", " ");
-    const words = `Entry ${entry.seq}, ${at} UTC: the ${what} ${body.file}, ${String(body.sha256).slice(0, 12)}…, signed by ${this.chain.name(entry.signer)}.${changes}${reason}`;
+    const words = `${this.when(entry)}: the ${what} ${body.file}, ${String(body.sha256).slice(0, 12)}…, signed by ${this.chain.name(entry.signer)}.${changes}${reason}`;
     this.adopted.push({ entry: entry.seq, words });
+  }
+
+  when(entry) {
+    return `Entry ${entry.seq}, ${entry.says.at.slice(0, 19).replace("T", " ")} UTC`;
   }
 
   /** What one rule book says otherwise than the one before, division by division, in words. */
