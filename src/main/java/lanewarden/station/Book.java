@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
+import lanewarden.quantity.Percent;
 import lanewarden.roster.Roster;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
@@ -252,6 +254,24 @@ final class Book implements AutoCloseable {
   Fact.DrawMade draw(String division, String seed) throws StationException {
     return new Drawing(admission().division(division), standing.pool(division).orElseGet(List::of))
         .made(standing.draw(division), ruleBook().sha256(), seed);
+  }
+
+  /** The draws that the rule book in force asks for and that were not made under it. */
+  List<DueDraw> dueDraws() {
+    List<DueDraw> due = new ArrayList<>();
+    for (Division division : ruleBook().divisions()) {
+      Percent share = division.coverage().share();
+      boolean drawn =
+          standing
+              .draw(division.code())
+              .filter(draw -> draw.ruleBook().equals(ruleBook().sha256()))
+              .isPresent();
+      if (share != null && !drawn) {
+        int pool = standing.pool(division.code()).map(List::size).orElse(0);
+        due.add(new DueDraw(division.code(), share.toString(), pool));
+      }
+    }
+    return due;
   }
 
   /**

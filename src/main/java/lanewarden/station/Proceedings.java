@@ -55,6 +55,13 @@ public final class Proceedings {
     return (Fact.DrawMade) station.sign(book -> List.of(book.draw(division, seed))).get(0);
   }
 
+  /** The draws that the rule book in force asks for and that were not made under it. */
+  public List<DueDraw> dueDraws() {
+    synchronized (station) {
+      return book.dueDraws();
+    }
+  }
+
   /**
    * Puts somebody on the roster who entered late, in its file and in the ledger. The official on
    * duty signs the roster, and the report shows who was added and by whom.

@@ -98,6 +98,16 @@ final class BoothEvent {
     }
   }
 
+  /** Puts a rule book in force that has half of its first division drawn. */
+  static void adoptShare(Booth booth) throws Exception {
+    Path rules = booth.folder.path().resolve("rule-book.toml");
+    Files.writeString(
+        rules,
+        Files.readString(rules)
+            .replaceFirst("limit = ", "who = \"random share\"\nshare = \"50 %\"\nlimit = "));
+    booth.station.proceedings().adoptRuleBook(ORGANIZER_PASSPHRASE.toCharArray(), "a share");
+  }
+
   /** Gives an event's settings a serial port in place of the simulator. */
   static void onPort(Path event, String port) throws IOException {
     Path settings = event.resolve("station.toml");

@@ -32,7 +32,7 @@ class KioskPicturesTest {
     INSTRUMENT(8),
     PROTEST(14),
     PEOPLE(8),
-    RECORDS(8),
+    RECORDS(10),
     PROSPECTS(5),
     SETUPS(11),
     CHECKUP(4),

@@ -43,6 +43,13 @@ final class RecordsPictures {
       booth.press(KeyCode.F6);
       book.take(booth, "records-witness" + size);
       booth.press(KeyCode.ESCAPE);
+      BoothEvent.adoptShare(booth);
+      booth.press(KeyCode.F11);
+      booth.press(KeyCode.ENTER);
+      booth.type("12345 12345 12345 12345 6");
+      book.take(booth, "records-draw" + size);
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "records-drawn" + size);
       Files.copy(
           Path.of("config/station.toml"),
           booth.folder.path().resolve("station.toml"),

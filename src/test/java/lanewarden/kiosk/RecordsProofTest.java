@@ -17,6 +17,10 @@ import java.time.Clock;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import lanewarden.audit.slip.Slips;
+import lanewarden.metrology.PublicDraw;
+import lanewarden.quantity.Percent;
+import lanewarden.roster.Competitor;
+import lanewarden.roster.Roster;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
 import lanewarden.station.SignedPapers;
@@ -223,6 +227,41 @@ class RecordsProofTest {
     booth.press(KeyCode.F2);
     answer(booth, "103");
     assertTrue(booth.text("form-trouble").contains("SLIP-CODE"), booth.text("form-trouble"));
+  }
+
+  /**
+   * What is drawn is what the published recipe draws, which has a script of its own to check it.
+   */
+  @Test
+  void shareThatTheRuleBookWantsIsDrawnOnceFromTheDigitsThrown() throws Exception {
+    booth.press(KeyCode.F8);
+    booth.press(KeyCode.F11);
+    assertFalse(booth.shows("draw-panel"), "nobody on duty");
+    booth.press(KeyCode.ESCAPE);
+    booth.signIn();
+    records(KeyCode.F11);
+    assertTrue(booth.text("errand-words").startsWith("Nobody is to be drawn"), told(booth));
+    BoothEvent.adoptShare(booth);
+    booth.press(KeyCode.F11);
+    booth.press(KeyCode.ENTER);
+    answer(booth, "12345");
+    assertTrue(booth.text("form-trouble").contains("DRAW-SEED"), booth.text("form-trouble"));
+    booth.type(" 12345 12345 12345 6");
+    booth.press(KeyCode.ENTER);
+
+    List<String> pool =
+        Roster.read("roster.csv", Files.readAllBytes(booth.folder.path().resolve("roster.csv")))
+            .competitors()
+            .stream()
+            .filter(competitor -> competitor.division().equals("OC"))
+            .map(Competitor::bib)
+            .toList();
+    List<String> drawn =
+        PublicDraw.of("12345 12345 12345 12345 6", Percent.parse("50 %"), pool).drawn();
+    assertEquals("Drawn in OC: " + drawn.size() + " of " + pool.size(), booth.text("errand-words"));
+    assertTrue(told(booth).contains(": " + String.join(", ", drawn)), told(booth));
+    booth.press(KeyCode.F11);
+    assertTrue(booth.text("errand-words").startsWith("Nobody is to be drawn"), told(booth));
   }
 
   @Test

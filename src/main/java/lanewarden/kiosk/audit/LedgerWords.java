@@ -10,6 +10,7 @@ import lanewarden.audit.AuditSummary;
 import lanewarden.audit.findings.Finding;
 import lanewarden.audit.seal.Seal;
 import lanewarden.audit.slip.SlipSearch;
+import lanewarden.journal.Fact;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Budget;
 import lanewarden.station.LedgerInspection;
@@ -37,6 +38,17 @@ record LedgerWords(Texts texts) {
     }
     tell(found, lines);
     return new Ending(found.sound(), verdict(found), lines.all());
+  }
+
+  /** A draw that was signed. */
+  Ending drawn(Fact.DrawMade draw) {
+    return new Ending(
+        true,
+        texts.of("records.drawn", draw.division(), draw.drawn().size(), draw.pool().size()),
+        new Ending.Lines()
+            .good(texts.of("records.told.to-check", String.join(", ", draw.drawn())))
+            .fact(texts.of("records.told.digits", draw.seed()))
+            .all());
   }
 
   private String verdict(LedgerInspection found) {

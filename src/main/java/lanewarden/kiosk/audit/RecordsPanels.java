@@ -7,6 +7,7 @@ import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.station.DueDraw;
 
 /** The panels that ask what an errand needs to know. */
 final class RecordsPanels {
@@ -23,6 +24,8 @@ final class RecordsPanels {
   private static final String HEAD = "head";
   private static final String ORGANIZER = "organizer";
   private static final String SPEED = "speed";
+  private static final String DIVISION = "division";
+  private static final String DIGITS = "digits";
 
   private final RecordsViewModel model;
   private final Texts texts;
@@ -177,6 +180,37 @@ final class RecordsPanels {
             texts.of("records.witness"),
             texts.of("records.witness.words"),
             texts.of("records.witness.act")));
+  }
+
+  void draw() {
+    model.askForDraws(this::draw);
+  }
+
+  private void draw(List<DueDraw> due) {
+    open(
+        "draw-panel",
+        form(
+            List.of(
+                Question.choice(
+                    DIVISION,
+                    texts.of("records.ask.draw"),
+                    due.stream()
+                        .map(
+                            one ->
+                                texts.of(
+                                    "records.draw.choice", one.division(), one.share(), one.pool()))
+                        .toList()),
+                words(DIGITS, "records.ask.digits")),
+            (answers, done, missed) ->
+                model.draw(
+                    due.get(answers.choice(DIVISION)).division(),
+                    answers.words(DIGITS),
+                    done,
+                    missed)),
+        new FormPanel.Wording(
+            texts.of("records.draw"),
+            texts.of("records.draw.words"),
+            texts.of("records.draw.act")));
   }
 
   void accuracy() {

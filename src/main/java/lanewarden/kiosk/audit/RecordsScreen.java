@@ -58,6 +58,8 @@ public final class RecordsScreen implements Page {
     KeyButton witness =
         errand("records.witness", KeyCode.F6, own::witness, busy.or(model.onDuty().not()));
     say(witness, model.onDuty(), "records.witness", "records.witness.barred");
+    KeyButton draw = errand("records.draw", KeyCode.F11, own::draw, busy.or(model.onDuty().not()));
+    say(draw, model.onDuty(), "records.draw", "records.draw.barred");
     errand("records.accuracy", KeyCode.F9, own::accuracy, busy);
     KeyButton seal = errand("records.seal", KeyCode.F10, own::makeSeal, busy.or(model.sealed()));
     say(seal, model.sealed(), "records.seal.barred", "records.seal");
@@ -84,7 +86,7 @@ public final class RecordsScreen implements Page {
   }
 
   private KeyButton errand(String words, KeyCode key, Runnable act, ObservableBooleanValue barred) {
-    KeyButton button = new KeyButton(texts.of(words), key, act);
+    KeyButton button = new KeyButton(texts.of(words), key, act).abreast();
     button.setMaxWidth(Double.MAX_VALUE);
     button.setId("errand-" + key.name().toLowerCase(Locale.ROOT));
     button.disableProperty().bind(barred);

@@ -25,6 +25,7 @@ import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Budget;
+import lanewarden.station.DueDraw;
 import lanewarden.station.EventFolder;
 import lanewarden.station.KeyOffice;
 import lanewarden.station.LedgerInspection;
@@ -93,12 +94,12 @@ public final class RecordsViewModel {
     sealed.set(Files.exists(folder.reportSeal()));
   }
 
-  /** What is on its way or was done last. */
   /** Whether something is being made or looked up. */
   public boolean isBusy() {
     return errand.busy().get();
   }
 
+  /** What is on its way or was done last. */
   ErrandViewModel errand() {
     return errand;
   }
@@ -231,6 +232,33 @@ public final class RecordsViewModel {
                         .fact(own.get())
                         .all()),
                 done),
+        missed);
+  }
+
+  /** Asks for the draws that are due; where none is, that is told instead. */
+  void askForDraws(Consumer<List<DueDraw>> some) {
+    desk.ask(
+        here -> here.proceedings().dueDraws(),
+        due -> {
+          if (due.isEmpty()) {
+            errand.end(
+                texts.of("records.draw"),
+                new Ending(true, texts.of("records.draw.none"), List.of()));
+          } else {
+            some.accept(due);
+          }
+        },
+        trouble ->
+            errand.end(
+                texts.of("records.draw"),
+                new Ending(false, texts.of("records.missed"), List.of(), Optional.of(trouble))));
+  }
+
+  /** Draws those of a division who are to be checked. */
+  void draw(String division, String digits, Runnable done, Consumer<Trouble> missed) {
+    desk.ask(
+        here -> here.proceedings().draw(division, digits),
+        drawn -> end("records.draw", words.drawn(drawn), done),
         missed);
   }
 

@@ -4,6 +4,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** A button with the key that does the same written on it. */
@@ -40,6 +41,14 @@ public final class KeyButton extends Button {
   /** The key that does the same. */
   public KeyCode key() {
     return key;
+  }
+
+  /** With the key beside the words instead of above them: for many, one below the other. */
+  public KeyButton abreast() {
+    HBox both = new HBox(cap, words);
+    both.getStyleClass().add("key-button-content");
+    setGraphic(both);
+    return this;
   }
 
   private void speak() {
