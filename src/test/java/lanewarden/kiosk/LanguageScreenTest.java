@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.geometry.NodeOrientation;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import lanewarden.journal.Outcome;
@@ -85,10 +88,20 @@ class LanguageScreenTest {
       assertEquals(NodeOrientation.RIGHT_TO_LEFT, direction(door.scene()));
       Scene board = Booth.call(() -> door.entrance.windows().orElseThrow().front().board());
       assertEquals(NodeOrientation.RIGHT_TO_LEFT, direction(board));
+      assertEquals(Set.of(NodeOrientation.LEFT_TO_RIGHT), directionsOfMarks(door.scene()));
       speak(door, KeyCode.F1);
       assertEquals(NodeOrientation.LEFT_TO_RIGHT, direction(door.scene()));
       assertEquals(Optional.of(Booth.OFFICIAL), station(door).view().official());
     }
+  }
+
+  /** A tick that is mirrored is another shape. */
+  private static Set<NodeOrientation> directionsOfMarks(Scene scene) throws Exception {
+    return Booth.call(
+        () ->
+            scene.getRoot().lookupAll(".mark").stream()
+                .map(Node::getEffectiveNodeOrientation)
+                .collect(Collectors.toSet()));
   }
 
   private static NodeOrientation direction(Scene scene) throws Exception {

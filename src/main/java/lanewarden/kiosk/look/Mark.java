@@ -1,10 +1,13 @@
 package lanewarden.kiosk.look;
 
 import java.util.Arrays;
+import javafx.geometry.NodeOrientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 
-/** A sign as drawn; the stylesheet holds the shape. */
+/**
+ * A sign as drawn; the stylesheet holds the shape. It is not mirrored with a script's direction.
+ */
 public final class Mark extends Region {
 
   /** Draws nothing until a sign is shown. */
@@ -12,6 +15,7 @@ public final class Mark extends Region {
     getStyleClass().add("mark");
     setAccessibleRole(AccessibleRole.NODE);
     setMouseTransparent(true);
+    setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
   }
 
   /** Draws the sign in place of the one before. */
