@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.bow.DrawScaling;
-import lanewarden.bow.MeasuredArrow;
-import lanewarden.bow.MeasuredBow;
 import lanewarden.bow.VirtualMassRange;
-import lanewarden.metrology.Estimate;
+import lanewarden.metrology.Belief;
 import lanewarden.rules.Overrun;
 
 /**
@@ -16,7 +14,7 @@ import lanewarden.rules.Overrun;
  * cautions, since every one of them has all.
  *
  * <p>It holds for the bow as it was shot: from the smaller change, which is perhaps enough, to the
- * greater one, which is enough with {@link #CONFIDENCE}.
+ * greater one, with which a further check passes with {@link #CONFIDENCE}.
  */
 public final class Advice {
 
@@ -38,10 +36,9 @@ public final class Advice {
 
   /** For the archer of this check. */
   public static Advice on(Overrun over) {
-    Estimate figure = figure(over);
-    MeasuredBow bow =
-        MeasuredBow.of(List.of(new MeasuredArrow(over.arrow(), figure)), VirtualMassRange.COMPOUND);
-    HeavierArrow heavier = HeavierArrow.of(over, bow, CONFIDENCE);
+    ShotScatter scatter = new ShotScatter(over.readings(), over.uncertainty());
+    Belief figure = scatter.next(over.meanCompared(), over.deciding()).believed();
+    HeavierArrow heavier = HeavierArrow.of(over, figure, CONFIDENCE);
     LowerDraw lower = LowerDraw.of(over, figure, CONFIDENCE);
     List<String> options =
         Stream.of(heavier.option(), lower.option()).flatMap(Optional::stream).toList();
@@ -51,7 +48,13 @@ public final class Advice {
         heavier.option().isEmpty()
             ? heavier.note()
             : lower.note().filter(why -> lower.option().isEmpty());
-    notes.addAll(supposed(over));
+    if (!options.isEmpty()) {
+      notes.add(
+          "The greater change brings "
+              + over.further()
+              + " within 95 times in 100, the smaller one perhaps; leave room.");
+    }
+    notes.add(supposed(scatter));
     return new Advice(
         options.isEmpty()
             ? "Neither a heavier arrow nor a lower draw weight brings this set-up inside."
@@ -60,24 +63,14 @@ public final class Advice {
         notes);
   }
 
-  /** The figure on which the verdict rests, m/s, with what makes it uncertain. */
-  private static Estimate figure(Overrun over) {
-    ShotScatter scatter = new ShotScatter(over.readings(), over.uncertainty());
-    double figure = over.figure().sumSi().doubleValue() / over.figure().count();
-    return over.isOfMean() ? scatter.meanOf(figure) : scatter.single(figure);
-  }
-
-  private static List<String> supposed(Overrun over) {
-    return List.of(
-        "The greater change brings "
-            + over.figureName()
-            + " within with 95 % confidence, the smaller one perhaps; arrows scatter, so leave"
-            + " room.",
-        "Supposed by rules of thumb: a virtual mass of "
-            + VirtualMassRange.COMPOUND.inWords()
-            + ", as of compound bows, and an energy that follows the draw weight with a power of "
-            + DrawScaling.PRACTICE.inWords()
-            + ".");
+  private static String supposed(ShotScatter scatter) {
+    return "Supposed by rules of thumb: "
+        + (scatter.isTold() ? "" : "arrows that scatter by " + ShotScatter.USUAL + ", ")
+        + "a virtual mass of "
+        + VirtualMassRange.COMPOUND.inWords()
+        + ", as of compound bows, and an energy that follows the draw weight with a power of "
+        + DrawScaling.PRACTICE.inWords()
+        + ".";
   }
 
   /** What would help, in one line. */

@@ -3,7 +3,8 @@ package lanewarden.bench;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
-import lanewarden.bow.MeasuredBow;
+import lanewarden.bow.ArrowScaling;
+import lanewarden.metrology.Belief;
 import lanewarden.metrology.Interval;
 import lanewarden.metrology.Mixture;
 import lanewarden.quantity.Mass;
@@ -31,29 +32,33 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
   /** What is enough less often than this is not called perhaps enough. */
   private static final double HOPELESS = 0.01;
 
-  static HeavierArrow of(Overrun over, MeasuredBow bow, double confidence) {
+  /**
+   * @param figure that decides in the next check with this arrow, m/s
+   */
+  static HeavierArrow of(Overrun over, Belief figure, double confidence) {
     if (!over.isOfSpeed()) {
       return none(
           "A heavier arrow does not help against a limit of energy: it takes more of it along."
               + " A lighter one is harder on the bow.");
     }
-    Interval needed = bow.arrowFor(over.limit(), confidence);
+    Interval needed =
+        ArrowScaling.PRACTICE.arrowFor(figure, over.arrow(), over.limit(), confidence);
     BigDecimal more = grains(needed.high() - over.arrow().siDouble(), RoundingMode.CEILING);
     Mass slow = Mass.of(whole(now(over.arrow()).add(more)), MassUnit.GRAIN);
     Optional<Mass> free = over.rule().unlimitedFrom(over.setUp());
     boolean escapes = free.filter(from -> from.isAtMost(slow)).isPresent();
-    if (chance(over, bow, escapes ? free.orElseThrow() : slow) < confidence) {
+    if (chance(over, figure, escapes ? free.orElseThrow() : slow) < confidence) {
       return none(
           "An arrow heavy enough for the speed limit is over the energy limit, or too near to it:"
               + " it takes more of the bow's energy along.");
     }
-    Optional<Mass> most = most(over, bow, confidence);
+    Optional<Mass> most = most(over, figure, confidence);
     if (escapes) {
       return new HeavierArrow(free.map(from -> escape(from, most)), Optional.empty());
     }
     return new HeavierArrow(
-        Optional.of(words(over, bow, needed, most)),
-        free.filter(from -> chance(over, bow, from) >= confidence)
+        Optional.of(words(over, figure, needed, most)),
+        free.filter(from -> chance(over, figure, from) >= confidence)
             .map(
                 from ->
                     "From "
@@ -77,7 +82,7 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
   }
 
   /** How likely an arrow of this mass keeps every limit that applies to it. */
-  private static double chance(Overrun over, MeasuredBow bow, Mass arrow) {
+  private static double chance(Overrun over, Belief figure, Mass arrow) {
     SetUp setUp = over.setUp();
     SetUp changed =
         new SetUp(
@@ -88,37 +93,42 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
             setUp.braceHeight());
     return over.rule()
         .fastest(changed)
-        .map(limit -> bow.speedOf(arrow).chanceUpTo(limit.siDouble()))
+        .map(
+            limit ->
+                ArrowScaling.PRACTICE.chance(
+                    figure, over.arrow(), arrow.siDouble(), limit.siDouble()))
         .orElse(1.0);
   }
 
   /** The heaviest arrow that keeps the energy limit; empty where every one does, or none is set. */
-  private static Optional<Mass> most(Overrun over, MeasuredBow bow, double confidence) {
+  private static Optional<Mass> most(Overrun over, Belief figure, double confidence) {
     double from = over.arrow().siDouble();
     double far = FAR * from;
     return over.rule()
         .energy()
         .map(
             clause ->
-                Mixture.least(arrow -> -energyChance(clause, bow, arrow), -confidence, from, far))
+                Mixture.least(
+                    arrow -> -energyChance(over, clause, figure, arrow), -confidence, from, far))
         .filter(arrow -> arrow < far)
         .map(arrow -> Mass.of(grains(arrow, RoundingMode.FLOOR), MassUnit.GRAIN));
   }
 
-  private static double energyChance(EnergyLimit clause, MeasuredBow bow, double arrow) {
-    return bow.speedOf(Mass.ofSi(arrow, MassUnit.KILOGRAM))
-        .chanceUpTo(Math.sqrt(2 * clause.limit().siDouble() / arrow));
+  private static double energyChance(
+      Overrun over, EnergyLimit clause, Belief figure, double arrow) {
+    return ArrowScaling.PRACTICE.chance(
+        figure, over.arrow(), arrow, Math.sqrt(2 * clause.limit().siDouble() / arrow));
   }
 
   /** Rounded so that the greater one is enough, and the smaller one not hopeless. */
   private static String words(
-      Overrun over, MeasuredBow bow, Interval needed, Optional<Mass> heaviest) {
+      Overrun over, Belief figure, Interval needed, Optional<Mass> heaviest) {
     Mass arrow = over.arrow();
     BigDecimal now = now(arrow);
     BigDecimal floor = grains(needed.low() - arrow.siDouble(), RoundingMode.FLOOR);
     Mass lower = Mass.of(now.add(floor), MassUnit.GRAIN);
     BigDecimal least =
-        chance(over, bow, lower) < HOPELESS
+        chance(over, figure, lower) < HOPELESS
             ? grains(needed.low() - arrow.siDouble(), RoundingMode.CEILING)
             : floor;
     BigDecimal most = grains(needed.high() - arrow.siDouble(), RoundingMode.CEILING);

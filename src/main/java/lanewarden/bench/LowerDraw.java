@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lanewarden.bow.DrawScaling;
-import lanewarden.metrology.Estimate;
+import lanewarden.metrology.Belief;
 import lanewarden.metrology.Interval;
-import lanewarden.metrology.Mixture;
 import lanewarden.quantity.Force;
 import lanewarden.rules.Overrun;
 import lanewarden.rules.SetUp;
@@ -25,10 +24,10 @@ record LowerDraw(Optional<String> option, Optional<String> note) {
   private static final int SHOWN = 1;
 
   /**
-   * @param figure on which the verdict rests, m/s
+   * @param figure that decides in the next check with the bow as it is set now, m/s
    */
-  static LowerDraw of(Overrun over, Estimate figure, double confidence) {
-    Interval share = DrawScaling.PRACTICE.shareFor(Mixture.of(figure), over.limit(), confidence);
+  static LowerDraw of(Overrun over, Belief figure, double confidence) {
+    Interval share = DrawScaling.PRACTICE.shareFor(figure, over.limit(), confidence);
     Force now = over.setUp().drawWeight();
     if (now == null) {
       return new LowerDraw(Optional.of(inHundredths(share)), Optional.empty());

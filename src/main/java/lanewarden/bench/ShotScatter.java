@@ -7,7 +7,9 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.metrology.DecidingFigure;
 import lanewarden.metrology.Estimate;
+import lanewarden.metrology.NextFigure;
 import lanewarden.metrology.Spread;
 import lanewarden.metrology.UncertaintyBudget;
 import lanewarden.metrology.UncertaintyBudget.Influence;
@@ -40,35 +42,47 @@ public record ShotScatter(List<Speed> readings, Optional<Speed> instrument) {
 
   /** The mean speed, m/s: scatter averages out, what the instrument adds does not. */
   public Estimate mean() {
-    return estimate(Spread.of(readings).mean(), readings.size());
+    UncertaintyBudget budget = UncertaintyBudget.of(List.of(scatter(), instrumental()));
+    return new Estimate(Spread.of(readings).mean(), budget.combined(), budget.effectiveDegrees());
   }
 
-  /** A figure that rests on a single reading, m/s. */
-  public Estimate single(double metresPerSecond) {
-    return estimate(metresPerSecond, 1);
+  /**
+   * What to expect of the deciding figure of further readings. The step of the last digit counts in
+   * their scatter: a few that are alike by chance do not seem to have none.
+   *
+   * @param mean of the readings as they are compared, m/s
+   */
+  public NextFigure next(double mean, DecidingFigure figure) {
+    return new NextFigure(
+        mean,
+        Math.hypot(deviation(), resolution()),
+        degrees(),
+        readings.size(),
+        instrumental().standard(),
+        figure);
   }
 
-  /** A figure that is the mean of so many readings, m/s. */
-  public Estimate meanOf(double metresPerSecond) {
-    return estimate(metresPerSecond, readings.size());
+  private Influence scatter() {
+    return new Influence(
+        "scatter",
+        deviation() / Math.sqrt(readings.size()),
+        degrees(),
+        isTold() ? TYPE_A : TYPE_B,
+        isTold() ? "of the shots" : "usual");
   }
 
-  private Estimate estimate(double value, int averaged) {
-    UncertaintyBudget budget = UncertaintyBudget.of(List.of(scatter(averaged), instrumental()));
-    return new Estimate(value, budget.combined(), budget.effectiveDegrees());
+  /** Whether there are enough readings to tell a scatter: else the usual one is supposed. */
+  public boolean isTold() {
+    return readings.size() >= ENOUGH;
   }
 
-  private Influence scatter(int averaged) {
+  private double deviation() {
     double found = Spread.of(readings).deviation();
-    double root = Math.sqrt(averaged);
-    return readings.size() >= ENOUGH
-        ? new Influence("scatter", found / root, readings.size() - 1.0, TYPE_A, "of the shots")
-        : new Influence(
-            "scatter",
-            Math.max(found, Speed.parse(USUAL).siDouble()) / root,
-            Double.POSITIVE_INFINITY,
-            TYPE_B,
-            "usual");
+    return isTold() ? found : Math.max(found, Speed.parse(USUAL).siDouble());
+  }
+
+  private double degrees() {
+    return isTold() ? readings.size() - 1.0 : Double.POSITIVE_INFINITY;
   }
 
   private Influence instrumental() {

@@ -3,6 +3,7 @@ package lanewarden.bow;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import lanewarden.metrology.Belief;
 import lanewarden.metrology.Interval;
 import lanewarden.metrology.Mixture;
 import lanewarden.quantity.Speed;
@@ -45,17 +46,17 @@ public record DrawScaling(double least, double most) {
    * @param speed of the arrow as the bow is set now, m/s
    * @param confidence one-sided, at least 0.5 and less than 1
    */
-  public Interval shareFor(Mixture speed, Speed limit, double confidence) {
+  public Interval shareFor(Belief speed, Speed limit, double confidence) {
     return new Interval(
         share(speed, limit.siDouble(), confidence), share(speed, limit.siDouble(), 1 - confidence));
   }
 
   /** By how much less the draw weight must be: the chance rises with the reduction. */
-  private double share(Mixture speed, double limit, double chance) {
+  private double share(Belief speed, double limit, double chance) {
     return 1 - Mixture.least(less -> chance(speed, limit, 1 - less), chance, -1, 1);
   }
 
-  private double chance(Mixture speed, double limit, double share) {
+  private double chance(Belief speed, double limit, double share) {
     double sum = 0;
     for (int i = 0; i < CELLS; i++) {
       double power = least + (i + 0.5) * (most - least) / CELLS;

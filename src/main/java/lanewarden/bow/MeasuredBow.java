@@ -8,7 +8,6 @@ import lanewarden.metrology.Interval;
 import lanewarden.metrology.Mixture;
 import lanewarden.metrology.StraightLine;
 import lanewarden.quantity.Mass;
-import lanewarden.quantity.Speed;
 
 /**
  * A bow of which the speeds of some weighed arrows are known, and what follows for other arrows.
@@ -137,33 +136,9 @@ public final class MeasuredBow {
 
   /** The mean speed of an arrow of this mass, m/s: measured or not, what is believed of it. */
   public Mixture speedOf(Mass arrow) {
-    return speedOf(arrow.siDouble());
-  }
-
-  private Mixture speedOf(double arrow) {
     return new Mixture(
         cells.stream()
-            .map(one -> new Mixture.Part(one.weight(), one.fit().speedOf(arrow)))
+            .map(one -> new Mixture.Part(one.weight(), one.fit().speedOf(arrow.siDouble())))
             .toList());
-  }
-
-  /**
-   * From the arrow mass that is perhaps enough to the one that is enough with this confidence, kg,
-   * to bring the mean speed to a limit or below.
-   *
-   * @param confidence one-sided, at least 0.5 and less than 1; the low end is enough with one less
-   *     this confidence
-   */
-  public Interval arrowFor(Speed limit, double confidence) {
-    double heavy = arrows.get(0).mass().siDouble();
-    while (speedOf(heavy).chanceUpTo(limit.siDouble()) < confidence) {
-      heavy *= 2;
-    }
-    return new Interval(least(limit, 1 - confidence, heavy), least(limit, confidence, heavy));
-  }
-
-  private double least(Speed limit, double chance, double heavy) {
-    return Mixture.least(
-        arrow -> speedOf(arrow).chanceUpTo(limit.siDouble()), chance, heavy * 1e-3, heavy);
   }
 }

@@ -187,15 +187,9 @@ public record Check(
         counted.stream()
             .flatMap(reading -> Optional.ofNullable(reading.uncertainty()).stream())
             .max(Speed::compareTo);
-    return rule.decidingFigure(said, setUp, judged())
-        .map(
-            figure ->
-                new Overrun(
-                    rule,
-                    setUp,
-                    figure,
-                    counted.stream().map(Fact.ReadingTaken::speed).toList(),
-                    uncertainty));
+    return Optional.of(
+        new Overrun(
+            rule, setUp, counted.stream().map(Fact.ReadingTaken::speed).toList(), uncertainty));
   }
 
   /** The last reading that stands, which is the one a hasty official wants to void. */

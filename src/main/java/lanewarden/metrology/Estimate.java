@@ -11,7 +11,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * @param degrees of freedom of that uncertainty, more than zero; infinite where it is taken as
  *     known
  */
-public record Estimate(double value, double standard, double degrees) {
+public record Estimate(double value, double standard, double degrees) implements Belief {
   /**
    * @throws IllegalArgumentException if a figure makes no sense
    */
@@ -31,7 +31,7 @@ public record Estimate(double value, double standard, double degrees) {
     this(value, standard, Double.POSITIVE_INFINITY);
   }
 
-  /** The probability that the true value is at most {@code bound}. */
+  @Override
   public double chanceUpTo(double bound) {
     if (standard == 0) {
       return value <= bound ? 1 : 0;

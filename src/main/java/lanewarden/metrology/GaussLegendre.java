@@ -1,5 +1,7 @@
 package lanewarden.metrology;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -33,6 +35,18 @@ final class GaussLegendre {
     }
   }
 
+  /**
+   * Where a function is asked.
+   *
+   * @param weight of its answer
+   */
+  record Node(double at, double weight) {}
+
+  /** What is done at a node. */
+  private interface Step {
+    void at(double node, double weight);
+  }
+
   private GaussLegendre() {}
 
   /**
@@ -43,18 +57,29 @@ final class GaussLegendre {
    * @param to upper end; nothing is integrated if it is not above the lower one
    */
   static double integral(DoubleUnaryOperator function, double from, double to, int readings) {
+    double[] sum = new double[1];
+    walk(from, to, readings, (at, weight) -> sum[0] += weight * function.applyAsDouble(at));
+    return sum[0];
+  }
+
+  /** Where the same integral asks its function, for whoever asks many functions there. */
+  static List<Node> nodes(double from, double to, int readings) {
+    List<Node> nodes = new ArrayList<>();
+    walk(from, to, readings, (at, weight) -> nodes.add(new Node(at, weight)));
+    return nodes;
+  }
+
+  private static void walk(double from, double to, int readings, Step step) {
     if (to <= from) {
-      return 0;
+      return;
     }
     int panels = (int) Math.ceil((to - from) * Math.sqrt(readings) / 3);
     double half = (to - from) / panels / 2;
-    double sum = 0;
     for (int panel = 0; panel < panels; panel++) {
       double middle = from + (2 * panel + 1) * half;
       for (int i = 0; i < POINTS; i++) {
-        sum += WEIGHTS[i] * function.applyAsDouble(middle + half * NODES[i]);
+        step.at(middle + half * NODES[i], half * WEIGHTS[i]);
       }
     }
-    return sum * half;
   }
 }

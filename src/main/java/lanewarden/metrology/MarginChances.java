@@ -9,4 +9,15 @@ interface MarginChances {
    *     standard deviations of one reading
    */
   Chances at(double margin);
+
+  /** Of a figure whose readings all come, and are not rounded. */
+  static MarginChances of(DecidingFigure figure) {
+    ShotAllowance all = new ShotAllowance(figure.readings(), 0, 0);
+    if (figure instanceof DecidingFigure.Ranked ranked) {
+      return new RankedChances(ranked, all);
+    }
+    return figure instanceof DecidingFigure.MiddlePair pair
+        ? new MiddlePairChances(pair, all)
+        : MeanChances.of(figure.readings(), all, Double.POSITIVE_INFINITY);
+  }
 }

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
  *
  * @param parts at least one, their weights summing to 1
  */
-public record Mixture(List<Mixture.Part> parts) {
+public record Mixture(List<Mixture.Part> parts) implements Belief {
   private static final int HALVINGS = 50;
 
   /** As far out as any question goes: no probability beyond is told from none. */
@@ -38,7 +38,7 @@ public record Mixture(List<Mixture.Part> parts) {
     return new Mixture(List.of(new Part(1, estimate)));
   }
 
-  /** The probability that the true value is at most {@code bound}. */
+  @Override
   public double chanceUpTo(double bound) {
     return parts.stream().mapToDouble(p -> p.weight() * p.estimate().chanceUpTo(bound)).sum();
   }

@@ -47,6 +47,9 @@ public sealed interface Decision {
   /** Which figure it is that decides, for the sentence that says how far over it lies. */
   String figureName();
 
+  /** What must be within of so many readings to come, two or more, for a sentence. */
+  String ofFurther(int counted);
+
   /** The same where a verdict waits for all counted readings. */
   default String withAllIn(int counted) {
     return inWords(counted);
@@ -76,6 +79,11 @@ public sealed interface Decision {
     @Override
     public String figureName() {
       return "the mean";
+    }
+
+    @Override
+    public String ofFurther(int counted) {
+      return "the mean of " + counted + " further readings";
     }
 
     @Override
@@ -120,6 +128,11 @@ public sealed interface Decision {
     }
 
     @Override
+    public String ofFurther(int counted) {
+      return "the highest of " + counted + " further readings";
+    }
+
+    @Override
     public String inWords(int counted) {
       return "The highest of " + counted + " readings decides; one over fails at once.";
     }
@@ -152,6 +165,11 @@ public sealed interface Decision {
     @Override
     public String figureName() {
       return "the median";
+    }
+
+    @Override
+    public String ofFurther(int counted) {
+      return "the median of " + counted + " further readings";
     }
 
     @Override
@@ -225,6 +243,11 @@ public sealed interface Decision {
     }
 
     @Override
+    public String ofFurther(int counted) {
+      return "at least " + needed + " of " + counted + " further readings";
+    }
+
+    @Override
     public String inWords(int counted) {
       return "At least " + needed + " of " + counted + " readings must be within.";
     }
@@ -259,6 +282,11 @@ public sealed interface Decision {
     @Override
     public String figureName() {
       return "the slowest reading";
+    }
+
+    @Override
+    public String ofFurther(int counted) {
+      return "at least 1 of " + counted + " further readings";
     }
 
     @Override

@@ -2,8 +2,8 @@ package lanewarden.rules;
 
 import java.util.List;
 import java.util.Optional;
+import lanewarden.metrology.DecidingFigure;
 import lanewarden.quantity.Mass;
-import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
@@ -13,12 +13,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rule that judged it
  * @param setUp bow and arrow, its arrow mass known
- * @param figure on which the verdict rests, as it was compared
  * @param readings that count, as they were taken
  * @param uncertainty the largest standard uncertainty among them, where the instrument's is stated
  */
-public record Overrun(
-    Rule rule, SetUp setUp, MeanSpeed figure, List<Speed> readings, Optional<Speed> uncertainty) {
+public record Overrun(Rule rule, SetUp setUp, List<Speed> readings, Optional<Speed> uncertainty) {
 
   /**
    * @throws IllegalArgumentException if nothing was weighed or read, or no limit applies
@@ -45,14 +43,28 @@ public record Overrun(
     return rule.speed().filter(clause -> clause.allowed().equals(limit())).isPresent();
   }
 
-  /** Whether the mean of the readings decides: then their scatter averages out. */
-  public boolean isOfMean() {
-    return rule.shooting().filter(how -> how.decision() instanceof Decision.Mean).isPresent();
+  /** The figure of a check that decides. */
+  public DecidingFigure deciding() {
+    return shooting().deciding();
   }
 
-  /** How a sentence names the figure that decides. */
-  public String figureName() {
-    return rule.shooting().map(how -> how.decision().figureName()).orElseThrow();
+  /** The mean of the readings as they were compared, m/s: raised and rounded as the rule says. */
+  public double meanCompared() {
+    return readings.stream()
+        .map(shooting().treatment()::of)
+        .mapToDouble(Speed::siDouble)
+        .average()
+        .orElseThrow();
+  }
+
+  /** What of a further check must be within, for a sentence. */
+  public String further() {
+    int counted = shooting().plan().counted();
+    return counted == 1 ? "a further reading" : shooting().decision().ofFurther(counted);
+  }
+
+  private Shooting shooting() {
+    return rule.shooting().orElseThrow();
   }
 
   private static Mass known(@Nullable Mass mass) {

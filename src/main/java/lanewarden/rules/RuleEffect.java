@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lanewarden.metrology.CheckModel;
 import lanewarden.metrology.CurvePoint;
-import lanewarden.metrology.DecidingFigure;
 import lanewarden.metrology.Dispersion;
 import lanewarden.metrology.OperatingCharacteristic;
 import lanewarden.metrology.ReadingRounding;
@@ -78,7 +77,7 @@ public final class RuleEffect {
     Speed limit = speedGoverns ? rule.speed().orElseThrow().limit() : fastest.get();
     CheckModel model =
         new CheckModel(
-            figure(how.decision(), how.plan().counted()),
+            how.deciding(),
             new Threshold(allowed, side == Side.AT_MOST),
             how.spread().map(s -> OptionalDouble.of(s.siDouble())).orElse(OptionalDouble.empty()),
             new ShotAllowance(
@@ -104,21 +103,6 @@ public final class RuleEffect {
 
   private static double raised(Treatment treatment) {
     return 1 + treatment.toBow().map(c -> c.fraction().doubleValue()).orElse(0.0);
-  }
-
-  private static DecidingFigure figure(Decision decision, int counted) {
-    if (decision instanceof Decision.WithinCount some) {
-      return DecidingFigure.withinCount(some.needed(), counted);
-    }
-    if (decision instanceof Decision.Highest) {
-      return DecidingFigure.highest(counted);
-    }
-    if (decision instanceof Decision.Median) {
-      return DecidingFigure.median(counted);
-    }
-    return decision instanceof Decision.FirstWithin
-        ? DecidingFigure.firstWithin(counted)
-        : DecidingFigure.mean(counted);
   }
 
   private static ReadingRounding rounding(Rounding rounding) {

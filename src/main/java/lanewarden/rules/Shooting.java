@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.metrology.DecidingFigure;
 import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Speed;
 
@@ -301,6 +302,23 @@ public record Shooting(
         .map(
             side ->
                 banded && side.equals(Verdict.Over.WORD) ? side + " and its band certain" : side);
+  }
+
+  /** The figure of the readings that decides. */
+  public DecidingFigure deciding() {
+    int counted = plan.counted();
+    if (decision instanceof Decision.WithinCount some) {
+      return DecidingFigure.withinCount(some.needed(), counted);
+    }
+    if (decision instanceof Decision.Highest) {
+      return DecidingFigure.highest(counted);
+    }
+    if (decision instanceof Decision.Median) {
+      return DecidingFigure.median(counted);
+    }
+    return decision instanceof Decision.FirstWithin
+        ? DecidingFigure.firstWithin(counted)
+        : DecidingFigure.mean(counted);
   }
 
   private String decisionSentence(boolean banded) {

@@ -141,6 +141,20 @@ class AdviceTest {
     assertTrue(advice.notes().get(0).contains("energy limit"), advice.notes().get(0));
   }
 
+  /** Nothing is said to bring anything within where nothing is advised. */
+  @Test
+  void whereNothingHelpsNothingIsPromised() throws Exception {
+    Advice advice =
+        advice(
+            "limit = \"none\"\nenergy = \"90 J\"\nleast-draw-weight = \"59 lbf\"\n",
+            setUp("350 gr", "60 lbf"),
+            "300",
+            "301",
+            "299");
+    assertTrue(advice.line().startsWith("Neither"), advice.line());
+    assertFalse(advice.toString().contains("greater change"), advice.toString());
+  }
+
   @Test
   void aBowThatTheRuleWouldNotAdmitIsNotAdvised() throws Exception {
     Advice advice =
@@ -166,7 +180,8 @@ class AdviceTest {
             "288",
             "291");
     assertTrue(
-        highest.notes().stream().anyMatch(note -> note.contains("the highest reading within")),
+        highest.notes().stream()
+            .anyMatch(note -> note.contains("the highest of 3 further readings within")),
         highest.notes().toString());
     Advice mean =
         on(
@@ -176,7 +191,8 @@ class AdviceTest {
             "291",
             "294");
     assertTrue(
-        mean.notes().stream().anyMatch(note -> note.contains("the mean within")),
+        mean.notes().stream()
+            .anyMatch(note -> note.contains("the mean of 3 further readings within")),
         mean.notes().toString());
   }
 
@@ -184,9 +200,12 @@ class AdviceTest {
   @Test
   void oneReadingIsNotTakenToBeExact() throws Exception {
     String one = "decide = \"highest\"\ncounted = 3\nshots = 3\nvoids = 0\nrechecks = 0\n" + LIMIT;
-    String line = on(Rules.division(one), setUp("350 gr", "60 lbf"), "300").line();
+    Advice advice = on(Rules.division(one), setUp("350 gr", "60 lbf"), "300");
+    String line = advice.line();
     int most = Integer.parseInt(line.replaceAll(".*an arrow (\\d+) to (\\d+) gr.*", "$2"));
     assertTrue(most > 38, line);
+    String supposed = advice.notes().get(advice.notes().size() - 1);
+    assertTrue(supposed.contains("arrows that scatter by 2 ft/s"), supposed);
   }
 
   @Test
@@ -196,13 +215,7 @@ class AdviceTest {
     List<Speed> readings = speeds("300", "301", "302");
     assertThrows(
         IllegalArgumentException.class,
-        () ->
-            new Overrun(
-                division.rule(),
-                unknown,
-                lanewarden.quantity.MeanSpeed.of(readings),
-                readings,
-                Optional.empty()));
+        () -> new Overrun(division.rule(), unknown, readings, Optional.empty()));
   }
 
   private static Advice advice(String clauses, SetUp setUp, String... feetPerSecond)
@@ -215,13 +228,7 @@ class AdviceTest {
     List<Shot> shots = readings.stream().<Shot>map(Shot.Read::new).toList();
     Verdict verdict = division.rule().judge(setUp, Set.of(), shots);
     assertTrue(verdict instanceof Verdict.Over, verdict.reason());
-    return Advice.on(
-        new Overrun(
-            division.rule(),
-            setUp,
-            division.rule().decidingFigure(verdict, setUp, shots).orElseThrow(),
-            readings,
-            Optional.empty()));
+    return Advice.on(new Overrun(division.rule(), setUp, readings, Optional.empty()));
   }
 
   private static List<Speed> speeds(String... feetPerSecond) {

@@ -55,18 +55,7 @@ class HeavierArrowTest {
       Verdict verdict = judge(setUp, readings);
       return Optional.of(verdict)
           .filter(Verdict.Over.class::isInstance)
-          .map(
-              over ->
-                  new Overrun(
-                      division.rule(),
-                      setUp,
-                      division
-                          .rule()
-                          .decidingFigure(
-                              over, setUp, readings.stream().<Shot>map(Shot.Read::new).toList())
-                          .orElseThrow(),
-                      readings,
-                      Optional.empty()));
+          .map(over -> new Overrun(division.rule(), setUp, readings, Optional.empty()));
     }
 
     /** For which share of the virtual masses three readings of such an arrow pass. */

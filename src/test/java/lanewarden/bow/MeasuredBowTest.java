@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import lanewarden.metrology.Estimate;
 import lanewarden.metrology.Interval;
+import lanewarden.metrology.Mixture;
 import lanewarden.metrology.UncertaintyBudget;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
@@ -42,13 +43,17 @@ class MeasuredBowTest {
   void threeHundredFiftyGrainsAtThreeHundredFeetNeedTwentyNineToThirtyFiveMore() {
     assertEquals(28.72, more(0, 0.01), 0.01);
     assertEquals(35.28, more(79.99, 80), 0.01);
-    Interval needed = bow(VirtualMassRange.COMPOUND, arrow(350, 300, 1e-6)).arrowFor(LIMIT, 0.95);
+    Interval needed = needed(VirtualMassRange.COMPOUND, new Estimate(300 * FOOT, 1e-6), 0.95);
     assertEquals("29 to 35", rounded(needed, 350));
   }
 
   private static double more(double least, double most) {
     VirtualMassRange range = new VirtualMassRange(grains(least), grains(most));
-    return bow(range, arrow(350, 300, 1e-6)).arrowFor(LIMIT, 0.5).high() / GRAIN - 350;
+    return needed(range, new Estimate(300 * FOOT, 1e-6), 0.5).high() / GRAIN - 350;
+  }
+
+  private static Interval needed(VirtualMassRange range, Estimate speed, double confidence) {
+    return new ArrowScaling(range).arrowFor(Mixture.of(speed), grains(350), LIMIT, confidence);
   }
 
   private static String rounded(Interval kilograms, double less) {
@@ -149,9 +154,10 @@ class MeasuredBowTest {
   @MethodSource("seeds")
   void theArrowAdvisedBringsTheUpperBoundWithin(long seed) {
     Random random = new Random(seed);
-    MeasuredBow bow = random(random, 1 + random.nextInt(3));
-    Interval needed = bow.arrowFor(LIMIT, 0.95);
+    Estimate speed = new Estimate((280 + 40 * random.nextDouble()) * FOOT, random.nextDouble(), 4);
+    Interval needed = needed(VirtualMassRange.COMPOUND, speed, 0.95);
     Mass enough = Mass.ofSi(needed.high(), MassUnit.KILOGRAM);
+    MeasuredBow bow = bow(VirtualMassRange.COMPOUND, new MeasuredArrow(grains(350), speed));
     assertEquals(LIMIT.siDouble(), bow.speedOf(enough).quantile(0.95), 1e-4);
     assertTrue(needed.low() <= needed.high());
   }
@@ -165,9 +171,7 @@ class MeasuredBowTest {
     double narrower = 0;
     for (int shots = 9; shots >= 2; shots--) {
       Estimate mean = new Estimate(speed * FOOT, scatter * FOOT / Math.sqrt(shots), shots - 1.0);
-      MeasuredBow bow =
-          MeasuredBow.of(List.of(new MeasuredArrow(grains(360), mean)), VirtualMassRange.COMPOUND);
-      double width = bow.arrowFor(LIMIT, 0.95).width();
+      double width = needed(VirtualMassRange.COMPOUND, mean, 0.95).width();
       assertTrue(width > narrower, "with " + shots + " shots");
       narrower = width;
     }
