@@ -21,6 +21,7 @@ import lanewarden.command.Terminal;
 import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.Makers;
 import lanewarden.kiosk.NoDisplayException;
+import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.CheckUp;
 import lanewarden.station.ProgramLog;
@@ -79,6 +80,7 @@ public final class Main {
         new Makers(
             new AuditReport(clock, SignedPapers::of)::write,
             SlipMaker.of(new Slips(clock, SignedPapers::of)),
+            Printing.onSystem(),
             new CheckUp(here, ZoneId.systemDefault())),
         here,
         user());

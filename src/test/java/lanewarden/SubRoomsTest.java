@@ -29,6 +29,7 @@ class SubRoomsTest {
       Map.of(
           "audit.press", "quantity",
           "audit.seal", "ledger",
+          "audit.printing", "",
           "audit.wording", "quantity metrology bow rules journal",
           "audit.findings",
               "quantity metrology rules ledger journal audit.press audit.seal audit.wording",
@@ -44,6 +45,8 @@ class SubRoomsTest {
           "lanewarden.audit.seal.Seal",
           "lanewarden.audit.seal.TimeStampAuthority",
           "lanewarden.audit.findings.Finding",
+          "lanewarden.audit.printing.Printers",
+          "lanewarden.audit.printing.PrintRefused",
           "lanewarden.audit.slip.Slips",
           "lanewarden.audit.slip.Slips$Written",
           "lanewarden.audit.slip.SlipRefused",

@@ -59,6 +59,8 @@ final class ReportCommand implements Callable<Integer> {
 
   @Mixin private SealOptions sealing = new SealOptions();
 
+  @Mixin private PrintOption printing = new PrintOption();
+
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
@@ -82,7 +84,9 @@ final class ReportCommand implements Callable<Integer> {
       new Export(SignedPapers::of).whole(file, verifier.get(), new Steps(terminal));
     }
     if (json) {
-      terminal.result(JsonLine.of(members(summary, pdf, edition)));
+      Map<String, Object> members = members(summary, pdf, edition);
+      printing.print(pdf).ifPresent(name -> members.put("printer", name));
+      terminal.result(JsonLine.of(members));
     } else {
       terminal.result(Notice.of("report", pdf.toString()).line());
       terminal.result(Notice.of("checks", checks(summary)).line());
@@ -98,6 +102,7 @@ final class ReportCommand implements Callable<Integer> {
                       ? "yes: every signature and every link holds"
                       : "NO: " + summary.faults().size() + " faults, listed in the report")
               .line());
+      printing.print(pdf).ifPresent(name -> terminal.result(Notice.of("printer", name).line()));
     }
     written.withoutTimeStamp().ifPresent(why -> terminal.say(Trouble.noTimeStamp(why).toString()));
     if (!isFine(summary)) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import lanewarden.audit.printing.Printers;
 import lanewarden.audit.slip.SlipRefused;
 import lanewarden.audit.slip.SlipSearch;
 import lanewarden.audit.slip.Slips;
@@ -12,6 +13,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Trouble;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -48,13 +50,7 @@ final class SlipCommand implements Callable<Integer> {
       description = "Where to write it (default: slip-CHECK.pdf in the event's folder).")
   private Optional<Path> out = Optional.empty();
 
-  @Option(
-      names = "--print",
-      arity = "0..1",
-      fallbackValue = USUAL,
-      paramLabel = "PRINTER",
-      description = "Print it too, without asking (default: on the system's usual printer).")
-  private Optional<String> printer = Optional.empty();
+  @Mixin private PrintOption printing = new PrintOption();
 
   @Option(names = "--printers", description = "List the printers of the system, and do no more.")
   private boolean printers;
@@ -68,20 +64,17 @@ final class SlipCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
-  /** No printer is called so. */
-  private static final String USUAL = "";
-
   SlipCommand(Workplace workplace) {
     this.workplace = workplace;
   }
 
   @Override
   public Integer call() throws Exception {
-    Slips slips = new Slips(workplace.here().clock(), SignedPapers::of);
     if (printers) {
-      slips.printers().forEach(name -> tell("printer", name));
+      Printers.ofSystem().names().forEach(name -> tell("printer", name));
       return ExitCode.FINE;
     }
+    Slips slips = new Slips(workplace.here().clock(), SignedPapers::of);
     Path file =
         EventFolder.ledgerAt(ledger.orElseThrow(() -> missing("which ledger", "FOLDER-OR-LEDGER")));
     try {
@@ -107,10 +100,7 @@ final class SlipCommand implements Callable<Integer> {
   private int write(Slips slips, Path file, String which) throws Exception {
     Path pdf = out.orElseGet(() -> beside(file, which)).toAbsolutePath();
     Slips.Written slip = slips.write(file, which, pdf);
-    Optional<String> printed = Optional.empty();
-    if (printer.isPresent()) {
-      printed = Optional.of(slips.print(pdf, printer.filter(name -> !name.equals(USUAL))));
-    }
+    Optional<String> printed = printing.print(pdf);
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("slip", pdf.toString());

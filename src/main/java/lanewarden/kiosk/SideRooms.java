@@ -59,6 +59,7 @@ final class SideRooms {
     records =
         new RecordsViewModel(
             makers.report(),
+            makers.printing(),
             desk,
             folder,
             threads.random(),
@@ -73,7 +74,13 @@ final class SideRooms {
         new ProtestScreen(
             protests,
             new SlipViewModel(
-                makers.slips(), folder, head, threads.report(), threads.screen(), texts),
+                makers.slips(),
+                makers.printing(),
+                folder,
+                head,
+                threads.report(),
+                threads.screen(),
+                texts),
             texts,
             shell,
             new ProtestScreen.Doors(doors.theme(), doors.goTo(), home, home));

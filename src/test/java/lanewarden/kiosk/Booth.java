@@ -24,7 +24,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import lanewarden.audit.AuditReport;
-import lanewarden.audit.slip.Slips;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
@@ -32,7 +31,6 @@ import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Typeface;
-import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.quantity.Speed;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
@@ -46,10 +44,6 @@ final class Booth implements AutoCloseable {
 
   /** Real reports. */
   static final ReportMaker REPORTS = new AuditReport(Clock.systemUTC(), SignedPapers::of)::write;
-
-  /** Real slips, on whatever printers the machine has. */
-  private static final SlipMaker SLIPS =
-      SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of));
 
   final EventFolder folder;
   final Station station;
@@ -65,7 +59,7 @@ final class Booth implements AutoCloseable {
   Language spoken = Language.ENGLISH;
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
-    this(BoothEvent.PLAIN, temp, width, height, new Makers(maker, SLIPS, BoothEvent.CHECK_UP));
+    this(BoothEvent.PLAIN, temp, width, height, BoothEvent.with(maker));
   }
 
   Booth(EventFolder event, Path temp, double width, double height, Makers makers) throws Exception {
@@ -137,13 +131,12 @@ final class Booth implements AutoCloseable {
   /** In another language, on a copy of an event of the test's own. */
   static Booth in(Language language, EventFolder event, Path temp, double width, double height)
       throws Exception {
-    return new Booth(
-        event, temp, width, height, new Makers(REPORTS, SLIPS, BoothEvent.CHECK_UP), language);
+    return new Booth(event, temp, width, height, BoothEvent.MAKERS, language);
   }
 
   /** On a copy of an event of the test's own. */
   static Booth on(EventFolder event, Path temp, double width, double height) throws Exception {
-    return new Booth(event, temp, width, height, new Makers(REPORTS, SLIPS, BoothEvent.CHECK_UP));
+    return new Booth(event, temp, width, height, BoothEvent.MAKERS);
   }
 
   private static Stage shown(Scene scene, double width, double height) {

@@ -10,9 +10,14 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import lanewarden.audit.slip.Slips;
+import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.kiosk.desk.Printing;
+import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.CheckUp;
 import lanewarden.station.EventFolder;
 import lanewarden.station.NewEvent;
+import lanewarden.station.SignedPapers;
 import lanewarden.station.StationSettings;
 import lanewarden.station.Surroundings;
 
@@ -36,7 +41,19 @@ final class BoothEvent {
               Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden test"),
           ZoneOffset.UTC);
 
+  /** Real reports and slips, on whatever printers the machine has. */
+  static final Makers MAKERS = with(Booth.REPORTS);
+
   private BoothEvent() {}
+
+  /** The same with reports of the test's own. */
+  static Makers with(ReportMaker reports) {
+    return new Makers(
+        reports,
+        SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of)),
+        Printing.onSystem(),
+        CHECK_UP);
+  }
 
   private static EventFolder madeOnce(String rules, String roster) {
     try {

@@ -26,6 +26,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import lanewarden.audit.slip.Slips;
+import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.protest.SlipMaker;
@@ -67,6 +68,7 @@ final class Doorstep implements AutoCloseable {
                     new Makers(
                         Booth.REPORTS,
                         SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of)),
+                        Printing.onSystem(),
                         BoothEvent.CHECK_UP),
                     new Front.Threads(
                         desk,

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.stage.Stage;
 import lanewarden.audit.slip.Slips;
+import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.protest.SlipMaker;
@@ -118,6 +119,7 @@ final class FullDay {
             new Makers(
                 Booth.REPORTS,
                 SlipMaker.of(new Slips(here().clock(), SignedPapers::of)),
+                Printing.onSystem(),
                 BoothEvent.CHECK_UP),
             new Front.Windows() {
               @Override

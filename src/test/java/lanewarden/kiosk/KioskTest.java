@@ -18,6 +18,7 @@ import javafx.stage.Stage;
 import javafx.stage.Window;
 import lanewarden.audit.slip.Slips;
 import lanewarden.chronograph.SimulatedInstrument;
+import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
@@ -48,6 +49,7 @@ class KioskTest {
                           new Makers(
                               Booth.REPORTS,
                               SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of)),
+                              Printing.onSystem(),
                               BoothEvent.CHECK_UP),
                           new Surroundings(
                               Clock.systemUTC(),

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
-import lanewarden.kiosk.protest.SlipMaker;
+import lanewarden.kiosk.desk.Printing;
 
 /** Draws what judges and captains see: the docket, its panels, and the slip. */
 final class ProtestPictures {
@@ -17,7 +17,12 @@ final class ProtestPictures {
   }
 
   void play(int width, int height) throws Exception {
-    Makers makers = new Makers(Booth.REPORTS, printers(), BoothEvent.CHECK_UP);
+    Makers makers =
+        new Makers(
+            Booth.REPORTS,
+            (ledger, check, pdf) -> Files.writeString(pdf, "made"),
+            withoutPaper(),
+            BoothEvent.CHECK_UP);
     try (Booth booth =
         new Booth(BoothEvent.PLAIN, Files.createTempDirectory("pictures"), width, height, makers)) {
       String size = "-" + width + "x" + height;
@@ -91,16 +96,11 @@ final class ProtestPictures {
     }
   }
 
-  private static SlipMaker printers() {
-    return new SlipMaker() {
+  private static Printing withoutPaper() {
+    return new Printing() {
       @Override
       public List<String> printers() {
         return List.of("Table printer", "Office");
-      }
-
-      @Override
-      public void make(Path ledger, long check, Path pdf) throws Exception {
-        Files.writeString(pdf, "made");
       }
 
       @Override

@@ -31,7 +31,7 @@ final class RecordsPictures {
       booth.press(KeyCode.F8);
       booth.type("1");
       book.take(booth, "records-report" + size);
-      RecordsScreenTest.answer(booth, "", "2", "1");
+      RecordsScreenTest.answer(booth, "", "2", "1", "1");
       RecordsScreenTest.answer(booth, "four grey geese");
       book.take(booth, "records-seal-wrong" + size);
       RecordsScreenTest.answer(booth, BoothEvent.ORGANIZER_PASSPHRASE);

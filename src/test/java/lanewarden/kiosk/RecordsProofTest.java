@@ -282,7 +282,7 @@ class RecordsProofTest {
     assertEquals(booth.station.view().official().orElseThrow(), Booth.OFFICIAL);
 
     booth.press(KeyCode.F8);
-    answer(booth, "1", "2", "1", BoothEvent.ORGANIZER_PASSPHRASE);
+    answer(booth, "1", "2", "1", "1", BoothEvent.ORGANIZER_PASSPHRASE);
     assertTrue(booth.text("errand-words").startsWith("Made"), booth.text("form-trouble"));
   }
 

@@ -69,7 +69,7 @@ class RecordsScreenTest {
     try (Booth booth = new Booth(temp)) {
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1");
+      answer(booth, "1", "1", "1", "1");
 
       Path pdf = file(booth, "audit-", ".pdf");
       assertEquals("Made: " + pdf.getFileName(), booth.text("errand-words"));
@@ -85,7 +85,7 @@ class RecordsScreenTest {
     try (Booth booth = new Booth(temp)) {
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "2", "1");
+      answer(booth, "1", "2", "1", "1");
       assertTrue(booth.shows("seal-panel"), booth.text("form-trouble"));
       answer(booth, "a very long elm");
 
@@ -114,7 +114,7 @@ class RecordsScreenTest {
           StandardOpenOption.APPEND);
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "2", "1", BoothEvent.ORGANIZER_PASSPHRASE);
+      answer(booth, "1", "2", "1", "1", BoothEvent.ORGANIZER_PASSPHRASE);
 
       assertTrue(booth.text("errand-trouble").contains("TIME-STAMP-MISSING"));
       assertEquals(1, signatures(file(booth, "audit-", "-sealed.pdf")).size());
@@ -130,7 +130,7 @@ class RecordsScreenTest {
       booth.shoot("299.1 ft/s", "299.0 ft/s", "299.2 ft/s");
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "2", "1", "2");
+      answer(booth, "2", "1", "2", "1");
 
       String everybody = text(file(booth, "public-", ".pdf"));
       assertTrue(everybody.contains("103"));
@@ -138,7 +138,7 @@ class RecordsScreenTest {
       assertTrue(Files.exists(file(booth, "entries-", "").resolve("verify.html")), told(booth));
 
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1");
+      answer(booth, "1", "1", "1", "1");
       assertTrue(text(file(booth, "audit-", ".pdf")).contains(name), "the whole one has it");
     }
   }
@@ -149,10 +149,7 @@ class RecordsScreenTest {
       Path kept = Files.writeString(temp.resolve("kept.pdf"), "kept");
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      booth.type("1");
-      booth.press(KeyCode.ENTER);
-      booth.type("1");
-      booth.press(KeyCode.ENTER);
+      answer(booth, "1", "1", "1");
       booth.type("1");
       booth.focusField("form-place");
       answer(booth, kept.toString());
@@ -178,7 +175,7 @@ class RecordsScreenTest {
       booth.signIn();
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1");
+      answer(booth, "1", "1", "1");
       booth.type("1");
       booth.pressWithoutWaiting(KeyCode.ENTER);
       half.await();
@@ -211,7 +208,7 @@ class RecordsScreenTest {
     try (Booth booth = new Booth(temp, 1280, 800, failing)) {
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1");
+      answer(booth, "1", "1", "1", "1");
 
       assertEquals("Not done", booth.text("errand-words"));
       assertTrue(booth.text("errand-trouble").contains("disk full"));

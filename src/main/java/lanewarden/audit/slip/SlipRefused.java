@@ -13,9 +13,7 @@ public final class SlipRefused extends Exception {
     /** A wrong word or number. */
     USAGE,
     /** The ledger failed its proof. */
-    PROOF,
-    /** The printer. */
-    ENVIRONMENT
+    PROOF
   }
 
   private final Nature nature;
@@ -72,15 +70,6 @@ public final class SlipRefused extends Exception {
         "The slip was not looked up.",
         "No code of a slip was found: " + where,
         "Photograph the code flat, sharp and whole, or type the line beneath it.");
-  }
-
-  static SlipRefused noPrinter(String why) {
-    return new SlipRefused(
-        Nature.ENVIRONMENT,
-        "NO-PRINTER",
-        "The slip was not printed.",
-        why,
-        "Connect a printer and set it up in the system, or print the PDF elsewhere.");
   }
 
   /** Whose fault it is. */

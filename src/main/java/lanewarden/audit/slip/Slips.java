@@ -110,23 +110,6 @@ public final class Slips {
     return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
   }
 
-  /** The names of the system's printers, the usual one first. */
-  public List<String> printers() {
-    return SlipPrinter.ofSystem().names();
-  }
-
-  /**
-   * Prints a slip without a dialog.
-   *
-   * @param printer its name, or empty for the system's usual one
-   * @return the name of the printer that took it
-   * @throws SlipRefused if there is no such printer, or it refuses
-   * @throws IOException if the file cannot be read
-   */
-  public String print(Path pdf, Optional<String> printer) throws SlipRefused, IOException {
-    return SlipPrinter.ofSystem().print(pdf, printer);
-  }
-
   private static Optional<Check> find(Evidence evidence, String which) {
     String asked = which.strip();
     boolean byNumber = asked.startsWith(NUMBERED);

@@ -40,6 +40,13 @@ record Ending(boolean good, String words, List<Told> told, Optional<Trouble> tro
     this(good, words, told, Optional.empty());
   }
 
+  /** The same with one line more, at the top. */
+  Ending with(Weight weight, String line, Optional<Trouble> instead) {
+    List<Told> more = new ArrayList<>(List.of(new Told(weight, line)));
+    more.addAll(told);
+    return new Ending(good, words, more, instead);
+  }
+
   /** Collects the lines of an ending. */
   static final class Lines {
     private final List<Told> all = new ArrayList<>();

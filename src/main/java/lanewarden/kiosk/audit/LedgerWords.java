@@ -98,6 +98,18 @@ record LedgerWords(Texts texts) {
         written.withoutTimeStamp().map(Trouble::noTimeStamp));
   }
 
+  /** The same, and printed. */
+  Ending printed(Ending made, String printer) {
+    return made.with(
+        Ending.Weight.GOOD, texts.of("records.told.printed-on", printer), made.trouble());
+  }
+
+  /** The same, and not printed. */
+  Ending notPrinted(Ending made, Trouble missed) {
+    return made.with(
+        Ending.Weight.WRONG, texts.of("records.told.not-printed"), Optional.of(missed));
+  }
+
   /** An export that was written. */
   Ending exported(AuditSummary summary, Path folder) {
     Ending.Lines lines = new Ending.Lines().fact(texts.of("records.told.folder", folder));

@@ -14,6 +14,7 @@ final class RecordsPanels {
   private static final String EDITION = "edition";
   private static final String SEAL = "seal";
   private static final String VERIFIER = "verifier";
+  private static final String PRINT = "print";
   private static final String PLACE = "place";
   private static final String LEDGER = "ledger";
   private static final String WITNESSES = "witnesses";
@@ -54,12 +55,17 @@ final class RecordsPanels {
                     texts.of("records.ask.verifier"),
                     List.of(
                         texts.of("records.ask.verifier.no"), texts.of("records.ask.verifier.yes"))),
+                Question.choice(
+                    PRINT,
+                    texts.of("records.ask.print"),
+                    List.of(texts.of("records.ask.print.no"), texts.of("records.ask.print.yes"))),
                 words(PLACE, "records.ask.file").mayStayOpen()),
             (answers, done, missed) -> {
               RecordsViewModel.Wish wish =
                   new RecordsViewModel.Wish(
                       answers.choice(EDITION) == 0,
                       answers.choice(VERIFIER) == 1,
+                      answers.choice(PRINT) == 1,
                       answers.words(PLACE));
               boolean sealed = answers.choice(SEAL) == 1;
               model.check(

@@ -22,8 +22,10 @@ import lanewarden.audit.seal.Seal;
 import lanewarden.audit.seal.TimeStampAuthority;
 import lanewarden.audit.slip.SlipSearch;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.Causes;
 import lanewarden.station.Budget;
 import lanewarden.station.DueDraw;
 import lanewarden.station.EventFolder;
@@ -41,11 +43,13 @@ public final class RecordsViewModel {
    *
    * @param named whether names stand in it
    * @param verifier whether the entries and the page that verifies them are written beside it
+   * @param printed whether it is printed too, on the system's usual printer
    * @param file where, as typed; empty for its usual place
    */
-  record Wish(boolean named, boolean verifier, String file) {}
+  record Wish(boolean named, boolean verifier, boolean printed, String file) {}
 
   private final ReportMaker maker;
+  private final Printing printing;
   private final Desk desk;
   private final EventFolder folder;
   private final SecureRandom random;
@@ -66,6 +70,7 @@ public final class RecordsViewModel {
    */
   public RecordsViewModel(
       ReportMaker maker,
+      Printing printing,
       Desk desk,
       EventFolder folder,
       SecureRandom random,
@@ -73,6 +78,7 @@ public final class RecordsViewModel {
       Executor screen,
       Texts texts) {
     this.maker = maker;
+    this.printing = printing;
     this.desk = desk;
     this.folder = folder;
     this.random = random;
@@ -159,7 +165,18 @@ public final class RecordsViewModel {
       beside = Optional.of(places.fresh("", entries));
       AuditSummary unused = export.whole(folder.ledger(), beside.get(), progress);
     }
-    return words.reported(written, pdf, seal, beside);
+    Ending made = words.reported(written, pdf, seal, beside);
+    return wish.printed() ? printed(made, pdf, progress) : made;
+  }
+
+  /** The report is made, whatever the printer says of it. */
+  private Ending printed(Ending made, Path pdf, Consumer<Progress> progress) {
+    progress.accept(new Progress(texts.of("records.printing"), 1, 1));
+    try {
+      return words.printed(made, printing.print(pdf, Optional.empty()));
+    } catch (Exception e) {
+      return words.notPrinted(made, Causes.trouble(e));
+    }
   }
 
   /** Looks a slip up. */

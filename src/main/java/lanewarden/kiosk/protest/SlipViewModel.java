@@ -15,6 +15,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.Causes;
 import lanewarden.station.EventFolder;
@@ -23,6 +24,7 @@ import lanewarden.station.Trouble;
 /** Making and printing slips while the line goes on; used on the screen's thread. */
 public final class SlipViewModel {
   private final SlipMaker maker;
+  private final Printing printing;
   private final EventFolder folder;
   private final Supplier<String> head;
   private final Executor work;
@@ -44,12 +46,14 @@ public final class SlipViewModel {
    */
   public SlipViewModel(
       SlipMaker maker,
+      Printing printing,
       EventFolder folder,
       Supplier<String> head,
       Executor work,
       Executor screen,
       Texts texts) {
     this.maker = maker;
+    this.printing = printing;
     this.folder = folder;
     this.head = head;
     this.work = work;
@@ -71,7 +75,7 @@ public final class SlipViewModel {
 
   private void lookForPrinters() {
     try {
-      List<String> names = maker.printers();
+      List<String> names = printing.printers();
       screen.execute(
           () -> {
             printers.setAll(names);
@@ -150,7 +154,7 @@ public final class SlipViewModel {
       maker.make(folder.ledger(), check, pdf);
       if (on.isPresent()) {
         screen.execute(() -> words.set(texts.of("slip.printing", on.get())));
-        String taken = maker.print(pdf, on);
+        String taken = printing.print(pdf, on);
         end(texts.of("slip.printed", taken, pdf.toAbsolutePath()));
       } else {
         end(texts.of("slip.saved", pdf.toAbsolutePath()));

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.trouble;
 
+import lanewarden.audit.printing.PrintRefused;
 import lanewarden.audit.slip.SlipRefused;
 import lanewarden.station.Trouble;
 
@@ -17,6 +18,14 @@ public final class Causes {
           refused.remedy(),
           refused.code(),
           Trouble.Kind.valueOf(refused.nature().name()));
+    }
+    if (thrown instanceof PrintRefused refused) {
+      return new Trouble(
+          refused.what(),
+          refused.why(),
+          refused.remedy(),
+          refused.code(),
+          Trouble.Kind.ENVIRONMENT);
     }
     return Trouble.of(thrown);
   }

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -15,9 +13,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
-import javax.print.DocFlavor;
-import javax.print.StreamPrintService;
-import javax.print.StreamPrintServiceFactory;
 import lanewarden.audit.PrintedReport;
 import lanewarden.audit.ScriptedLedger;
 import lanewarden.audit.press.Conformance;
@@ -302,31 +297,5 @@ class SlipsTest {
     SlipText slip = new SlipText(station, 12, new PrintedHead(34, "0123456789ab"));
     assertEquals(slip, SlipText.parse(slip.toString()));
     assertTrue(slip.toString().matches("[ -~]+"), slip.toString());
-  }
-
-  @Test
-  void printsWithoutADialogOnThePrinterThatIsNamed() throws Exception {
-    try (ScriptedLedger ledger = ledger()) {
-      ledger.check("101", "Marta Olesund", "OC", "299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
-      write(ledger, "101");
-    }
-    ByteArrayOutputStream paper = new ByteArrayOutputStream();
-    StreamPrintService service =
-        StreamPrintServiceFactory.lookupStreamPrintServiceFactories(
-            DocFlavor.SERVICE_FORMATTED.PAGEABLE, "application/postscript")[0]
-            .getPrintService(paper);
-    SlipPrinter printer = new SlipPrinter(List.of(service));
-    assertEquals(service.getName(), printer.print(pdf(), Optional.empty()));
-    assertTrue(paper.toString(StandardCharsets.ISO_8859_1).startsWith("%!PS"));
-    assertTrue(
-        assertThrows(SlipRefused.class, () -> printer.print(pdf(), Optional.of("Nowhere")))
-            .why()
-            .contains(service.getName()));
-    assertEquals(
-        "NO-PRINTER",
-        assertThrows(
-                SlipRefused.class, () -> new SlipPrinter(List.of()).print(pdf(), Optional.empty()))
-            .code());
-    assertTrue(Files.exists(pdf()));
   }
 }

@@ -1,4 +1,4 @@
-package lanewarden.audit.slip;
+package lanewarden.audit.printing;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -17,24 +17,30 @@ import org.apache.pdfbox.printing.Orientation;
 import org.apache.pdfbox.printing.PDFPageable;
 
 /**
- * Prints slips on the printers of the system, without a dialog.
+ * Prints PDFs on the printers of the system, without a dialog.
  *
  * @param services the printers, the system's usual one first
  */
-record SlipPrinter(List<PrintService> services) {
+public record Printers(List<PrintService> services) {
   private static final DocFlavor PAGES = DocFlavor.SERVICE_FORMATTED.PAGEABLE;
 
+  /** Copies the list. */
+  public Printers {
+    services = List.copyOf(services);
+  }
+
   /** The printers that the system has now. */
-  static SlipPrinter ofSystem() {
+  public static Printers ofSystem() {
     PrintService usual = PrintServiceLookup.lookupDefaultPrintService();
     List<PrintService> all =
         Arrays.stream(PrintServiceLookup.lookupPrintServices(PAGES, null))
             .sorted((a, b) -> Boolean.compare(b.equals(usual), a.equals(usual)))
             .toList();
-    return new SlipPrinter(all);
+    return new Printers(all);
   }
 
-  List<String> names() {
+  /** Their names. */
+  public List<String> names() {
     return services.stream().map(PrintService::getName).toList();
   }
 
@@ -43,11 +49,11 @@ record SlipPrinter(List<PrintService> services) {
    *
    * @param printer its name, or empty for the first
    * @return the name of the printer that took it
-   * @throws SlipRefused if there is no such printer, or it refuses
+   * @throws PrintRefused if there is no such printer, or it refuses
    * @throws IOException if the file cannot be read
    */
-  String print(Path pdf, Optional<String> printer) throws SlipRefused, IOException {
-    PrintService service = service(printer);
+  public String print(Path pdf, Optional<String> printer) throws PrintRefused, IOException {
+    PrintService service = service(pdf, printer);
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       PDFPageable pages = new PDFPageable(document, Orientation.PORTRAIT);
       service
@@ -55,14 +61,14 @@ record SlipPrinter(List<PrintService> services) {
           .print(new SimpleDoc(pages, PAGES, null), new HashPrintRequestAttributeSet());
       return service.getName();
     } catch (PrintException e) {
-      throw SlipRefused.noPrinter(
-          "The printer " + service.getName() + " refused it: " + e.getMessage() + ".");
+      throw new PrintRefused(
+          pdf, "The printer " + service.getName() + " refused it: " + e.getMessage() + ".");
     }
   }
 
-  private PrintService service(Optional<String> printer) throws SlipRefused {
+  private PrintService service(Path pdf, Optional<String> printer) throws PrintRefused {
     if (services.isEmpty()) {
-      throw SlipRefused.noPrinter("The system has no printer.");
+      throw new PrintRefused(pdf, "The system has no printer.");
     }
     if (printer.isEmpty()) {
       return services.get(0);
@@ -72,7 +78,8 @@ record SlipPrinter(List<PrintService> services) {
         .findFirst()
         .orElseThrow(
             () ->
-                SlipRefused.noPrinter(
+                new PrintRefused(
+                    pdf,
                     "No printer is called \""
                         + printer.get()
                         + "\"; there are "
