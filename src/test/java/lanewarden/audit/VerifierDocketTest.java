@@ -253,12 +253,13 @@ class VerifierDocketTest extends PageInBrowser {
     long check = dispute.over();
     long made = ledger.say(CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
     long by = ledger.sayAs(ledger.organizer(), new CorrectionConfirmed(made));
-    ledger.sayAs(ledger.organizer(), new Fact.ConditionTicked(check, "full draw"));
+    long tick = ledger.sayAs(ledger.organizer(), new Fact.ConditionTicked(check, "full draw"));
     long ruling = dispute.rule(judge, dispute.file(Cause.PROTEST, check), Answer.DISMISSED, check);
     assertEquals(
         List.of(
             "Entry %d: the confirmation has no effect: one of its keys is the organizer’s, which names nobody: no second person is shown."
                 .formatted(by),
+            "Entry %d: a tick stands behind the end of check %d, bib 401.".formatted(tick, check),
             "Entry %d: the ruling has no effect: something of check %d is signed with the organizer’s key, which names nobody."
                 .formatted(ruling, check)),
         verified().findings());

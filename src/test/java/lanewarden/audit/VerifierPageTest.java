@@ -285,7 +285,10 @@ class VerifierPageTest extends PageInBrowser {
     HandSignedEntries entries =
         new HandSignedEntries()
             .sign(root, "ledger-opened", "{\"organizer\":" + root.jwk() + "}")
-            .sign(root, "check-opened", "{\"bib\":\"7\",\"name\":\"Ada\",\"division\":\"OC\"}");
+            .sign(
+                root,
+                "check-opened",
+                "{\"bib\":\"7\",\"name\":\"Ada\",\"division\":\"OC\",\"attempt\":1}");
     String verdict =
         "{\"check\":2,\"ruleBook\":\"none\",\"outcome\":\"within\",\"reason\":\"\",\"readings\":[]}";
     for (int i = 0; i < 201; i++) {
@@ -308,12 +311,14 @@ class VerifierPageTest extends PageInBrowser {
     String rules = ScriptedLedger.RULES;
     String hash = RuleBook.read("rules.toml", rules.getBytes(StandardCharsets.UTF_8)).sha256();
     String text = rules.replace("\"", "\\\"").replace("\n", "\\n");
-    String reading = "{\"check\":%d,\"shot\":1,\"speed\":\"75.2 m/s\",\"source\":\"typed\"}";
+    String reading =
+        "{\"check\":%d,\"shot\":1,\"speed\":\"75.2 m/s\",\"raw\":\"\",\"source\":\"typed\","
+            + "\"instrument\":\"timer\",\"at\":\"2026-05-30T07:31:00Z\"}";
     String correction =
         "{\"check\":%d,\"what\":\"reading\",\"reading\":%d,\"speed\":\"57.2 m/s\",\"reason\":\"mistyped\"}";
     String verdict =
         "{\"check\":%d,\"ruleBook\":\"%s\",\"outcome\":\"within\",\"reason\":\"\",\"readings\":[%d]}";
-    String call = "{\"bib\":\"7\",\"name\":\"Ada\",\"division\":\"LB\"}";
+    String call = "{\"bib\":\"7\",\"name\":\"Ada\",\"division\":\"LB\",\"attempt\":1}";
     HandSignedEntries entries =
         new HandSignedEntries()
             .sign(root, "ledger-opened", "{\"organizer\":" + root.jwk() + "}")

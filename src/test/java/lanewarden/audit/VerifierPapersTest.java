@@ -43,6 +43,9 @@ class VerifierPapersTest extends PageInBrowser {
                 .formatted(loose, official)),
         told.faults());
     assertTrue(told.answers().get(0).startsWith("✕Not sound: 1 fault"), told.toString());
+    assertTrue(
+        told.answers().stream().anyMatch(answer -> answer.startsWith("✕1 verdict follows only")),
+        told.toString());
     List<String> papers =
         texts("#papers li").stream().filter(words -> !words.contains("the line opened")).toList();
     assertEquals(5, papers.size(), papers.toString());
@@ -111,7 +114,39 @@ class VerifierPapersTest extends PageInBrowser {
         lines
             .get(1)
             .endsWith(
-                "It changes the sentence profile from most = \"500 ft/s\" to most = \"296 ft/s\"."),
+                "It changes, in the sentence profile: sentence.most from \"500 ft/s\" to \"296 ft/s\"."),
         lines.get(1));
+  }
+
+  /** Two tables of which each takes what the other said: the lines are the same ones. */
+  @Test
+  void valuesExchangedBetweenTwoTablesAreToldAndNewCommentsAreCalledSo() throws Exception {
+    Path file = folder.resolve("event.ledger");
+    try (ScriptedLedger ledger = ScriptedLedger.bare(file)) {
+      String profile = Files.readString(Path.of("config/profiles/gate-timer.toml"));
+      ledger.say(new Fact.StationOpened("gate timer", profile, "Lanewarden 0.9.0"));
+      ledger.say(new Fact.StationOpened("gate timer", "# ours\n" + profile, "Lanewarden 0.9.0"));
+      ledger.say(
+          new Fact.StationOpened(
+              "gate timer",
+              profile
+                  .replace("means = \"ft/s\"", "means = \"x\"")
+                  .replace("means = \"m/s\"", "means = \"ft/s\"")
+                  .replace("means = \"x\"", "means = \"m/s\""),
+              "Lanewarden 0.9.0"));
+      ledger.say(new Fact.StationOpened("gate timer", "most = 1.5", "Lanewarden 0.9.0"));
+    }
+    verified(file);
+    List<String> lines = texts("#papers li");
+    assertTrue(
+        lines.get(1).endsWith("in the sentence profile: nothing but order, comments or layout."),
+        lines.get(1));
+    assertTrue(
+        lines
+            .get(2)
+            .endsWith(
+                "unit[1].means from \"ft/s\" to \"m/s\", unit[2].means from \"m/s\" to \"ft/s\"."),
+        lines.get(2));
+    assertTrue(lines.get(3).contains("something that this page cannot name"), lines.get(3));
   }
 }

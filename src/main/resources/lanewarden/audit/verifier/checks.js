@@ -15,6 +15,35 @@ const SIGNED_AT_THE_LINE = new Set([
   "check-closed",
 ]);
 
+/** The members that entries of a kind must have, each with its type in JSON. */
+const MEMBERS = {
+  "rule-book-adopted": { file: "string", sha256: "string", text: "string" },
+  "roster-adopted": { file: "string", sha256: "string", text: "string" },
+  "station-opened": { instrument: "string", profile: "string", program: "string" },
+  "official-signed-in": { name: "string" },
+  "check-opened": { bib: "string", name: "string", division: "string", attempt: "number" },
+  "set-up-stated": { check: "number" },
+  "condition-ticked": { check: "number", condition: "string" },
+  "reading-taken": { check: "number", shot: "number", speed: "string", raw: "string", source: "string", instrument: "string", at: "string" },
+  "reading-voided": { check: "number", reading: "number", reason: "string" },
+  "reading-flagged": { check: "number", reading: "number", kind: "string", words: "string" },
+  "reading-kept": { check: "number", reading: "number", reason: "string" },
+  "verdict-given": { check: "number", ruleBook: "string", outcome: "string", reason: "string", readings: "object" },
+  "check-closed": { check: "number" },
+};
+
+/** Throws where an entry lacks what its kind demands. */
+function requireMembers(kind, body) {
+  for (const [name, type] of Object.entries(MEMBERS[kind] ?? {})) {
+    if (typeof body[name] !== type || body[name] === null || (type === "number" && !Number.isInteger(body[name]))) {
+      throw new Error(`its “${name}” is missing or of another type`);
+    }
+  }
+  if (kind === "verdict-given" && !(Array.isArray(body.readings) && body.readings.every(Number.isInteger))) {
+    throw new Error("its “readings” are no list of entry numbers");
+  }
+}
+
 class Checks {
   constructor(chain) {
     this.findings = chain.findings;
@@ -35,6 +64,7 @@ class Checks {
       return;
     }
     try {
+      requireMembers(entry.says.kind, entry.says.body);
       act.call(this, entry, entry.says.body);
       if (SIGNED_AT_THE_LINE.has(entry.says.kind)) {
         this.docket.note(entry.says.body.check ?? entry.seq, entry.signer);
@@ -87,44 +117,59 @@ class Checks {
   "on check-opened"(entry, body) {
     const setUp = Object.fromEntries(SET_UP.map((name) => [name, body[name]]));
     const { bib, name, division, attempt, protest } = body;
-    const check = { number: entry.seq, bib, name, division, attempt, protest, closed: false, setUp, book: this.papers.inForce, ticked: new Set(), shots: [], faulty: !entry.sound };
+    const check = { number: entry.seq, bib, name, division, attempt, protest, closed: false, reopened: false, setUp, book: this.papers.inForce, ticked: new Set(), shots: [], faulty: !entry.sound };
     this.checks.set(entry.seq, check);
     if (protest !== undefined) {
       this.docket.rechecked(check).forEach((wrong) => this.find(entry, wrong));
     }
   }
 
-  "on set-up-stated"(entry, body) {
+  /** What belongs to a check is signed while its archer stands at the line. */
+  atTheLine(entry, body, what) {
     const check = this.check(body.check);
+    if (check.closed && !(check.reopened && (what === "a verdict" || what === "a flag"))) {
+      this.find(entry, `${what} stands behind the end of check ${check.number}, bib ${check.bib}`);
+    }
+    return check;
+  }
+
+  "on set-up-stated"(entry, body) {
+    const check = this.atTheLine(entry, body, "a statement of bow and arrow");
     check.setUp = Object.fromEntries(SET_UP.map((name) => [name, body[name]]));
     this.fell(check, entry);
   }
 
   "on condition-ticked"(entry, body) {
-    this.check(body.check).ticked.add(body.condition);
+    this.atTheLine(entry, body, "a tick").ticked.add(body.condition);
   }
 
   "on reading-taken"(entry, body) {
-    const check = this.check(body.check);
+    const check = this.atTheLine(entry, body, "a reading");
+    if (!check.closed && check.verdict !== undefined) {
+      this.find(entry, `a reading was taken after the verdict on check ${check.number}, bib ${check.bib}`);
+    }
     check.shots.push({ seq: entry.seq, speed: body.speed, typed: body.source === "typed", voided: false, impossible: false });
     check.faulty ||= !entry.sound;
   }
 
   "on reading-voided"(entry, body) {
-    this.shot(body).voided = true;
-    this.fell(this.check(body.check), entry);
+    const shot = this.shot(body);
+    shot.voided = true;
+    this.fell(this.atTheLine(entry, body, "a reading that is declared void"), entry);
   }
 
   "on reading-flagged"(entry, body) {
     this.shot(body).impossible ||= body.kind === "impossible";
+    this.atTheLine(entry, body, "a flag");
   }
 
   "on reading-kept"(entry, body) {
     this.shot(body);
+    this.atTheLine(entry, body, "a reading that was let count");
   }
 
   "on check-closed"(entry, body) {
-    this.check(body.check).closed = true;
+    this.atTheLine(entry, body, "another end").closed = true;
   }
 
   "on protest-filed"(entry, body) {
@@ -166,6 +211,7 @@ class Checks {
     } else {
       this.shot(made).speed = made.speed;
     }
+    check.reopened = true;
     this.fell(check, entry);
   }
 
@@ -178,7 +224,7 @@ class Checks {
   }
 
   "on verdict-given"(entry, body) {
-    const check = this.check(body.check);
+    const check = this.atTheLine(entry, body, "a verdict");
     this.fell(check, entry);
     const listed = new Set(body.readings);
     const shots = check.shots.map((shot) => ({ ...shot, counts: !shot.voided && (!shot.impossible || listed.has(shot.seq)) }));
@@ -208,9 +254,36 @@ class Checks {
       row.unknown = wrong.message;
       return;
     }
+    if (book.strange) {
+      row.strange = true;
+      row.notes = [...row.notes, "by a rule book that the organizer did not put in force"];
+    }
     if (row.outcome !== row.signed) {
       const found = row.outcome ?? "still open";
       this.find(entry, `bib ${row.check.bib} was signed as “${row.signed}”, but recomputed here it is “${found}”`);
+    }
+  }
+
+  /** At the end: checks that the rule decided, and of which no verdict stands. */
+  finish() {
+    const open = [...this.checks.values()].filter((check) => check.verdict === undefined);
+    for (const check of open) {
+      const division = this.papers.book(check.book)?.divisions.get(check.division);
+      const shots = check.shots.map((shot) => ({ ...shot, counts: !shot.voided && !shot.impossible }));
+      let found;
+      try {
+        found = division === undefined ? undefined : judge(division, { ...check, shots });
+      } catch {
+        found = undefined;
+      }
+      const asks = division?.get("jump") !== undefined || division?.get("outlier") !== undefined;
+      if (found !== undefined && found.outcome !== OPEN) {
+        const words = `check ${check.number}, bib ${check.bib}, has no verdict, but by the readings that stand it is “${found.outcome}”`;
+        const doubt = asks ? "; its rule may have asked about a reading, which this page does not compute" : "";
+        this.findings.push({ entry: check.number, words: `Entry ${check.number}: ${words}${doubt}.`, against: !asks });
+      } else if (found === undefined) {
+        this.findings.push({ entry: check.number, words: `Entry ${check.number}: check ${check.number}, bib ${check.bib}, has no verdict, and what its rule says of it cannot be computed here.`, against: false });
+      }
     }
   }
 }

@@ -70,6 +70,7 @@ async function verify(file) {
   if (number === 0) {
     found.fault(0, "The file holds no entry, not even the first.");
   }
+  checks.finish();
   return { found, rows: checks.rows, docket: checks.docket, papers: checks.papers };
 }
 
@@ -122,7 +123,8 @@ function showAnswers() {
   const faults = [...chain.found.faults, ...paper.faults];
   const differ = chain.rows.filter((row) => row.unknown === undefined && row.outcome !== row.signed).length;
   const unknown = chain.rows.filter((row) => row.unknown !== undefined).length;
-  const follow = chain.rows.length - unknown - differ;
+  const strange = chain.rows.filter((row) => row.strange === true && row.outcome === row.signed).length;
+  const follow = chain.rows.length - unknown - differ - strange;
   const sound = chain.found.faults.length === 0;
   const against = chain.found.findings.filter((one) => one.against).length - differ;
   const answers = [
@@ -137,6 +139,9 @@ function showAnswers() {
       : []),
     ...(follow > 0
       ? [answer("good", count(follow, "verdict follows", "verdicts follow"), "from the signed readings and rule.")]
+      : []),
+    ...(strange > 0
+      ? [answer("wrong", `${count(strange, "verdict follows", "verdicts follow")} only`, "from a rule book that the organizer did not put in force; the table says which.")]
       : []),
     ...(unknown > 0 ? [answer("wrong", `${count(unknown, "verdict")} not computed:`, "the table says why.")] : []),
     ...onDocket(),
@@ -251,20 +256,26 @@ async function open(file) {
   at("work").hidden = false;
   at("progress").value = 0;
   at("file").disabled = true;
+  let wholly = false;
   try {
     if (crypto.subtle === undefined || !(await browserKnowsEd25519())) {
       refuse("This browser cannot try Ed25519 signatures. Open this file from the disk in a browser of 2025 or later, or verify with the script at the end of ledger-format.md.");
       return;
     }
     chain = await verify(file);
+    wholly = true;
     showAnswers();
     showFacts();
     at("found").hidden = false;
     showChecks();
     at("compare").disabled = false;
     document.body.dataset.state = "done";
-  } catch (unreadable) {
-    refuse(`The file could not be read to its end (${unreadable.message}). Choose it again; if that does not help, ask for another copy.`);
+  } catch (wrong) {
+    refuse(
+      wholly
+        ? `The file was read, but this page cannot show what it says (${wrong.message}). Ask for the program’s own report of the ledger.`
+        : `The file could not be read to its end (${wrong.message}). Choose it again; if that does not help, ask for another copy.`,
+    );
   } finally {
     at("work").hidden = true;
     at("file").disabled = false;

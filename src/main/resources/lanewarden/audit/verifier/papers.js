@@ -15,8 +15,36 @@ const OF_THE_LINE = new Map([
   ["settings", "settings"],
 ]);
 
-/** The lines of a paper that say something. */
-const sayings = (text) => (text ?? "").split("\n").map((line) => line.trim()).filter((line) => line !== "" && !line.startsWith("#"));
+/** What a paper says, key by key, each with the tables that it stands in; nothing where this page cannot read it. */
+function sayings(text) {
+  const said = new Map();
+  const collect = (path, value) => {
+    if (value instanceof Map) {
+      value.forEach((inner, key) => collect(path === "" ? key : `${path}.${key}`, inner));
+    } else if (Array.isArray(value) && value.some((one) => one instanceof Map)) {
+      value.forEach((one, i) => collect(`${path}[${i + 1}]`, one));
+    } else {
+      said.set(path, JSON.stringify(value));
+    }
+  };
+  try {
+    collect("", readToml(text ?? ""));
+    return said;
+  } catch {
+    return undefined;
+  }
+}
+
+/** What one text says otherwise than another, in words: key from this to that. */
+function changesOfText(before, now) {
+  const [old, fresh] = [sayings(before), sayings(now)];
+  if (old === undefined || fresh === undefined) {
+    return ["something that this page cannot name: one of the two is written as it does not read"];
+  }
+  return [...new Set([...old.keys(), ...fresh.keys()])]
+    .filter((key) => old.get(key) !== fresh.get(key))
+    .map((key) => `${key} from ${old.get(key) ?? "nothing"} to ${fresh.get(key) ?? "nothing"}`);
+}
 
 class Papers {
   constructor(chain) {
@@ -37,7 +65,7 @@ class Papers {
     if (entry.digest !== body.sha256) {
       throw new Error("the rule book’s text has another hash than is told with it");
     }
-    const book = { divisions: new Map(), wrong: undefined };
+    const book = { divisions: new Map(), wrong: undefined, strange: entry.signer !== this.chain.organizer };
     try {
       const divisions = readToml(body.text).get("division");
       divisions.forEach((division) => book.divisions.set(division.get("code"), division));
@@ -65,16 +93,18 @@ class Papers {
       return;
     }
     const opened = `${this.when(entry)}: the line opened with ${body.instrument}, signed by ${this.chain.name(entry.signer)}.`;
-    const words = before === undefined ? "" : ` It changes ${changed.map((key) => Papers.changesOfLine(key, before[key], body[key])).join("; ")}.`;
+    const words = before === undefined ? "" : ` It changes, ${changed.map((key) => Papers.changesOfLine(key, before[key], body[key])).join("; ")}.`;
     this.adopted.push({ entry: entry.seq, words: opened + words });
   }
 
   static changesOfLine(key, before, now) {
-    const [old, fresh] = [sayings(before), sayings(now)];
-    const gone = old.filter((line) => !fresh.includes(line));
-    const come = fresh.filter((line) => !old.includes(line));
-    const told = gone.length + come.length === 0 ? "nothing but order, comments or layout" : `${gone.join(", ") || "nothing"} to ${come.join(", ") || "nothing"}`;
-    return `the ${OF_THE_LINE.get(key)} from ${told}`.replace("from nothing but", "in nothing but");
+    const paper = OF_THE_LINE.get(key);
+    if (key === "instrument" || before === undefined || now === undefined) {
+      const told = (text) => (text === undefined ? "none" : key === "instrument" ? `“${text}”` : "one");
+      return `the ${paper}: from ${told(before)} to ${told(now)}`;
+    }
+    const changes = changesOfText(before, now);
+    return `in the ${paper}: ${changes.join(", ") || "nothing but order, comments or layout"}`;
   }
 
   /** The key that seals reports is stated. */

@@ -2,6 +2,8 @@
 
 const OPEN = null;
 const VERY_FAST = fraction(10n ** 9n);
+/** No rule book has more shots than this, nor voids, nor readings that count. */
+const MOST_SHOTS = 50;
 const VERY_SLOW = fraction(-(10n ** 9n));
 
 /** none, “down to …” or “nearest …”, as a function. */
@@ -120,6 +122,12 @@ class Shooting {
     this.counted = division.get("counted");
     this.shots = division.get("shots");
     this.voids = division.get("voids");
+    for (const [key, least] of [["counted", 1], ["shots", 1], ["voids", 0]]) {
+      const many = division.get(key);
+      if (!Number.isInteger(many) || many < least || many > MOST_SHOTS) {
+        throw new Error(`${key} is no whole number from ${least} to ${MOST_SHOTS}`);
+      }
+    }
     this.spread = division.get("spread") === undefined ? undefined : quantity(division.get("spread"), SPEEDS).si;
     this.needed = { "k of n": division.get("within"), "first within": 1, highest: this.counted }[this.way];
     if (this.needed === undefined && this.way !== "mean" && this.way !== "median") {

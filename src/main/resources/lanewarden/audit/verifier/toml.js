@@ -1,4 +1,4 @@
-// As much of TOML 1.0 as rule books use: tables, arrays of tables, one-line keys, texts in one pair
+// As much of TOML 1.0 as rule books, profiles and settings use: tables, arrays of tables, one-line keys, texts in one pair
 // of quotes, whole numbers, true and false, dates, and lists. Anything else is refused, not guessed.
 
 class TomlText {
@@ -9,7 +9,7 @@ class TomlText {
 
   refuse(why) {
     const line = this.text.slice(0, this.at).split("\n").length;
-    throw new Error(`line ${line} of the rule book: ${why}`);
+    throw new Error(`line ${line} of the text: ${why}`);
   }
 
   /** Takes what fits here, or nothing. */
