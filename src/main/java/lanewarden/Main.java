@@ -87,9 +87,9 @@ public final class Main {
   }
 
   private static Screens screens(Kiosk kiosk) {
-    return (opening, folder, hint) -> {
+    return (opening, folder, hint, full) -> {
       try {
-        kiosk.show(opening::open, folder, hint);
+        kiosk.show(opening::open, folder, hint, full);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

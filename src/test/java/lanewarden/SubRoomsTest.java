@@ -122,6 +122,7 @@ class SubRoomsTest {
             "form",
             "setups",
             "checkup",
+            "sound",
             "start");
     Set<String> others =
         HOUSE.stream()

@@ -80,7 +80,8 @@ final class DemoCommand implements Callable<Integer> {
           .show(
               () -> line.open(demo.folder(), Optional.empty(), pace.orElse(AT_THE_SCREENS)),
               demo.folder(),
-              Optional.of(hint()));
+              Optional.of(hint()),
+              false);
       return true;
     } catch (NoDisplay e) {
       workplace.terminal().say(e.inWords() + ": the event is played in this terminal.");

@@ -8,6 +8,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Opens the screens of an event. */
@@ -21,6 +22,14 @@ final class KioskCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
   private Path folder = Path.of("");
+
+  @Option(
+      names = "--full",
+      description = {
+        "Fill the screen whole. Escape, closing and leaving then take the passphrase of an official",
+        "of the event or of its organizer."
+      })
+  private boolean full;
 
   @Mixin private InstrumentOptions instrument = new InstrumentOptions();
 
@@ -42,7 +51,8 @@ final class KioskCommand implements Callable<Integer> {
           .show(
               () -> line.open(event, instrument.port(), instrument.pace()),
               event,
-              Optional.empty());
+              Optional.empty(),
+              full);
       return ExitCode.FINE;
     } catch (NoDisplay e) {
       workplace.terminal().say(e.inWords() + ". Work in the terminal with: line " + folder);

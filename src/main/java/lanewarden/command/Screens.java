@@ -20,9 +20,10 @@ public interface Screens {
    * Opens a station, and shows its screens until the last window is closed.
    *
    * @param hint shown at sign-in, as the demo's passphrase is
+   * @param full whether they fill the screen whole, and are left only with a passphrase
    * @throws NoDisplay if no window can be opened; the station may be open then
    * @throws StationException if the station cannot be opened
    */
-  void show(Opening opening, EventFolder folder, Optional<String> hint)
+  void show(Opening opening, EventFolder folder, Optional<String> hint, boolean full)
       throws NoDisplay, StationException;
 }

@@ -42,6 +42,15 @@ final class Doors {
     /** To the choice of the language. */
     void openLanguages();
 
+    /** To text size and sounds. */
+    void openComfort();
+
+    /** Fills the screen whole; out of that again only with a passphrase. */
+    void turnFull();
+
+    /** Whether the screen is filled whole. */
+    boolean isFull();
+
     /** Whether something is being made whose end somebody wants to see. */
     boolean isWriting();
 
@@ -93,6 +102,8 @@ final class Doors {
         rooms.isWriting()
             ? ways.barred("way.language", KeyCode.F4, texts.of("way.language-busy"))
             : ways.to("way.language", KeyCode.F4, leaving(rooms::openLanguages)),
+        ways.to("way.comfort", KeyCode.F2, leaving(rooms::openComfort)),
+        ways.to(rooms.isFull() ? "way.windowed" : "way.full", KeyCode.F11, rooms::turnFull),
         onDuty
             ? ways.barred("way.rules", KeyCode.F10, signOut)
             : ways.to("way.rules", KeyCode.F10, rooms::openRules),

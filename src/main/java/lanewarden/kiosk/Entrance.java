@@ -16,6 +16,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.rulebook.RuleBookScreen;
+import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.kiosk.start.Chooser;
 import lanewarden.kiosk.start.NewEventScreen;
 import lanewarden.kiosk.start.NewEventViewModel;
@@ -49,6 +50,7 @@ final class Entrance implements Kiosk.Opened {
   private final Chooser chooser;
   private Texts texts;
   private Shell shell;
+  private final Loudspeaker speaker;
   private StartScreen start;
   private Optional<Windows> windows = Optional.empty();
   private Optional<RuleBookScreen> studio = Optional.empty();
@@ -106,8 +108,9 @@ final class Entrance implements Kiosk.Opened {
               }
             });
     newEvent = new NewEventViewModel(line.here(), threads.desk(), threads.screen());
+    speaker = new Loudspeaker(threads.sound(), threads.screen());
     texts = Texts.in(look.language().get());
-    shell = new Shell(look.theme(), texts);
+    shell = new Shell(look, texts);
     start = startScreen();
     fill();
     Windows.prepare(stage);
@@ -132,6 +135,7 @@ final class Entrance implements Kiosk.Opened {
         new StartScreen.Doors(
             ThemeButton.of(look.theme(), texts),
             language,
+            new KeyButton(texts.of("act.comfort"), KeyCode.F10, this::openComfort),
             this::makeEvent,
             new KeyButton(texts.of("act.leave"), KeyCode.F12, this::leave)),
         line.here().program());
@@ -146,10 +150,14 @@ final class Entrance implements Kiosk.Opened {
     shell.open(new LanguagePanel(texts, look.language()::set, shell::close));
   }
 
+  private void openComfort() {
+    shell.open(new ComfortPanel(look, speaker, texts, shell::close));
+  }
+
   /** Everything is made anew in the language chosen now. */
   private void speak() {
     texts = Texts.in(look.language().get());
-    shell = new Shell(look.theme(), texts);
+    shell = new Shell(look, texts);
     start = startScreen();
     fill();
     goHome();
@@ -279,7 +287,9 @@ final class Entrance implements Kiosk.Opened {
           if (windows.isPresent() && !stage.isShowing()) {
             windows.get().fault(thrown);
           } else {
-            shell.open(new FaultPanel(Trouble.of(thrown), texts, Front::copy, shell::close));
+            shell.open(
+                new FaultPanel(
+                    Trouble.of(thrown), texts, Faults::copy, shell::close, Optional.empty()));
           }
         });
   }

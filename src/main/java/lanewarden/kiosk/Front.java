@@ -6,18 +6,11 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
-import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.input.Clipboard;
-import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import lanewarden.kiosk.board.BoardScreen;
-import lanewarden.kiosk.board.BoardViewModel;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.instrument.ChartPanel;
 import lanewarden.kiosk.instrument.ChartViewModel;
@@ -29,14 +22,15 @@ import lanewarden.kiosk.line.GlanceViewModel.Looking;
 import lanewarden.kiosk.line.LinePage;
 import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.signin.IdleViewModel;
 import lanewarden.kiosk.signin.SignInScreen;
 import lanewarden.kiosk.signin.SignInViewModel;
-import lanewarden.kiosk.trouble.FaultPanel;
-import lanewarden.kiosk.trouble.TroublePanel;
+import lanewarden.kiosk.sound.Cue;
+import lanewarden.kiosk.sound.Listener;
+import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LineView;
 import lanewarden.station.Station;
@@ -53,8 +47,20 @@ final class Front implements Doors.Rooms {
     /** Shows everything in another language. */
     void speak(Language language);
 
-    /** Closes everything. */
-    void leave();
+    /** Fills the screen whole, or asks the way out of that. */
+    void turnFull();
+
+    /** Whether the screen is filled whole, and left only with a passphrase. */
+    boolean isFull();
+
+    /** Makes a sound. */
+    void play(Cue cue);
+
+    /** What makes the sounds. */
+    Loudspeaker speaker();
+
+    /** Closes everything; out of the full screen only with a passphrase. */
+    void end();
   }
 
   /**
@@ -63,6 +69,7 @@ final class Front implements Doors.Rooms {
    * @param desk one task after the other, for the station
    * @param report for the audit report
    * @param studio one task after the other, for the rule studio
+   * @param sound for sounds
    * @param screen the screen's thread
    * @param clock gives files that are kept their time
    * @param random for keys and seals
@@ -71,12 +78,13 @@ final class Front implements Doors.Rooms {
       Executor desk,
       Executor report,
       Executor studio,
+      Executor sound,
       Executor screen,
       Clock clock,
       SecureRandom random) {}
 
   private final Texts texts;
-  private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
+  private final Appearance look;
   private final Windows windows;
   private final Training training;
   private final Desk desk;
@@ -85,12 +93,14 @@ final class Front implements Doors.Rooms {
   private final GlanceViewModel glance;
   private final LineViewModel line;
   private final LineScreen lineScreen;
-  private final BoardViewModel board;
-  private final Scene boardScene;
+  private final BoardScene board;
+  private final Faults faults;
   private final ChartViewModel chart;
   private final WireViewModel wire;
   private final Doors doors;
   private final SideRooms side;
+  private final WayOut wayOut;
+  private final Listener listener = new Listener();
   private SignInScreen signIn;
   private final StudioDoor studio;
   private Optional<String> official = Optional.empty();
@@ -103,18 +113,20 @@ final class Front implements Doors.Rooms {
       Makers makers,
       Windows windows,
       Threads threads,
-      Texts texts) {
+      Appearance look) {
     this.windows = windows;
-    this.texts = texts;
+    this.look = look;
+    texts = Texts.in(look.language().get());
     this.training = training;
     glance = new GlanceViewModel(texts);
-    board = new BoardViewModel(texts);
     chart = new ChartViewModel(texts);
     idle = new IdleViewModel(threads.clock(), texts);
     Ribbon ribbon = new Ribbon(idle);
-    shell = new Shell(theme, texts, training.above(texts, ribbon), training.height());
+    shell = new Shell(look, texts, training.above(texts, ribbon), training.height());
+    board = new BoardScene(training, texts, look, shell);
+    faults = new Faults(shell, texts, windows);
     desk = new Desk(station, threads.desk(), threads.screen());
-    doors = new Doors(this, shell, texts, theme);
+    doors = new Doors(this, shell, texts, look.theme());
     studio =
         new StudioDoor(
             folder.ruleBookFile(),
@@ -125,7 +137,8 @@ final class Front implements Doors.Rooms {
             threads,
             () -> !isOnDuty(),
             this::goHome,
-            this::refuse);
+            faults::refuse);
+    wayOut = new WayOut(desk, shell, texts, threads.random());
     line = new LineViewModel(desk);
     lineScreen =
         new LineScreen(
@@ -148,12 +161,7 @@ final class Front implements Doors.Rooms {
     shell.otherwise(KeyCode.INSERT, doors::open);
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
-    BoardScreen boardScreen = new BoardScreen(board, texts);
-    Parent boardFrame = training.board(texts, boardScreen.root());
-    boardScene = new Scene(boardFrame, 1280, 800);
-    Shell.dress(boardScene, boardFrame, theme, texts, training.height());
-    boardScene.addEventFilter(KeyEvent.ANY, shell::relay);
-    line.notice().addListener((all, before, now) -> now.ifPresent(this::showIfUnexpected));
+    line.notice().addListener((all, before, now) -> now.ifPresent(faults::showIfUnexpected));
     signIn = signInScreen();
     shell.show(signIn);
     desk.listen(this::take);
@@ -166,12 +174,12 @@ final class Front implements Doors.Rooms {
 
   /** The archer's scene. */
   Scene board() {
-    return boardScene;
+    return board.scene();
   }
 
-  /** The colours of all scenes. */
-  ObjectProperty<Theme> theme() {
-    return theme;
+  /** How all scenes look. */
+  Appearance look() {
+    return look;
   }
 
   Texts texts() {
@@ -180,26 +188,16 @@ final class Front implements Doors.Rooms {
 
   /** Opens the window for a fault that nobody expected. */
   void fault(Throwable thrown) {
-    show(Trouble.of(thrown));
+    faults.show(Trouble.of(thrown));
   }
 
-  private void showIfUnexpected(Trouble trouble) {
-    if (trouble.kind() == Trouble.Kind.BUG) {
-      show(trouble);
-    }
-  }
-
-  private void show(Trouble trouble) {
-    shell.open(new FaultPanel(trouble, texts, Front::copy, shell::close));
-  }
-
-  static void copy(String details) {
-    ClipboardContent content = new ClipboardContent();
-    content.putString(details);
-    Clipboard.getSystemClipboard().setContent(content);
+  /** Asks who goes out of the full screen, and lets them. */
+  void askOut(Runnable go) {
+    wayOut.ask(go);
   }
 
   private void take(LineView view) {
+    listener.hear(view).ifPresent(windows::play);
     LinePage page = LinePage.of(view, texts);
     head = page.head();
     line.take(page);
@@ -222,7 +220,7 @@ final class Front implements Doors.Rooms {
         event.getEventType() == KeyEvent.KEY_PRESSED
             || event.getEventType() == MouseEvent.MOUSE_PRESSED;
     if (meant && idle.words().get().isPresent()) {
-      desk.act(Station::stir, () -> {}, this::showIfUnexpected);
+      desk.act(Station::stir, () -> {}, faults::showIfUnexpected);
     }
   }
 
@@ -342,6 +340,21 @@ final class Front implements Doors.Rooms {
     shell.open(new LanguagePanel(texts, windows::speak, shell::close));
   }
 
+  @Override
+  public void openComfort() {
+    shell.open(new ComfortPanel(look, windows.speaker(), texts, shell::close));
+  }
+
+  @Override
+  public void turnFull() {
+    windows.turnFull();
+  }
+
+  @Override
+  public boolean isFull() {
+    return windows.isFull();
+  }
+
   /** A report that is being made would end unseen. */
   @Override
   public boolean isWriting() {
@@ -356,20 +369,12 @@ final class Front implements Doors.Rooms {
 
   @Override
   public void leave() {
-    windows.leave();
+    windows.end();
   }
 
   @Override
   public boolean isOnDuty() {
     return official.isPresent();
-  }
-
-  private void refuse(Trouble trouble) {
-    if (trouble.kind() == Trouble.Kind.BUG) {
-      show(trouble);
-    } else {
-      shell.open(new TroublePanel(trouble, texts, shell::close));
-    }
   }
 
   /** Whether everything may be closed; if not, the official is asked. */

@@ -54,18 +54,21 @@ public final class Kiosk {
   }
 
   /** Threads for work, one for each kind, so that none waits for another. */
-  private record Workers(ExecutorService desk, ExecutorService report, ExecutorService studio) {
+  private record Workers(
+      ExecutorService desk, ExecutorService report, ExecutorService studio, ExecutorService sound) {
     static Workers hired() {
       return new Workers(
           Executors.newSingleThreadExecutor(named("kiosk-desk")),
           Executors.newSingleThreadExecutor(named("kiosk-report")),
-          Executors.newSingleThreadExecutor(named("kiosk-studio")));
+          Executors.newSingleThreadExecutor(named("kiosk-studio")),
+          Executors.newSingleThreadExecutor(named("kiosk-sound")));
     }
 
     void dismiss() {
       desk.shutdown();
       report.shutdown();
       studio.shutdown();
+      sound.shutdown();
     }
   }
 
@@ -87,11 +90,13 @@ public final class Kiosk {
    * @param opening the station stays owned by the caller
    * @param folder where reports are put
    * @param signInHint a line under the passphrase, for a demonstration
+   * @param full whether the screen is filled whole, and left only with a passphrase
    * @throws NoDisplayException if no window can be opened here; nothing was shown, but the station
    *     may be open
    * @throws StationException if the station cannot be opened; then nothing was shown
    */
-  public void show(StationOpening opening, EventFolder folder, Optional<String> signInHint)
+  public void show(
+      StationOpening opening, EventFolder folder, Optional<String> signInHint, boolean full)
       throws NoDisplayException, StationException {
     Aside<Station> aside = Aside.begin(opening::open);
     Toolkit toolkit;
@@ -112,15 +117,21 @@ public final class Kiosk {
     }
     show(
         toolkit,
-        (workers, look, closed) ->
-            Windows.open(
-                station,
-                folder,
-                Training.at(station, signInHint),
-                makers,
-                threads(workers),
-                look,
-                closed));
+        (workers, look, closed) -> {
+          Windows windows =
+              Windows.open(
+                  station,
+                  folder,
+                  Training.at(station, signInHint),
+                  makers,
+                  threads(workers),
+                  look,
+                  closed);
+          if (full) {
+            windows.turnFull();
+          }
+          return windows;
+        });
   }
 
   private Front.Threads threads(Workers workers) {
@@ -128,6 +139,7 @@ public final class Kiosk {
         workers.desk(),
         workers.report(),
         workers.studio(),
+        workers.sound(),
         Platform::runLater,
         here.clock(),
         here.random());
@@ -213,19 +225,18 @@ public final class Kiosk {
     Appearance look = Appearance.of(choices.read(), Locale.getDefault());
     look.whenChosen(
         () -> {
-          String theme = look.theme().get().word();
-          String language = look.language().get().tag();
-          workers.studio().execute(() -> keep(choices, theme, language));
+          ScreenChoices.Choice chosen = look.chosen();
+          workers.studio().execute(() -> keep(choices, chosen));
         });
     return look;
   }
 
-  private static void keep(ScreenChoices choices, String theme, String language) {
+  private static void keep(ScreenChoices choices, ScreenChoices.Choice chosen) {
     try {
-      choices.write(theme, language);
+      choices.write(chosen);
     } catch (StationException e) {
-      // Chosen with one key the next time; nobody at the line is to be stopped for it
-      LOG.log(Level.WARNING, "Colours and language were not kept for the next start.", e);
+      // Chosen with a few keys the next time; nobody at the line is to be stopped for it
+      LOG.log(Level.WARNING, "How the screens look was not kept for the next start.", e);
     }
   }
 

@@ -7,12 +7,13 @@ import javafx.animation.Timeline;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import javafx.util.Duration;
 import lanewarden.kiosk.line.Glance;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.signin.IdleViewModel;
 
@@ -21,7 +22,7 @@ final class Ribbon extends VBox {
   private final Mark mark = new Mark();
   private final Label words = new Label();
   private final Label news = new Label();
-  private final HBox line = new HBox(mark, words, news);
+  private final Row line = new Row(mark, words, news);
 
   /**
    * @param idle what is said of an official who does nothing
@@ -31,7 +32,7 @@ final class Ribbon extends VBox {
     clock.show(Sign.HELD);
     Label left = new Label();
     left.setId("idle-words");
-    HBox warning = new HBox(clock, left);
+    Row warning = new Row(clock, left);
     warning.getStyleClass().addAll("glance-line", "idle-line");
     warning.setAccessibleRole(AccessibleRole.TEXT);
     idle.words()
@@ -62,8 +63,7 @@ final class Ribbon extends VBox {
     words.setId("glance");
     news.setId("glance-news");
     news.getStyleClass().add("glance-news");
-    news.setMinWidth(USE_PREF_SIZE);
-    words.setMinWidth(0);
+    PanelFrame.wrap(words, news, left);
     line.getStyleClass().addAll("outcome", "glance-line");
     line.setAccessibleRole(AccessibleRole.TEXT);
     getChildren().addAll(warning, line);

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.event.ActionEvent;
 import javafx.event.Event;
 import javafx.event.EventTarget;
@@ -14,14 +16,20 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.KeyCap;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Reach;
+import lanewarden.kiosk.look.ScreenFrame;
+import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +45,11 @@ final class Shell implements Panels {
   /** Below this, text is no longer read with ease; a smaller window cuts off instead. */
   private static final double SMALLEST_TEXT = 13;
 
+  private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
+
+  private final Appearance look;
   private final StackPane veil = new StackPane();
+  private final ScrollPane over = new ScrollPane(veil);
   private final StackPane root = new StackPane();
   private final BorderPane frame = new BorderPane(root);
   private final Scene scene = new Scene(frame, WIDTH, HEIGHT);
@@ -50,33 +62,53 @@ final class Shell implements Panels {
    * @param above stands above every screen and every panel
    * @param height of which the look is drawn, what always stands above included, in pixels
    */
-  Shell(ObjectProperty<Theme> theme, Texts texts, Node above, double height) {
-    this(theme, texts, height);
+  Shell(Appearance look, Texts texts, Node above, double height) {
+    this(look, texts, height);
     frame.setTop(above);
   }
 
   /** Nothing stands above the screens. */
-  Shell(ObjectProperty<Theme> theme, Texts texts) {
-    this(theme, texts, HEIGHT);
+  Shell(Appearance look, Texts texts) {
+    this(look, texts, HEIGHT);
   }
 
-  private Shell(ObjectProperty<Theme> theme, Texts texts, double height) {
+  private Shell(Appearance look, Texts texts, double height) {
+    this.look = look;
     veil.getStyleClass().add("veil");
+    over.getStyleClass().add("veil-scroll");
+    over.setFitToWidth(true);
+    over.setFitToHeight(true);
+    over.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    over.setFocusTraversable(false);
     root.getStyleClass().add("shell");
-    dress(scene, frame, theme, texts, height);
+    ScreenFrame.size(scene, look.textSize());
+    look.textSize().subscribe(size -> enlarge(size.isLarge()));
+    dress(scene, frame, look.theme(), look.textSize(), texts, height);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     scene.addEventHandler(ActionEvent.ACTION, this::acted);
     scene.focusOwnerProperty().addListener((all, before, now) -> keepFocus(now));
   }
 
+  private void enlarge(boolean large) {
+    frame.pseudoClassStateChanged(LARGE, large);
+    // As drawn a panel can be squeezed a little; enlarged it scrolls before anything is cut off
+    veil.setMinHeight(large ? Region.USE_PREF_SIZE : Region.USE_COMPUTED_SIZE);
+  }
+
   /**
    * Gives a scene its theme, its language's direction, and a text size that follows the window.
    *
+   * @param size how large text is against that
    * @param height of which the look is drawn, in pixels
    */
   static void dress(
-      Scene scene, Parent root, ObjectProperty<Theme> theme, Texts texts, double height) {
+      Scene scene,
+      Parent root,
+      ObjectProperty<Theme> theme,
+      ObservableValue<TextSize> size,
+      Texts texts,
+      double height) {
     KeyCap.speak(scene, texts);
     if (texts.language().isRightToLeft()) {
       scene.setNodeOrientation(NodeOrientation.RIGHT_TO_LEFT);
@@ -88,8 +120,10 @@ final class Shell implements Panels {
             Bindings.createStringBinding(
                 () -> {
                   double share = Math.min(scene.getWidth() / WIDTH, scene.getHeight() / height);
-                  return "-fx-font-size: " + Math.max(SMALLEST_TEXT, TEXT * share) + "px;";
+                  double drawn = Math.max(SMALLEST_TEXT, TEXT * share);
+                  return "-fx-font-size: " + drawn * size.getValue().times() + "px;";
                 },
+                size,
                 scene.widthProperty(),
                 scene.heightProperty()));
   }
@@ -118,6 +152,11 @@ final class Shell implements Panels {
     return panel != null;
   }
 
+  /** Whether the panel that is open may be put away: nothing would be lost. */
+  boolean isPassable() {
+    return panel == null || panel.isPassable();
+  }
+
   /** Takes a key pressed in another window: keys and reader always work the official's screen. */
   void relay(KeyEvent event) {
     Node owner = scene.getFocusOwner();
@@ -140,8 +179,11 @@ final class Shell implements Panels {
   public void open(Page next) {
     panel = next;
     veil.getChildren().setAll(next.root());
-    if (!root.getChildren().contains(veil)) {
-      root.getChildren().add(veil);
+    over.setVvalue(0);
+    if (!root.getChildren().contains(over)) {
+      root.getChildren().add(over);
+      // What is scrolled stands in the scene, where it can have the focus, once this has its skin
+      over.applyCss();
     }
     disableScreen(true);
     ready(next);
@@ -157,7 +199,7 @@ final class Shell implements Panels {
   @Override
   public void close() {
     panel = null;
-    root.getChildren().remove(veil);
+    root.getChildren().remove(over);
     veil.getChildren().clear();
     disableScreen(false);
     Page left = screen;
@@ -181,6 +223,9 @@ final class Shell implements Panels {
 
   private void pressed(KeyEvent event) {
     Page page = uppermost();
+    if (event.isShortcutDown() && !event.isAltDown() && readable(event.getCode())) {
+      event.consume();
+    }
     if (page == null
         || event.isAltDown()
         || event.isControlDown()
@@ -197,11 +242,34 @@ final class Shell implements Panels {
     }
   }
 
+  /** With the control key: larger and smaller text, as drawn, and what is scrolled out of sight. */
+  private boolean readable(KeyCode code) {
+    switch (code) {
+      case PLUS, ADD, EQUALS -> look.textSize().set(look.textSize().get().larger());
+      case MINUS, SUBTRACT -> look.textSize().set(look.textSize().get().smaller());
+      case DIGIT0, NUMPAD0 -> look.textSize().set(TextSize.PLAIN);
+      case DOWN -> turn(1);
+      case UP -> turn(-1);
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void turn(int way) {
+    Page under = screen;
+    if (panel != null) {
+      Reach.turn(over, way);
+    } else if (under != null && under.root() instanceof ScreenFrame large) {
+      Reach.turn(large.scroll(), way);
+    }
+  }
+
   /** A key that means the same on every screen, and on panels in which nothing can be lost. */
   private boolean elsewhere(KeyCode code) {
     Runnable act = otherwise.get(code);
-    boolean free = panel == null || panel.isPassable();
-    if (act == null || !free) {
+    if (act == null || !isPassable()) {
       return false;
     }
     act.run();
@@ -236,6 +304,8 @@ final class Shell implements Panels {
     Page page = uppermost();
     if (owner == null && page != null) {
       page.focus();
+    } else if (owner != null) {
+      Reach.bring(owner);
     }
   }
 }

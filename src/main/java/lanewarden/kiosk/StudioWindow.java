@@ -18,7 +18,7 @@ final class StudioWindow implements Kiosk.Opened {
 
   private StudioWindow(RuleDraft draft, Studio.Threads threads, Appearance look, Runnable closed) {
     texts = Texts.in(look.language().get());
-    shell = new Shell(look.theme(), texts);
+    shell = new Shell(look, texts);
     RuleBookScreen screen =
         Studio.over(
             shell,
@@ -57,7 +57,10 @@ final class StudioWindow implements Kiosk.Opened {
   @Override
   public void fault(Throwable thrown) {
     Platform.runLater(
-        () -> shell.open(new FaultPanel(Trouble.of(thrown), texts, Front::copy, shell::close)));
+        () ->
+            shell.open(
+                new FaultPanel(
+                    Trouble.of(thrown), texts, Faults::copy, shell::close, Optional.empty())));
   }
 
   @Override

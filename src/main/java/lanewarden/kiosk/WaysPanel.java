@@ -2,6 +2,7 @@ package lanewarden.kiosk;
 
 import java.util.List;
 import java.util.Locale;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -10,30 +11,39 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.ScreenFrame;
+import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 
 /** Lists every screen with its key; what is not open now says why. */
 final class WaysPanel implements Page {
-  private static final int COLUMNS = 2;
 
   private final PanelFrame root = new PanelFrame("ways-panel");
   private final Keys keys = new Keys();
+  private final GridPane grid = new GridPane();
   private final KeyButton back;
+
+  // Held here, so that it is followed as long as the panel lives
+  private final ObservableValue<TextSize> size = ScreenFrame.sizeAt(root);
 
   /**
    * @param leave stays where it was opened from
    */
   WaysPanel(List<Ways.Way> ways, Texts texts, Runnable leave) {
     back = new KeyButton(texts.of("ways.stay"), KeyCode.ESCAPE, leave);
-    GridPane grid = new GridPane();
     grid.getStyleClass().add("ways");
-    for (Ways.Way way : ways) {
-      int place = grid.getChildren().size();
-      grid.add(button(way, texts, leave), place % COLUMNS, place / COLUMNS);
-    }
+    List<KeyButton> buttons = ways.stream().map(way -> button(way, texts, leave)).toList();
+    size.subscribe(now -> arrange(buttons, now.isLarge() ? 1 : 2));
     root.say(new Label(texts.of("ways.title")), new Label(texts.of("ways.words")));
     root.getChildren().add(grid);
     root.offer(back);
+  }
+
+  private void arrange(List<KeyButton> buttons, int columns) {
+    grid.getChildren().clear();
+    for (int place = 0; place < buttons.size(); place++) {
+      grid.add(buttons.get(place), place % columns, place / columns);
+    }
   }
 
   private KeyButton button(Ways.Way way, Texts texts, Runnable leave) {

@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -9,7 +10,8 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
-import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.sound.Cue;
+import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Station;
 
@@ -26,6 +28,8 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   private final Makers makers;
   private final Front.Threads threads;
   private final Appearance look;
+  private final Loudspeaker speaker;
+  private boolean full;
   private Front front;
 
   private Windows(
@@ -41,15 +45,13 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     this.makers = makers;
     this.threads = threads;
     this.look = look;
+    speaker = new Loudspeaker(threads.sound(), threads.screen());
     front = made();
   }
 
   private Front made() {
-    Front made =
-        new Front(
-            station, folder, training, makers, this, threads, Texts.in(look.language().get()));
-    made.theme().bindBidirectional(look.theme());
-    return made;
+    return new Front(
+        station, folder, training, makers, this, threads, look.beside(look.language().get()));
   }
 
   /**
@@ -84,7 +86,10 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     prepare(main);
     main.setOnCloseRequest(
         e -> {
-          if (!front.mayClose()) {
+          if (full) {
+            e.consume();
+            front.askOut(main::hide);
+          } else if (!front.mayClose()) {
             e.consume();
           }
         });
@@ -94,9 +99,57 @@ final class Windows implements Front.Windows, Kiosk.Opened {
           front.close();
           closed.run();
         });
-    boardStage.setFullScreenExitHint("");
-    boardStage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
+    for (Stage stage : List.of(main, boardStage)) {
+      stage.setFullScreenExitHint("");
+      stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
+    }
+    // What a desktop takes away comes back with the next touch of the window
+    main.focusedProperty().subscribe(focused -> fillScreen(focused && full));
     main.show();
+  }
+
+  private void fillScreen(boolean wanted) {
+    if (wanted && !main.isFullScreen()) {
+      main.setFullScreen(true);
+    }
+  }
+
+  @Override
+  public void turnFull() {
+    if (full) {
+      front.askOut(
+          () -> {
+            full = false;
+            main.setFullScreen(false);
+          });
+    } else {
+      full = true;
+      fillScreen(true);
+    }
+  }
+
+  @Override
+  public boolean isFull() {
+    return full;
+  }
+
+  @Override
+  public void end() {
+    if (full) {
+      front.askOut(main::hide);
+    } else {
+      main.hide();
+    }
+  }
+
+  @Override
+  public void play(Cue cue) {
+    speaker.play(cue, look.volume().get());
+  }
+
+  @Override
+  public Loudspeaker speaker() {
+    return speaker;
   }
 
   private void fill() {
@@ -104,6 +157,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     main.setScene(front.official());
     boardStage.setTitle(title("window.board"));
     boardStage.setScene(front.board());
+    fillScreen(full);
   }
 
   /** Everything is made anew in the other language; what is shown is the station's, and stays. */
@@ -160,6 +214,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     boardStage.toFront();
   }
 
+  /** Nobody is asked: the program is told to end. */
   @Override
   public void leave() {
     main.hide();

@@ -31,6 +31,24 @@ public final class Proceedings {
   }
 
   /**
+   * Proves that somebody is an official who may sign now; nothing is signed, and whoever is on duty
+   * stays. Opening the key takes a good part of a second: call it off the screen's thread.
+   *
+   * @param passphrase is wiped
+   * @throws StationException if the name or the passphrase is wrong, or the key is suspended
+   */
+  public void vouch(String name, char[] passphrase) throws StationException {
+    SigningKey opened = folder.key(name, passphrase, clock);
+    synchronized (station) {
+      Optional<Suspension> suspension = book.people().suspension(opened);
+      if (suspension.isPresent()) {
+        throw StationException.stuck(
+            People.trouble("The full screen was not left.", suspension.get()));
+      }
+    }
+  }
+
+  /**
    * Begins a phase of the event. A check that is at the line keeps the phase in which it was
    * opened.
    *

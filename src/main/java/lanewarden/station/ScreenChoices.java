@@ -20,6 +20,8 @@ import lanewarden.written.WrittenText;
 public final class ScreenChoices {
   private static final String THEME = "theme";
   private static final String LANGUAGE = "language";
+  private static final String TEXT = "text-percent";
+  private static final String VOLUME = "volume-percent";
 
   private final Path file;
 
@@ -32,8 +34,18 @@ public final class ScreenChoices {
    *
    * @param theme name of the colours, if one was chosen
    * @param language tag of RFC 5646, if one was chosen
+   * @param textPercent how large text is, of what the screens are drawn for
+   * @param volumePercent how loud the sounds are, of the loudest
    */
-  public record Choice(Optional<String> theme, Optional<String> language) {}
+  public record Choice(
+      Optional<String> theme,
+      Optional<String> language,
+      Optional<Integer> textPercent,
+      Optional<Integer> volumePercent) {
+
+    static final Choice NONE =
+        new Choice(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
 
   /** What was chosen last; nothing where the file is not there or cannot be read. */
   public Choice read() {
@@ -42,13 +54,19 @@ public final class ScreenChoices {
       written.load(new StringReader(WrittenText.of(file.toString(), Files.readAllBytes(file))));
       return new Choice(
           Optional.ofNullable(written.getProperty(THEME)),
-          Optional.ofNullable(written.getProperty(LANGUAGE)));
+          Optional.ofNullable(written.getProperty(LANGUAGE)),
+          percent(written, TEXT),
+          percent(written, VOLUME));
     } catch (NoSuchFileException e) {
-      return new Choice(Optional.empty(), Optional.empty());
+      return Choice.NONE;
     } catch (IOException | WrittenRefused | IllegalArgumentException e) {
-      // Colours and language can be chosen again with one key, and are then written anew
-      return new Choice(Optional.empty(), Optional.empty());
+      // All of it can be chosen again with a few keys, and is then written anew
+      return Choice.NONE;
     }
+  }
+
+  private static Optional<Integer> percent(Properties written, String key) {
+    return Optional.ofNullable(written.getProperty(key)).map(Integer::valueOf);
   }
 
   /**
@@ -56,13 +74,21 @@ public final class ScreenChoices {
    *
    * @throws StationException if it cannot be written; then the file is as it was
    */
-  public void write(String theme, String language) throws StationException {
+  public void write(Choice choice) throws StationException {
+    StringBuilder lines = new StringBuilder();
+    choice.theme().ifPresent(theme -> line(lines, THEME, theme));
+    choice.language().ifPresent(language -> line(lines, LANGUAGE, language));
+    choice.textPercent().ifPresent(percent -> line(lines, TEXT, percent));
+    choice.volumePercent().ifPresent(percent -> line(lines, VOLUME, percent));
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
-      String lines = THEME + " = " + theme + "\n" + LANGUAGE + " = " + language + "\n";
-      WholeFile.put(file, lines.getBytes(StandardCharsets.UTF_8));
+      WholeFile.put(file, lines.toString().getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw StationException.of(e);
     }
+  }
+
+  private static void line(StringBuilder lines, String key, Object value) {
+    lines.append(key).append(" = ").append(value).append('\n');
   }
 }

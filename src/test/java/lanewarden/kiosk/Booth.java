@@ -10,9 +10,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
-import javafx.event.Event;
-import javafx.event.EventTarget;
-import javafx.event.EventType;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -21,15 +18,15 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import lanewarden.audit.AuditReport;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.journal.Check;
 import lanewarden.kiosk.audit.ReportMaker;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
-import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.quantity.Speed;
 import lanewarden.station.EventFolder;
@@ -54,9 +51,7 @@ final class Booth implements AutoCloseable {
   private final ExecutorService reports = Executors.newSingleThreadExecutor();
   private final Stage stage;
   private final Stage board;
-  boolean boardTurned;
-  boolean left;
-  Language spoken = Language.ENGLISH;
+  final BoothWindows windows = new BoothWindows();
 
   Booth(Path temp, double width, double height, ReportMaker maker) throws Exception {
     this(BoothEvent.PLAIN, temp, width, height, BoothEvent.with(maker));
@@ -73,23 +68,6 @@ final class Booth implements AutoCloseable {
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     station = open(folder, instrument);
     startToolkit();
-    Front.Windows windows =
-        new Front.Windows() {
-          @Override
-          public void turnBoard() {
-            boardTurned = !boardTurned;
-          }
-
-          @Override
-          public void speak(Language language) {
-            spoken = language;
-          }
-
-          @Override
-          public void leave() {
-            left = true;
-          }
-        };
     front =
         call(
             () ->
@@ -105,11 +83,17 @@ final class Booth implements AutoCloseable {
                         desk,
                         reports,
                         studio,
+                        Runnable::run,
                         Platform::runLater,
                         Clock.systemUTC(),
                         new SecureRandom()),
-                    Texts.in(language)));
+                    new Appearance(Theme.DAY, language)));
     stage = call(() -> shown(front.official(), width, height));
+    call(
+        () -> {
+          front.look().textSize().set(Sketchbook.textSize());
+          return true;
+        });
     board = call(() -> shown(front.board(), width, height));
     call(
         () -> {
@@ -193,61 +177,25 @@ final class Booth implements AutoCloseable {
 
   /** Presses a key. */
   void pressWithoutWaiting(KeyCode code) throws Exception {
-    call(
-        () -> {
-          send(KeyEvent.KEY_PRESSED, "", code);
-          send(KeyEvent.KEY_TYPED, code == KeyCode.ENTER ? "\r" : KeyEvent.CHAR_UNDEFINED, code);
-          send(KeyEvent.KEY_RELEASED, "", code);
-          return true;
-        });
+    Keyboard.press(front.official(), code);
   }
 
   /** Types text, as fingers and readers do. */
   void type(String text) throws Exception {
-    call(
-        () -> {
-          write(front.official(), text);
-          return true;
-        });
+    Keyboard.type(front.official(), text);
     settle();
   }
 
   /** Types text while the board's window has the keyboard. */
   void typeIntoBoard(String text) throws Exception {
-    call(
-        () -> {
-          write(front.board(), text);
-          return true;
-        });
+    Keyboard.type(front.board(), text);
     settle();
   }
 
   /** Types text and presses enter, all at once, as a barcode reader does. */
   void scan(String bib) throws Exception {
-    call(
-        () -> {
-          write(front.official(), bib);
-          send(KeyEvent.KEY_PRESSED, "", KeyCode.ENTER);
-          send(KeyEvent.KEY_TYPED, "\r", KeyCode.ENTER);
-          return true;
-        });
+    Keyboard.scan(front.official(), bib);
     settle();
-  }
-
-  private static void write(Scene scene, String text) {
-    text.codePoints()
-        .mapToObj(Character::toString)
-        .forEach(one -> send(scene, KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
-  }
-
-  private void send(EventType<KeyEvent> type, String character, KeyCode code) {
-    send(front.official(), type, character, code);
-  }
-
-  private static void send(Scene scene, EventType<KeyEvent> type, String character, KeyCode code) {
-    EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
-    KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
-    Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));
   }
 
   /** Puts the focus in a form's field and picks out what stands there, as the tabulator does. */

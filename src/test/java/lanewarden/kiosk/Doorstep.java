@@ -12,16 +12,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
-import javafx.event.Event;
-import javafx.event.EventTarget;
-import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -50,6 +46,7 @@ final class Doorstep implements AutoCloseable {
   private final ExecutorService desk = Executors.newSingleThreadExecutor();
   private final ExecutorService studio = Executors.newSingleThreadExecutor();
   private final ExecutorService reports = Executors.newSingleThreadExecutor();
+  private final ExecutorService sound = Executors.newSingleThreadExecutor();
   volatile boolean closed;
 
   Doorstep(Path temp, double width, double height, Optional<Path> event) throws Exception {
@@ -59,6 +56,7 @@ final class Doorstep implements AutoCloseable {
             new Surroundings(
                 Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden test"));
     Booth.startToolkit();
+    look.textSize().set(Sketchbook.textSize());
     entrance =
         Booth.call(
             () ->
@@ -74,6 +72,7 @@ final class Doorstep implements AutoCloseable {
                         desk,
                         reports,
                         studio,
+                        sound,
                         Platform::runLater,
                         Clock.systemUTC(),
                         new SecureRandom()),
@@ -130,18 +129,7 @@ final class Doorstep implements AutoCloseable {
   }
 
   void press(KeyCode code) throws Exception {
-    Scene scene = scene();
-    Booth.call(
-        () -> {
-          send(scene, KeyEvent.KEY_PRESSED, "", code);
-          send(
-              scene,
-              KeyEvent.KEY_TYPED,
-              code == KeyCode.ENTER ? "\r" : KeyEvent.CHAR_UNDEFINED,
-              code);
-          send(scene, KeyEvent.KEY_RELEASED, "", code);
-          return true;
-        });
+    Keyboard.press(scene(), code);
     settle();
   }
 
@@ -152,21 +140,8 @@ final class Doorstep implements AutoCloseable {
   }
 
   void type(String text) throws Exception {
-    Scene scene = scene();
-    Booth.call(
-        () -> {
-          text.codePoints()
-              .mapToObj(Character::toString)
-              .forEach(one -> send(scene, KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED));
-          return true;
-        });
+    Keyboard.type(scene(), text);
     settle();
-  }
-
-  private static void send(Scene scene, EventType<KeyEvent> type, String character, KeyCode code) {
-    EventTarget target = scene.getFocusOwner() == null ? scene : scene.getFocusOwner();
-    KeyCode given = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
-    Event.fireEvent(target, new KeyEvent(type, character, "", given, false, false, false, false));
   }
 
   /** Puts the focus into a field, as the tabulator does. */
@@ -291,5 +266,6 @@ final class Doorstep implements AutoCloseable {
     desk.shutdown();
     studio.shutdown();
     reports.shutdown();
+    sound.shutdown();
   }
 }

@@ -15,9 +15,12 @@ import java.util.stream.Stream;
 import javafx.stage.Stage;
 import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.desk.Printing;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
-import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.protest.SlipMaker;
+import lanewarden.kiosk.sound.Cue;
+import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.NewEvent;
@@ -133,12 +136,32 @@ final class FullDay {
               }
 
               @Override
-              public void leave() {
+              public void turnFull() {
+                throw new IllegalStateException("nobody asked for the full screen");
+              }
+
+              @Override
+              public boolean isFull() {
+                return false;
+              }
+
+              @Override
+              public void play(Cue cue) {
+                // A day of sounds would be heard by nobody
+              }
+
+              @Override
+              public Loudspeaker speaker() {
+                throw new IllegalStateException("nobody asked for sounds");
+              }
+
+              @Override
+              public void end() {
                 throw new IllegalStateException("nobody left");
               }
             },
             threads,
-            Texts.in(Language.ENGLISH));
+            new Appearance(Theme.DAY, Language.ENGLISH));
     for (var scene : List.of(front.official(), front.board())) {
       Stage stage = new Stage();
       stage.setScene(scene);

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Draws every screen for eyes to look at, only when asked: {@code mvn test -Dtest=KioskPicturesTest
  * -Dpictures=target/pictures}; with {@code -Dpictures.only=protest,line} only these, which takes
  * less long. {@code -Dpictures.language=he} draws them in another language, {@code
- * -Dpictures.themes=day,sunlight} not in every theme.
+ * -Dpictures.text=200} with larger text, {@code -Dpictures.themes=day,sunlight} not in every theme.
  */
 @EnabledIfSystemProperty(named = "pictures", matches = ".+")
 class KioskPicturesTest {

@@ -57,7 +57,7 @@ class KioskTest {
                               new SecureRandom(),
                               "Lanewarden test"),
                           new UserFolder(temp.resolve("user")))
-                      .show(() -> station, folder, Optional.empty());
+                      .show(() -> station, folder, Optional.empty(), false);
                 } catch (NoDisplayException | StationException e) {
                   throw new IllegalStateException(e);
                 }

@@ -127,7 +127,7 @@ class LanguageScreenTest {
     ScreenChoices choices = new UserFolder(temp.resolve("user")).screenChoices();
     assertEquals(Language.GERMAN, look(choices, Locale.GERMANY).language().get());
     assertEquals(Language.ENGLISH, look(choices, Locale.JAPAN).language().get());
-    choices.write(Theme.SUNLIGHT.word(), Language.HEBREW.tag());
+    choices.write(new Appearance(Theme.SUNLIGHT, Language.HEBREW).chosen());
     Appearance look = look(choices, Locale.GERMANY);
     assertEquals(Language.HEBREW, look.language().get());
     assertEquals(Theme.SUNLIGHT, look.theme().get());
@@ -141,7 +141,7 @@ class LanguageScreenTest {
     assertEquals(Theme.DAY, look(choices, Locale.ENGLISH).theme().get());
     Files.writeString(file, "theme = plaid\nlanguage = \\uZZZZ\n");
     assertEquals(Theme.DAY, look(choices, Locale.ENGLISH).theme().get());
-    choices.write(Theme.NIGHT.word(), Language.FRENCH.tag());
+    choices.write(new Appearance(Theme.NIGHT, Language.FRENCH).chosen());
     assertEquals(Theme.NIGHT, look(choices, Locale.ENGLISH).theme().get());
   }
 

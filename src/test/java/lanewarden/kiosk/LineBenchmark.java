@@ -74,7 +74,13 @@ public final class LineBenchmark {
                             line,
                             event,
                             new Front.Threads(
-                                desk, work, work, Platform::runLater, here.clock(), here.random()))
+                                desk,
+                                work,
+                                work,
+                                work,
+                                Platform::runLater,
+                                here.clock(),
+                                here.random()))
                         .official());
         line.station().signIn(Booth.OFFICIAL, Booth.PASSPHRASE.toCharArray());
         new LineBenchmark(line, scene, wire).run();

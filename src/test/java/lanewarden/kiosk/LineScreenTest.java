@@ -290,7 +290,7 @@ class LineScreenTest {
   void boardIsOneKeyAway() throws Exception {
     booth.press(KeyCode.F6);
 
-    assertTrue(booth.boardTurned);
+    assertTrue(booth.windows.boardTurned);
   }
 
   @Test

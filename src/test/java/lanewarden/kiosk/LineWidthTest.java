@@ -31,7 +31,7 @@ class LineWidthTest {
     for (Theme theme : themes(booth)) {
       Booth.call(
           () -> {
-            booth.front.theme().set(theme);
+            booth.front.look().theme().set(theme);
             Region line = (Region) booth.front.official().lookup("#line");
             line.applyCss();
             line.layout();

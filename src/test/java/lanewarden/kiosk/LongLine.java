@@ -79,7 +79,13 @@ public final class LongLine {
                       line,
                       event,
                       new Front.Threads(
-                          desk, work, work, Platform::runLater, here.clock(), here.random())));
+                          desk,
+                          work,
+                          work,
+                          work,
+                          Platform::runLater,
+                          here.clock(),
+                          here.random())));
       Station station = line.station();
       station.signIn(Booth.OFFICIAL, Booth.PASSPHRASE.toCharArray());
       List<Long> heaps = new ArrayList<>();

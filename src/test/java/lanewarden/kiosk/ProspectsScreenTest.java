@@ -111,7 +111,7 @@ class ProspectsScreenTest {
     for (Theme theme : Theme.values()) {
       Booth.call(
           () -> {
-            booth.front.theme().set(theme);
+            booth.front.look().theme().set(theme);
             return true;
           });
       assertTrue(booth.isWhole("prospects-cautions"), theme.name());

@@ -56,7 +56,7 @@ class RuleStudioTest {
     assertTrue(booth.text("curve").startsWith("An archer whose arrows fly at exactly"));
     booth.press(KeyCode.F12);
     assertTrue(booth.shows("sign-in-screen"));
-    assertFalse(booth.left);
+    assertFalse(booth.windows.left);
   }
 
   @Test

@@ -70,6 +70,6 @@ class SignInScreenTest {
   void leavingIsOneKey() throws Exception {
     booth.press(KeyCode.F12);
 
-    assertTrue(booth.left);
+    assertTrue(booth.windows.left);
   }
 }

@@ -8,6 +8,7 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javax.imageio.ImageIO;
 import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Theme;
 
 /**
@@ -20,6 +21,11 @@ record Sketchbook(Path folder) {
   /** The language that is spoken: English, unless pictures in another are asked for. */
   static Language language() {
     return Language.of(System.getProperty("pictures.language", "en")).orElseThrow();
+  }
+
+  /** How large text is: as drawn, unless pictures with larger text are asked for. */
+  static TextSize textSize() {
+    return TextSize.of(Integer.getInteger("pictures.text", 100)).orElseThrow();
   }
 
   /** How many there are of each screen. */
@@ -39,7 +45,7 @@ record Sketchbook(Path folder) {
     for (Theme theme : themes()) {
       Booth.call(
           () -> {
-            booth.front.theme().set(theme);
+            booth.front.look().theme().set(theme);
             return true;
           });
       booth.settle();

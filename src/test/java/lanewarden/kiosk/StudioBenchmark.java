@@ -9,11 +9,10 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
+import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
@@ -58,15 +57,15 @@ public final class StudioBenchmark {
   }
 
   private static Scene opened(RuleDraft draft, ExecutorService work) {
-    ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.DAY);
+    Appearance look = new Appearance(Theme.DAY, Language.ENGLISH);
     Texts texts = Texts.in(Language.ENGLISH);
-    Shell shell = new Shell(theme, texts);
+    Shell shell = new Shell(look, texts);
     shell.show(
         Studio.over(
             shell,
             draft,
             texts,
-            ThemeButton.of(theme, texts),
+            ThemeButton.of(look.theme(), texts),
             Optional.empty(),
             () -> {},
             new Studio.Threads(Clock.systemUTC(), work, work, Platform::runLater)));

@@ -87,7 +87,7 @@ class WaysTest {
     booth.press(KeyCode.F12);
 
     assertTrue(booth.shows("ways-panel"));
-    assertFalse(booth.left);
+    assertFalse(booth.windows.left);
   }
 
   @Test

@@ -6,7 +6,6 @@ import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyBar;
@@ -15,6 +14,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 
 /** The records: what can be made of the ledger and proved with it, each with its key. */
@@ -32,7 +32,7 @@ public final class RecordsScreen implements Page {
   private final RecordsViewModel model;
   private final Texts texts;
   private final RecordsPanels own;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final VBox errands = new VBox();
   private final ErrandPane pane;
@@ -72,9 +72,7 @@ public final class RecordsScreen implements Page {
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
     };
     keys.add(acts);
-    root.setLeft(column);
-    root.setCenter(pane);
-    root.setBottom(new KeyBar(acts));
+    root.fill(column, pane, new KeyBar(acts));
     root.getStyleClass().add("protest");
     root.setId("records");
   }

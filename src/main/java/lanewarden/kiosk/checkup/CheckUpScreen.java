@@ -8,7 +8,6 @@ import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -22,6 +21,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
@@ -44,7 +44,7 @@ public final class CheckUpScreen implements Page {
   private final CheckUpViewModel model;
   private final Texts texts;
   private final Panels panels;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final Mark mark = new Mark();
   private final HBox verdict;
@@ -97,9 +97,7 @@ public final class CheckUpScreen implements Page {
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
     };
     keys.add(ways);
-    root.setLeft(column);
-    root.setCenter(middle);
-    root.setBottom(new KeyBar(ways));
+    root.fill(column, middle, new KeyBar(ways));
     root.getStyleClass().add("protest");
     root.setId("checkup");
     model.trouble().addListener((all, before, now) -> card.show(now));

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 
 /** One field of a form: its name, what is typed or chosen in it, and what is wrong with that. */
@@ -46,7 +47,7 @@ public final class FormField extends VBox {
     label.setWrapText(true);
     label.setLabelFor(entry.node());
     HBox.setHgrow(entry.node(), Priority.ALWAYS);
-    HBox row = new HBox(label, entry.node());
+    Row row = new Row(label, entry.node());
     row.getStyleClass().add("form-row");
     Mark mark = new Mark();
     mark.show(Sign.OVER);

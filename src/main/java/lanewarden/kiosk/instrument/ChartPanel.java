@@ -12,6 +12,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 
 /** The instrument's control charts: single shots, and the average that sees a drift sooner. */
@@ -73,7 +74,7 @@ public final class ChartPanel implements Page {
     other.setId("to-wire");
     back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
     keys.add(other, back);
-    HBox buttons = new HBox(other, back);
+    Row buttons = new Row(other, back);
     buttons.getStyleClass().add("panel-buttons");
     root.getChildren().addAll(title, single, average, note, buttons);
     root.getStyleClass().addAll("panel", "instrument-panel");

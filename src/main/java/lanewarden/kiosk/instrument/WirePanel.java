@@ -18,6 +18,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 
@@ -63,7 +64,7 @@ public final class WirePanel implements Page {
     other.setId("to-chart");
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
     keys.add(other, back);
-    HBox buttons = new HBox(other, back);
+    Row buttons = new Row(other, back);
     buttons.getStyleClass().add("panel-buttons");
     for (Label label : new Label[] {title, counted, verdict}) {
       label.setWrapText(true);

@@ -1,14 +1,14 @@
 package lanewarden.kiosk.line;
 
+import java.util.List;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Texts;
 
 /** Everything that can be done at the line, each with its key; what cannot be done now is dim. */
-final class ActBar extends HBox {
+final class ActBar extends KeyBar {
   private final LineViewModel model;
   private final KeyButton next;
   private final KeyButton type;
@@ -35,8 +35,8 @@ final class ActBar extends HBox {
     hold.managedProperty().bind(hold.visibleProperty());
     signOut = new KeyButton(texts.of("act.sign-out"), KeyCode.F9, panels::signOut);
     close = new KeyButton(texts.of("act.close"), KeyCode.F12, panels::closeLine);
-    getChildren()
-        .addAll(
+    offer(
+        List.of(
             next,
             type,
             voidLast,
@@ -47,14 +47,7 @@ final class ActBar extends HBox {
             doors.theme(),
             doors.goTo(),
             signOut,
-            close);
-    getChildren()
-        .forEach(
-            button -> {
-              HBox.setHgrow(button, Priority.ALWAYS);
-              ((KeyButton) button).setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-            });
-    getStyleClass().add("act-bar");
+            close));
   }
 
   void addTo(Keys keys) {

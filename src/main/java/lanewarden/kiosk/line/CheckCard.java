@@ -8,12 +8,15 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 
 /** Who stands at the line, under which rule, with which reading and outcome. */
 final class CheckCard extends VBox {
   private final Label bib = new Label();
   private final Label name = new Label();
+  private final Label brief = new Label();
   private final Label division = new Label();
   private final Label attempt = new Label();
   private final Label rule = new Label();
@@ -22,7 +25,9 @@ final class CheckCard extends VBox {
   private final Mark mark = new Mark();
   private final Label word = new Label();
   private final Label words = new Label();
-  private final HBox outcome;
+  private final Row outcome;
+  private final VBox verdict;
+  private final VBox place;
   private final Label follows = new Label();
   private final AdviceStrip advice;
   private final ShotRow shots;
@@ -66,16 +71,29 @@ final class CheckCard extends VBox {
     VBox why = new VBox(words, follows);
     why.getStyleClass().add("outcome-why");
     HBox.setHgrow(why, Priority.ALWAYS);
-    outcome = new HBox(mark, word, why);
+    outcome = new Row(mark, word, why);
     outcome.setMinHeight(USE_PREF_SIZE);
     outcome.getStyleClass().add("outcome");
     outcome.setAccessibleRole(AccessibleRole.TEXT);
-    HBox who = new HBox(bib, name, gap(), new VBox(division, attempt));
+    Row who = new Row(bib, name, gap(), new VBox(division, attempt));
     who.getStyleClass().add("who");
-    HBox figures = new HBox(reading, gap(), limit);
+    Row figures = new Row(reading, gap(), limit);
     figures.getStyleClass().add("figures");
     VBox.setVgrow(figures, Priority.ALWAYS);
-    getChildren().addAll(who, rule, preparation, figures, outcome, advice, shots);
+    brief.getStyleClass().add("verdict-who");
+    PanelFrame.wrap(brief);
+    verdict = new VBox(brief, figures, outcome);
+    verdict.getStyleClass().add("verdict");
+    verdict.setId("verdict");
+    place = new VBox(verdict);
+    // In its card it stands below the name; elsewhere it must say whose it is
+    verdict.parentProperty().subscribe(parent -> brief.setVisible(parent != place));
+    brief.managedProperty().bind(brief.visibleProperty());
+    VBox.setVgrow(verdict, Priority.ALWAYS);
+    VBox.setVgrow(place, Priority.ALWAYS);
+    getChildren().addAll(who, rule, preparation, place, advice, shots);
+    verdict.visibleProperty().bind(visibleProperty());
+    verdict.managedProperty().bind(visibleProperty());
     getStyleClass().add("check-card");
   }
 
@@ -85,9 +103,20 @@ final class CheckCard extends VBox {
     return gap;
   }
 
+  /** The reading and what came of it: what is to be in sight whatever else is. */
+  VBox verdict() {
+    return verdict;
+  }
+
+  /** Where that stands in the card. */
+  VBox place() {
+    return place;
+  }
+
   void show(CheckPage check) {
     bib.setText(check.bib());
     name.setText(check.name());
+    brief.setText(texts.of("line.match", check.bib(), check.name()));
     division.setText(check.division());
     attempt.setText(
         check

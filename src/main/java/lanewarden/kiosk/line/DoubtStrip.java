@@ -10,11 +10,12 @@ import javafx.scene.layout.Priority;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 
 /** What speaks against readings of the check, with the key that lets one count all the same. */
-final class DoubtStrip extends HBox {
+final class DoubtStrip extends Row {
   private final Texts texts;
   private final Label words = new Label();
   private final KeyButton keep;

@@ -7,7 +7,6 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -16,6 +15,8 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 
@@ -35,12 +36,12 @@ public final class LineScreen implements Page {
   private static final PseudoClass PACKED = PseudoClass.getPseudoClass("packed");
 
   private final LineViewModel model;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final StatusBar status;
   private final TroubleCard standing;
   private final KeyButton retry;
-  private final HBox stuck;
+  private final Row stuck;
   private final TroubleCard notice;
   private final KeyButton callAllTheSame;
   private final KeyButton enterLate;
@@ -65,7 +66,7 @@ public final class LineScreen implements Page {
     standing = new TroubleCard(texts);
     standing.setId("standing-trouble");
     retry = new KeyButton(texts.of("line.retry"), KeyCode.F1, model::retry);
-    stuck = new HBox(standing, retry);
+    stuck = new Row(standing, retry);
     stuck.getStyleClass().add("stuck");
     HBox.setHgrow(standing, Priority.ALWAYS);
     notice = new TroubleCard(texts);
@@ -75,7 +76,7 @@ public final class LineScreen implements Page {
     callAllTheSame.setId("all-the-same");
     enterLate = new KeyButton(texts.of("act.late"), KeyCode.INSERT, own::enterLate);
     enterLate.setId("enter-late");
-    HBox told = new HBox(notice, callAllTheSame, enterLate);
+    Row told = new Row(notice, callAllTheSame, enterLate);
     told.getStyleClass().add("stuck");
     HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
@@ -102,9 +103,9 @@ public final class LineScreen implements Page {
     // However much there is to say, the buttons below stay whole
     middle.setMinHeight(0);
     root.setTop(status);
-    root.setLeft(column);
-    root.setCenter(middle);
-    root.setBottom(acts);
+    root.fill(column, middle, acts);
+    status.loosenIn(root);
+    root.pin(card.verdict(), card.place());
     root.getStyleClass().add("line");
     root.setId("line");
     model.page().addListener((all, before, now) -> show());

@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 
 /**
@@ -25,10 +26,10 @@ final class PreparationStrip extends VBox {
   private final Texts texts;
   private final Label figures = new Label();
   private final KeyButton state;
-  private final HBox setUp;
+  private final Row setUp;
   private final FlowPane conditions = new FlowPane();
   private final KeyButton tickAll;
-  private final HBox ticks;
+  private final Row ticks;
 
   PreparationStrip(LineViewModel model, Texts texts, Runnable openSetUp) {
     this.model = model;
@@ -39,13 +40,13 @@ final class PreparationStrip extends VBox {
     figures.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(figures, Priority.ALWAYS);
     state = new KeyButton(texts.of("act.set-up"), KeyCode.F10, openSetUp);
-    setUp = new HBox(figures, state);
+    setUp = new Row(figures, state);
     setUp.getStyleClass().add("set-up-row");
     conditions.getStyleClass().add("conditions");
     conditions.setId("conditions");
     HBox.setHgrow(conditions, Priority.ALWAYS);
     tickAll = new KeyButton(texts.of("act.tick"), KeyCode.F11, model::tickAll);
-    ticks = new HBox(conditions, tickAll);
+    ticks = new Row(conditions, tickAll);
     ticks.getStyleClass().add("set-up-row");
     getChildren().addAll(setUp, ticks);
     getStyleClass().add("preparation");

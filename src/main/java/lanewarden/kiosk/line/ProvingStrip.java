@@ -9,10 +9,11 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 
 /** Whether the instrument can be believed: held, due or good, with what to do about it. */
-final class ProvingStrip extends HBox {
+final class ProvingStrip extends Row {
   private final Texts texts;
   private final Mark mark = new Mark();
   private final Label word = new Label();

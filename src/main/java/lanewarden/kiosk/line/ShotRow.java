@@ -12,10 +12,11 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 
 /** One card a shot that may be taken; a card that counts can be pressed to declare it void. */
-final class ShotRow extends HBox {
+final class ShotRow extends Row {
   private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
   private static final PseudoClass DOUBT = PseudoClass.getPseudoClass("doubt");
 

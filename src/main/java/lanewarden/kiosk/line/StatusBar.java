@@ -1,5 +1,7 @@
 package lanewarden.kiosk.line;
 
+import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -10,6 +12,8 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 
@@ -24,6 +28,9 @@ final class StatusBar extends VBox {
   private final Label head = new Label();
   private final Label remedy = new Label();
   private final KeyButton phase;
+  private final HBox duty;
+  private final HBox placeHome;
+  private final HBox dutyHome;
 
   StatusBar(Texts texts, Runnable openPhase) {
     this.texts = texts;
@@ -43,7 +50,14 @@ final class StatusBar extends VBox {
     link.setMinWidth(USE_PREF_SIZE);
     official.setMinWidth(USE_PREF_SIZE);
     head.setMinWidth(USE_PREF_SIZE);
-    HBox row = new HBox(place, left, linkState, right, phase, official, head);
+    duty = new HBox(official, head);
+    duty.getStyleClass().add("status-duty");
+    placeHome = new HBox(place);
+    dutyHome = new HBox(duty);
+    for (HBox part : List.of(duty, placeHome, dutyHome)) {
+      part.setAlignment(Pos.CENTER_LEFT);
+    }
+    Row row = new Row(placeHome, left, linkState, right, phase, dutyHome);
     row.getStyleClass().add("status-row");
     remedy.setId("link-remedy");
     remedy.setWrapText(true);
@@ -51,6 +65,12 @@ final class StatusBar extends VBox {
     remedy.getStyleClass().add("link-remedy");
     getChildren().addAll(row, remedy);
     getStyleClass().add("status-bar");
+  }
+
+  /** With large text the link and the phase stay in sight; where and who scroll. */
+  void loosenIn(ScreenFrame frame) {
+    frame.loosen(place, placeHome);
+    frame.loosen(duty, dutyHome);
   }
 
   void addTo(Keys keys) {

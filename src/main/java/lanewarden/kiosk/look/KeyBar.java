@@ -1,18 +1,23 @@
 package lanewarden.kiosk.look;
 
-import javafx.scene.layout.HBox;
+import java.util.List;
 import javafx.scene.layout.Priority;
 
 /** The bar of key buttons at the foot of a screen, which share its width. */
-public final class KeyBar extends HBox {
+public class KeyBar extends Row {
 
   /** Of these buttons, from left to right. */
   public KeyBar(KeyButton... acts) {
-    super(acts);
+    getStyleClass().add("act-bar");
+    offer(List.of(acts));
+  }
+
+  /** Puts these in place of those that stand there. */
+  public void offer(List<KeyButton> acts) {
     for (KeyButton act : acts) {
       setHgrow(act, Priority.ALWAYS);
       act.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     }
-    getStyleClass().add("act-bar");
+    getChildren().setAll(acts);
   }
 }

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.look;
 
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -49,6 +50,12 @@ public final class KeyButton extends Button {
     both.getStyleClass().add("key-button-content");
     setGraphic(both);
     return this;
+  }
+
+  /** How wide it must be for its words to be whole. */
+  double wordsWidth() {
+    Insets insets = getInsets();
+    return insets.getLeft() + insets.getRight() + getGraphic().prefWidth(-1) + 1;
   }
 
   private void speak() {

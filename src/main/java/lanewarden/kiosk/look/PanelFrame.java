@@ -2,7 +2,6 @@ package lanewarden.kiosk.look;
 
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** What a panel over a screen stands in: its title and words wrap, its buttons stand in one row. */
@@ -38,7 +37,7 @@ public final class PanelFrame extends VBox {
   /** Shows the buttons below what is there; each works by its key too. */
   public void offer(KeyButton act, KeyButton... others) {
     act.getStyleClass().add("primary");
-    HBox row = new HBox(act);
+    Row row = new Row(act);
     row.getChildren().addAll(others);
     row.getStyleClass().add("panel-buttons");
     keys.add(act);

@@ -2,10 +2,9 @@ package lanewarden.kiosk.look;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 
 /** What stands above every screen and board on which nothing counts. */
-public final class TrainingBand extends HBox {
+public final class TrainingBand extends Row {
 
   /** Never hidden. */
   public TrainingBand(Texts texts) {
@@ -13,6 +12,7 @@ public final class TrainingBand extends HBox {
     word.getStyleClass().add("training-word");
     word.setMinWidth(USE_PREF_SIZE);
     Label words = new Label(texts.of("training.words"));
+    PanelFrame.wrap(words);
     Label again = new Label(texts.of("training.word"));
     again.getStyleClass().add("training-word");
     again.setMinWidth(USE_PREF_SIZE);

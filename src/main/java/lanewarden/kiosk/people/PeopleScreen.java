@@ -5,7 +5,6 @@ import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyBar;
@@ -14,6 +13,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.KeyOffice;
@@ -31,7 +31,7 @@ public final class PeopleScreen implements Page {
   public record Doors(KeyButton theme, KeyButton goTo, Runnable leave) {}
 
   private final PeopleViewModel model;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final ListView<KeyOffice.Official> list = new ListView<>();
   private final KeyButton suspend;
@@ -78,8 +78,7 @@ public final class PeopleScreen implements Page {
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
     };
     keys.add(acts);
-    root.setCenter(middle);
-    root.setBottom(new KeyBar(acts));
+    root.fill(middle, new KeyBar(acts));
     root.getStyleClass().add("protest");
     root.setId("people");
     pickOut(model.chosen().get());

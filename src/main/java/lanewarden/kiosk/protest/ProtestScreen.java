@@ -8,7 +8,6 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -17,7 +16,10 @@ import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 
@@ -36,7 +38,7 @@ public final class ProtestScreen implements Page {
 
   private final ProtestViewModel model;
   private final Texts texts;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final TextField field = new TextField();
   private final Label heading = new Label();
@@ -76,10 +78,11 @@ public final class ProtestScreen implements Page {
     VBox.setVgrow(dossier, Priority.ALWAYS);
     middle.getStyleClass().add("dossier-side");
     middle.setMinHeight(0);
-    root.setTop(head());
-    root.setLeft(column());
-    root.setCenter(middle);
-    root.setBottom(new KeyBar(acts));
+    HBox top = new HBox(head());
+    HBox.setHgrow(top.getChildren().get(0), Priority.ALWAYS);
+    root.setTop(top);
+    root.fill(column(), middle, new KeyBar(acts));
+    root.loosen(top.getChildren().get(0), top);
     root.getStyleClass().add("protest");
     root.setId("protest");
     model.page().addListener((all, before, now) -> show());
@@ -90,11 +93,12 @@ public final class ProtestScreen implements Page {
     show();
   }
 
-  private HBox head() {
+  private Row head() {
     Label title = new Label(texts.of("protest.title"));
     title.getStyleClass().add("place");
     Label how = new Label(texts.of("protest.how"));
-    HBox head = new HBox(title, how);
+    PanelFrame.wrap(title, how);
+    Row head = new Row(title, how);
     head.getStyleClass().addAll("studio-head", "protest-head");
     return head;
   }

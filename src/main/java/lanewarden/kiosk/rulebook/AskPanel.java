@@ -9,11 +9,11 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 
 /** A panel over the studio that asks one thing: to confirm, to write a name, or to pick. */
@@ -110,7 +110,7 @@ final class AskPanel implements Page {
   }
 
   private void buttons(Node... buttons) {
-    HBox row = new HBox(buttons);
+    Row row = new Row(buttons);
     row.getStyleClass().add("panel-buttons");
     root.getChildren().add(row);
   }

@@ -8,12 +8,12 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.LaneFigure;
 
@@ -47,7 +47,7 @@ final class LanesPanel implements Page {
     fault.managedProperty().bind(model.fault().isNotEmpty());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
     keys.add(back);
-    HBox buttons = new HBox(back);
+    Row buttons = new Row(back);
     buttons.getStyleClass().add("panel-buttons");
     root.getChildren()
         .addAll(

@@ -8,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -16,6 +15,8 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.RuleDraft;
@@ -31,7 +32,7 @@ public final class RuleBookScreen implements Page {
   private final Panels panels;
   private final Runnable leave;
   private final Optional<Adoption> adoption;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final RuleForm form;
   private final Label file = new Label();
@@ -67,14 +68,12 @@ public final class RuleBookScreen implements Page {
     file.setId("studio-file");
     state.setId("studio-state");
     HBox.setHgrow(state, Priority.ALWAYS);
-    HBox head = new HBox(file, state);
+    Row head = new Row(file, state);
     head.getStyleClass().addAll("studio-head");
     root.setTop(new VBox(head, card));
-    root.setLeft(new DivisionList(model, texts));
-    HBox middle = new HBox(form, meaning());
+    Row middle = new Row(form, meaning());
     HBox.setHgrow(middle.getChildren().get(1), Priority.ALWAYS);
-    root.setCenter(middle);
-    root.setBottom(bar(theme));
+    root.fill(new DivisionList(model, texts), middle, bar(theme));
     root.getStyleClass().add("studio");
     root.setId("studio");
     root.sceneProperty()
@@ -108,7 +107,7 @@ public final class RuleBookScreen implements Page {
     return new MeaningPane(effect, texts);
   }
 
-  private HBox bar(KeyButton theme) {
+  private Row bar(KeyButton theme) {
     KeyButton add = button("studio.add", KeyCode.F2, model::add);
     KeyButton copy = button("studio.copy", KeyCode.F3, model::copy);
     KeyButton remove = button("studio.remove", KeyCode.F4, this::askRemove);
@@ -138,7 +137,7 @@ public final class RuleBookScreen implements Page {
             Bindings.createBooleanBinding(
                 () -> !isEvents() || isChanged() || !model.draft().get().faults().isEmpty(),
                 model.draft()));
-    HBox bar = new HBox(draft, add, copy, remove, save, other, adopt, beside, lanes, theme, back);
+    Row bar = new Row(draft, add, copy, remove, save, other, adopt, beside, lanes, theme, back);
     bar.getStyleClass().add("act-bar");
     bar.getChildren().forEach(one -> keys.add((KeyButton) one));
     return bar;

@@ -11,7 +11,6 @@ import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -27,6 +26,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Scroll;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
@@ -49,7 +49,7 @@ public final class ProspectsScreen implements Page {
 
   private final ProspectsViewModel model;
   private final Texts texts;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final Map<Figure, TextField> fields = new EnumMap<>(Figure.class);
   private final VBox told = new VBox();
@@ -81,9 +81,7 @@ public final class ProspectsScreen implements Page {
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
     };
     keys.add(acts);
-    root.setLeft(figures());
-    root.setCenter(side);
-    root.setBottom(new KeyBar(acts));
+    root.fill(figures(), side, new KeyBar(acts));
     root.getStyleClass().add("protest");
     root.setId("prospects");
     model.outlook().addListener((all, before, now) -> show(now));

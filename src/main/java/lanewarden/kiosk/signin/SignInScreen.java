@@ -12,12 +12,15 @@ import javafx.scene.control.PasswordField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.Trouble;
@@ -28,7 +31,7 @@ public final class SignInScreen implements Page {
 
   private final SignInViewModel model;
   private final Texts texts;
-  private final StackPane root = new StackPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final Label place = new Label();
   private final TroubleCard standing;
@@ -60,6 +63,7 @@ public final class SignInScreen implements Page {
     Label title = new Label(texts.of("sign-in.title"));
     title.getStyleClass().add("sign-in-title");
     Label who = new Label(texts.of("sign-in.official"));
+    PanelFrame.wrap(place, title, who);
     officials.getStyleClass().add("officials");
     officials.setId("officials");
     Label label = new Label(texts.of("sign-in.passphrase"));
@@ -81,7 +85,7 @@ public final class SignInScreen implements Page {
             (all, before, now) -> enter.rename(texts.of(now ? "sign-in.busy" : "sign-in.act")));
     keys.add(enter, protests, people, theme, goTo, leave);
     unseen.forEach(keys::add);
-    HBox buttons = new HBox(enter, protests, people, theme, goTo, leave);
+    Row buttons = new Row(enter, protests, people, theme, goTo, leave);
     buttons.getStyleClass().add("panel-buttons");
     standing = new TroubleCard(texts);
     standing.setId("sign-in-standing");
@@ -90,7 +94,7 @@ public final class SignInScreen implements Page {
     panel.getChildren().addAll(card, buttons);
     panel.getStyleClass().addAll("panel", "sign-in");
     panel.setMaxHeight(VBox.USE_PREF_SIZE);
-    root.getChildren().add(panel);
+    root.fill(new StackPane(panel), new Region());
     root.getStyleClass().add("sign-in-screen");
     root.setId("sign-in-screen");
     model.officials().addListener((ListChangeListener<String>) change -> list());

@@ -1,7 +1,9 @@
 package lanewarden.kiosk.start;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,14 +13,15 @@ import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.EventForm;
@@ -39,11 +42,11 @@ public final class NewEventScreen implements Page {
   private final Texts texts;
   private final Panels panels;
   private final Doors doors;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Map<Step, StepPane> panes = new EnumMap<>(Step.class);
   private final Label title = new Label();
   private final ScrollPane scroll = new ScrollPane();
-  private final HBox bar = new HBox();
+  private final KeyBar bar = new KeyBar();
   private final KeyButton next;
   private final KeyButton back;
   private Keys keys = new Keys();
@@ -62,6 +65,7 @@ public final class NewEventScreen implements Page {
     panes.put(Step.PEOPLE, new PeopleStep(model, texts));
     title.getStyleClass().add("sign-in-title");
     title.setId("make-title");
+    PanelFrame.wrap(title);
     TroubleCard card = new TroubleCard(texts);
     card.setId("make-trouble");
     model.trouble().addListener((all, before, now) -> card.show(now));
@@ -76,9 +80,7 @@ public final class NewEventScreen implements Page {
     next.disableProperty().bind(model.busy());
     back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, this::back);
     back.disableProperty().bind(model.busy());
-    bar.getStyleClass().add("act-bar");
-    root.setCenter(middle);
-    root.setBottom(bar);
+    root.fill(middle, bar);
     root.getStyleClass().addAll("studio", "make");
     root.setId("make");
     model.step().addListener((all, before, now) -> turn());
@@ -100,15 +102,11 @@ public final class NewEventScreen implements Page {
     scroll.setVvalue(0);
     name();
     keys = new Keys();
-    bar.getChildren().setAll(next);
-    bar.getChildren().addAll(pane().buttons());
-    bar.getChildren().addAll(doors.theme(), back);
-    for (Node node : bar.getChildren()) {
-      KeyButton button = (KeyButton) node;
-      keys.add(button);
-      HBox.setHgrow(button, Priority.ALWAYS);
-      button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-    }
+    List<KeyButton> acts = new ArrayList<>(List.of(next));
+    acts.addAll(pane().buttons());
+    acts.addAll(List.of(doors.theme(), back));
+    bar.offer(acts);
+    acts.forEach(keys::add);
     if (root.getScene() != null) {
       root.applyCss();
       focus();

@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.EventForm;
@@ -45,7 +46,7 @@ final class PersonRow extends VBox {
     bind(model, passphrase, 1, who, texts.of("make.passphrase"));
     bind(model, again, 2, who, texts.of("make.again"));
     label.setLabelFor(name);
-    HBox row = new HBox(label, name, passphrase, again);
+    Row row = new Row(label, name, passphrase, again);
     row.getStyleClass().add("form-row");
     ToggleButton judge = new ToggleButton(texts.of("make.judge"));
     judge.setAccessibleText(texts.of("make.judge.spoken", who));

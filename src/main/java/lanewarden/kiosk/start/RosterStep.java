@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.form.FormField;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.roster.RosterSheet;
 import lanewarden.station.EventForm;
@@ -53,7 +54,7 @@ final class RosterStep implements StepPane {
     VBox result = new VBox(size, preview, faults);
     result.getStyleClass().add("roster-result");
     HBox.setHgrow(result, Priority.ALWAYS);
-    HBox halves = new HBox(columns, result);
+    Row halves = new Row(columns, result);
     halves.getStyleClass().add("start-halves");
     node = new VBox(file, halves);
     node.getStyleClass().add("form");

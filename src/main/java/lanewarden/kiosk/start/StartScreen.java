@@ -1,20 +1,21 @@
 package lanewarden.kiosk.start;
 
 import java.util.Optional;
-import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.LastEvents;
@@ -28,15 +29,21 @@ public final class StartScreen implements Page {
    *
    * @param theme turns through the themes
    * @param language leads to the choice of the language
+   * @param comfort leads to text size and sounds
    * @param makeEvent begins a new event
    * @param leave ends the program
    */
-  public record Doors(KeyButton theme, KeyButton language, Runnable makeEvent, KeyButton leave) {}
+  public record Doors(
+      KeyButton theme,
+      KeyButton language,
+      KeyButton comfort,
+      Runnable makeEvent,
+      KeyButton leave) {}
 
   private final StartViewModel model;
   private final Texts texts;
   private final Chooser chooser;
-  private final BorderPane root = new BorderPane();
+  private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final ListView<LastEvents.Event> list = new ListView<>();
 
@@ -58,13 +65,12 @@ public final class StartScreen implements Page {
     Label version = new Label(program);
     version.getStyleClass().add("start-version");
     version.setId("start-version");
-    HBox halves = new HBox(ways(doors), last());
+    Row halves = new Row(ways(doors), last());
     halves.getStyleClass().add("start-halves");
     VBox.setVgrow(halves, Priority.ALWAYS);
     VBox middle = new VBox(title, words, card, halves, version);
     middle.getStyleClass().add("people-middle");
-    root.setCenter(middle);
-    root.setBottom(bar(doors));
+    root.fill(middle, bar(doors));
     root.getStyleClass().add("protest");
     root.setId("start");
   }
@@ -87,7 +93,7 @@ public final class StartScreen implements Page {
     Label words = new Label(texts.of(about));
     PanelFrame.wrap(words);
     HBox.setHgrow(words, Priority.ALWAYS);
-    HBox row = new HBox(button, words);
+    Row row = new Row(button, words);
     row.getStyleClass().add("start-way");
     ways.getChildren().add(row);
   }
@@ -120,20 +126,14 @@ public final class StartScreen implements Page {
     return last;
   }
 
-  private HBox bar(Doors doors) {
+  private KeyBar bar(Doors doors) {
     KeyButton open = new KeyButton(texts.of("start.open-chosen"), KeyCode.ENTER, model::openChosen);
     open.disableProperty().bind(model.busy().or(model.chosen().lessThan(0)));
     open.getStyleClass().add("primary");
     KeyButton port = new KeyButton(texts.of("start.port"), KeyCode.F8, model::lookUpPort);
     port.disableProperty().bind(open.disableProperty());
-    keys.add(open, port, doors.theme(), doors.language(), doors.leave());
-    HBox bar = new HBox(open, port, doors.theme(), doors.language(), doors.leave());
-    for (Node button : bar.getChildren()) {
-      HBox.setHgrow(button, Priority.ALWAYS);
-      ((KeyButton) button).setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-    }
-    bar.getStyleClass().add("act-bar");
-    return bar;
+    keys.add(open, port, doors.theme(), doors.language(), doors.comfort(), doors.leave());
+    return new KeyBar(open, port, doors.theme(), doors.language(), doors.comfort(), doors.leave());
   }
 
   private void open() {

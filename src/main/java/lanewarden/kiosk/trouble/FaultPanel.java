@@ -1,5 +1,8 @@
 package lanewarden.kiosk.trouble;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -15,8 +18,10 @@ public final class FaultPanel extends WayBack {
   /**
    * @param copy takes the details to the clipboard
    * @param leave goes back to the line
+   * @param out asks the way out of the full screen, if that is on
    */
-  public FaultPanel(Trouble fault, Texts texts, Consumer<String> copy, Runnable leave) {
+  public FaultPanel(
+      Trouble fault, Texts texts, Consumer<String> copy, Runnable leave, Optional<Runnable> out) {
     super("fault-panel", new KeyButton(texts.of("trouble.back"), KeyCode.ESCAPE, leave));
     Label what = new Label(fault.what());
     what.getStyleClass().add("panel-title");
@@ -32,10 +37,12 @@ public final class FaultPanel extends WayBack {
       label.setWrapText(true);
       label.setMinHeight(Label.USE_PREF_SIZE);
     }
-    fill(
-        new Node[] {what, remedy, code, details},
+    List<KeyButton> more = new ArrayList<>();
+    more.add(
         new KeyButton(
             texts.of("trouble.copy"), KeyCode.F2, () -> copy.accept(String.valueOf(fault))));
+    out.ifPresent(act -> more.add(new KeyButton(texts.of("out.title"), KeyCode.F12, act)));
+    fill(new Node[] {what, remedy, code, details}, more.toArray(KeyButton[]::new));
     root().getStyleClass().add("fault");
   }
 }

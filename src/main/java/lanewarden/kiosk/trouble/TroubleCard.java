@@ -8,12 +8,13 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Trouble;
 
 /** An expected trouble in its place: what happened, why, what to do, code. */
-public final class TroubleCard extends HBox {
+public final class TroubleCard extends Row {
   private final Texts texts;
   private final Label what = new Label();
   private final Label why = new Label();

@@ -3,11 +3,11 @@ package lanewarden.kiosk.trouble;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.Row;
 
 /** A panel in which nothing is entered: it tells something and leads back. */
 abstract class WayBack implements Page {
@@ -28,7 +28,7 @@ abstract class WayBack implements Page {
 
   /** Fills the panel, the buttons below. */
   final void fill(Node[] told, KeyButton... more) {
-    HBox buttons = new HBox(back);
+    Row buttons = new Row(back);
     buttons.getStyleClass().add("panel-buttons");
     buttons.getChildren().addAll(more);
     keys.add(back);
