@@ -190,10 +190,22 @@ final class Shell implements Panels {
     turned.forEach(Runnable::run);
   }
 
-  /** A field takes no keys before it is styled, and a reader may be faster than the next frame. */
-  private static void ready(Page page) {
+  /**
+   * A field takes no keys before it is styled, and a reader may be faster than the next frame. A
+   * page is seen from its beginning, or from the field that is to be filled in.
+   */
+  private void ready(Page page) {
     page.root().applyCss();
     page.focus();
+    if (scene.getFocusOwner() instanceof TextInputControl) {
+      scene.getRoot().layout();
+      Reach.bring(scene.getFocusOwner());
+    } else {
+      over.setVvalue(0);
+      if (page.root() instanceof ScreenFrame large) {
+        large.scroll().setVvalue(0);
+      }
+    }
   }
 
   @Override

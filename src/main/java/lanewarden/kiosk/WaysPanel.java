@@ -3,6 +3,7 @@ package lanewarden.kiosk;
 import java.util.List;
 import java.util.Locale;
 import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -17,6 +18,7 @@ import lanewarden.kiosk.look.Texts;
 
 /** Lists every screen with its key; what is not open now says why. */
 final class WaysPanel implements Page {
+  private static final PseudoClass SINGLE = PseudoClass.getPseudoClass("single");
 
   private final PanelFrame root = new PanelFrame("ways-panel");
   private final Keys keys = new Keys();
@@ -33,14 +35,24 @@ final class WaysPanel implements Page {
     back = new KeyButton(texts.of("ways.stay"), KeyCode.ESCAPE, leave);
     grid.getStyleClass().add("ways");
     List<KeyButton> buttons = ways.stream().map(way -> button(way, texts, leave)).toList();
-    size.subscribe(now -> arrange(buttons, now.isLarge() ? 1 : 2));
+    size.subscribe(now -> arrange(buttons, columns(now)));
     root.say(new Label(texts.of("ways.title")), new Label(texts.of("ways.words")));
     root.getChildren().add(grid);
     root.offer(back);
   }
 
+  /** As many as fit beside each other; they fit below each other only with text as drawn. */
+  private static int columns(TextSize size) {
+    return switch (size) {
+      case PLAIN -> 3;
+      case LARGE, LARGER -> 2;
+      case LARGEST -> 1;
+    };
+  }
+
   private void arrange(List<KeyButton> buttons, int columns) {
     grid.getChildren().clear();
+    grid.pseudoClassStateChanged(SINGLE, columns == 1);
     for (int place = 0; place < buttons.size(); place++) {
       grid.add(buttons.get(place), place % columns, place / columns);
     }

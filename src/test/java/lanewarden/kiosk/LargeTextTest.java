@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,12 +15,18 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Shape;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Reach;
 import lanewarden.kiosk.look.TextSize;
@@ -62,8 +69,41 @@ class LargeTextTest {
               lost.add("cut: " + label.getText());
             }
           }
+          lost.addAll(covered(scene.getRoot()));
           return lost;
         });
+  }
+
+  /** What stands in one row or column must not lie on its neighbour, nor reach out of it. */
+  private static List<String> covered(Parent parent) {
+    List<String> covered = new ArrayList<>();
+    List<Node> shown =
+        parent.getChildrenUnmodifiable().stream()
+            .filter(node -> node.isVisible() && node.isManaged())
+            .toList();
+    for (Node node : shown) {
+      Bounds bounds = node.localToParent(node.getLayoutBounds());
+      if ((parent instanceof HBox || parent instanceof VBox)
+          && bounds.getMaxX() > parent.getLayoutBounds().getMaxX() + 2) {
+        covered.add("wider than its holder: " + name(node) + " in " + name(parent));
+      }
+      for (Node other : shown.subList(0, shown.indexOf(node))) {
+        Bounds beside = other.localToParent(other.getLayoutBounds());
+        boolean beneath =
+            Math.min(bounds.getMaxX(), beside.getMaxX()) - 2
+                    > Math.max(bounds.getMinX(), beside.getMinX())
+                && Math.min(bounds.getMaxY(), beside.getMaxY()) - 2
+                    > Math.max(bounds.getMinY(), beside.getMinY());
+        if (beneath && !(parent instanceof StackPane) && !(node instanceof Shape)) {
+          covered.add(name(node) + " lies on " + name(other) + " in " + name(parent));
+        }
+      }
+      if (node instanceof Parent more
+          && !(node instanceof Control && !(node instanceof ScrollPane))) {
+        covered.addAll(covered(more));
+      }
+    }
+    return covered;
   }
 
   private static boolean isSeen(Label label) {
@@ -79,7 +119,7 @@ class LargeTextTest {
   private static List<Node> takers(Parent parent) {
     List<Node> takers = new ArrayList<>();
     for (Node node : parent.getChildrenUnmodifiable()) {
-      boolean mine = node instanceof Button || node instanceof TextInputControl;
+      boolean mine = node instanceof ButtonBase || node instanceof TextInputControl;
       if (!node.isVisible() || !node.isManaged()) {
         continue;
       }
@@ -144,11 +184,17 @@ class LargeTextTest {
   @EnumSource(Language.class)
   void everyMainScreenKeepsItsButtonsWithinReach(Language language) throws Exception {
     try (Booth booth = Booth.in(language, BoothEvent.PLAIN, temp, WIDTH, HEIGHT)) {
+      booth.press(KeyCode.INSERT);
+      assertNothingIsLost(booth, "go to, as drawn");
+      booth.press(KeyCode.ESCAPE);
       enlarge(booth, TextSize.LARGEST);
       assertNothingIsLost(booth, "sign-in");
       booth.press(KeyCode.INSERT);
       assertNothingIsLost(booth, "go to");
       booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F10);
+      assertNothingIsLost(booth, "studio");
+      booth.press(KeyCode.F12);
       booth.signIn();
       assertNothingIsLost(booth, "clear line");
       booth.scan("103");
@@ -170,6 +216,11 @@ class LargeTextTest {
           new KeyCode[] {KeyCode.F3, KeyCode.F8, KeyCode.F5, KeyCode.F9, KeyCode.END}) {
         booth.press(screen);
         assertNothingIsLost(booth, "screen of " + screen);
+        if (screen == KeyCode.F8) {
+          booth.press(KeyCode.F8);
+          assertNothingIsLost(booth, "report");
+          booth.press(KeyCode.ESCAPE);
+        }
         booth.press(KeyCode.INSERT);
       }
     }
@@ -185,10 +236,44 @@ class LargeTextTest {
             return true;
           });
       door.settle();
+      assertTrue(isAtItsBeginning(door.scene()));
       assertEquals(List.of(), lost(door.scene()), "start");
       door.press(KeyCode.F4);
       assertEquals(List.of(), lost(door.scene()), "a new event");
+      door.chosen.add(temp.resolve("my-event"));
+      door.press(KeyCode.F4);
+      door.focus("field-station");
+      door.type("North gate");
+      door.press(KeyCode.ENTER);
+      door.chosen.add(
+          Files.writeString(
+              temp.resolve("list.csv"),
+              "Start number;Who;Bow class\n11;Ines Wetherholt;OC\n12;Goran Pellinor;TR\n"));
+      door.press(KeyCode.F4);
+      door.press(KeyCode.ENTER);
+      assertEquals(List.of(), lost(door.scene()), "competitors without a name");
+      door.focus("field-column-name");
+      door.press(KeyCode.RIGHT, 2);
+      assertEquals(List.of(), lost(door.scene()), "competitors");
+      door.press(KeyCode.ENTER);
+      door.press(KeyCode.ENTER);
+      assertEquals(List.of(), lost(door.scene()), "instrument without a port");
+      door.focus("field-port");
+      door.type("COM3");
+      door.press(KeyCode.ENTER);
+      door.person(0, "Orla Finch", "a long oak");
+      door.press(KeyCode.ENTER);
+      assertEquals(List.of(), lost(door.scene()), "people without passphrases");
     }
+  }
+
+  private static boolean isAtItsBeginning(Scene scene) throws Exception {
+    return Booth.call(
+        () -> {
+          scene.getRoot().applyCss();
+          scene.getRoot().layout();
+          return ((ScrollPane) scene.lookup(".screen-scroll")).getVvalue() == 0;
+        });
   }
 
   @Test

@@ -32,7 +32,8 @@ public final class ChoiceRow extends FlowPane {
       button.setFocusTraversable(false);
       button.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
       button.setAccessibleText(texts.of("form.option.spoken", label, option));
-      button.setMinWidth(USE_PREF_SIZE);
+      button.setWrapText(true);
+      button.maxWidthProperty().bind(widthProperty());
       button.setOnAction(
           e -> {
             requestFocus();
@@ -48,6 +49,12 @@ public final class ChoiceRow extends FlowPane {
     addEventHandler(KeyEvent.KEY_PRESSED, this::arrows);
     chosen.addListener((all, before, now) -> show());
     show();
+  }
+
+  /** A flow asks for the room of its longest words; these go on in further lines instead. */
+  @Override
+  protected double computeMinWidth(double height) {
+    return buttons.stream().mapToDouble(button -> button.minWidth(-1)).max().orElse(0);
   }
 
   private void arrows(KeyEvent event) {

@@ -98,11 +98,13 @@ public final class FormPanel implements Page {
   /** In sight until the question is answered: a form that is long must not get longer than high. */
   private FlowPane picksOf(Question question, Node entry) {
     FlowPane picks = new FlowPane();
+    picks.setMinWidth(0);
     picks.getStyleClass().add("choice-row");
     for (String option : question.options()) {
       Button pick = new Button(texts.of("panel.pick", picks.getChildren().size() + 1, option));
       pick.getStyleClass().add("form-pick");
-      pick.setMinWidth(Region.USE_PREF_SIZE);
+      pick.setWrapText(true);
+      pick.maxWidthProperty().bind(picks.widthProperty());
       pick.setFocusTraversable(false);
       pick.setOnAction(e -> model.text(question.name()).set(option));
       picks.getChildren().add(pick);
@@ -114,10 +116,10 @@ public final class FormPanel implements Page {
 
   /** A passphrase that was wrong is typed anew; everything else stays. */
   private void tell(TroubleCard card, Optional<Trouble> trouble) {
-    card.show(trouble);
     if (trouble.isPresent()) {
       focus();
     }
+    card.show(trouble);
   }
 
   private void enter() {

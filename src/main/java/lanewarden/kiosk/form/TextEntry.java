@@ -3,7 +3,9 @@ package lanewarden.kiosk.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -15,6 +17,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Figures;
+import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.ScreenFrame;
+import lanewarden.kiosk.look.TextSize;
 
 /** A field to type in, of one line or of some; below it the words that stand for something. */
 public final class TextEntry extends VBox implements FormField.Entry {
@@ -22,6 +27,9 @@ public final class TextEntry extends VBox implements FormField.Entry {
   private final FlowPane words = new FlowPane();
   private final List<ToggleButton> buttons = new ArrayList<>();
   private final FormField.Typist typist;
+
+  // Held here, so that it is followed as long as this lives
+  private final ObservableValue<TextSize> size = ScreenFrame.sizeAt(this);
 
   /**
    * @param lines whether it may be more than one
@@ -32,7 +40,6 @@ public final class TextEntry extends VBox implements FormField.Entry {
   public TextEntry(boolean lines, String example, List<String> special, Consumer<String> typed) {
     typist = new FormField.Typist(typed);
     input = lines ? area() : Figures.field(new TextField());
-    input.setPromptText(example);
     input.textProperty().addListener((all, before, now) -> typist.typed(now));
     for (String word : special) {
       ToggleButton button = new ToggleButton(word);
@@ -52,6 +59,17 @@ public final class TextEntry extends VBox implements FormField.Entry {
       getChildren().addAll(input, words);
     }
     getStyleClass().add("text-entry");
+    Label hint = new Label(example);
+    PanelFrame.wrap(hint);
+    hint.managedProperty().bind(hint.visibleProperty());
+    getChildren().add(hint);
+    size.subscribe(now -> say(hint, example, now.isLarge()));
+  }
+
+  /** Large letters do not fit into the field: then the example stands whole below it. */
+  private void say(Label hint, String example, boolean large) {
+    input.setPromptText(large ? "" : example);
+    hint.setVisible(large && !example.isBlank());
   }
 
   private static TextArea area() {

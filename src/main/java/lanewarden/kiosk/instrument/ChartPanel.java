@@ -39,6 +39,8 @@ public final class ChartPanel implements Page {
       picture = new ChartPicture(texts);
       picture.setId(id);
       title.getStyleClass().add("chart-name");
+      title.setWrapText(true);
+      title.setMinHeight(USE_PREF_SIZE);
       words.setId(id + "-words");
       words.setWrapText(true);
       words.setMinHeight(USE_PREF_SIZE);

@@ -25,19 +25,39 @@ public final class Reach {
     Bounds seen = content.sceneToLocal(node.localToScene(node.getLayoutBounds()));
     double shown = pane.getViewportBounds().getHeight();
     double hidden = content.getLayoutBounds().getHeight() - shown;
-    if (hidden <= 0) {
+    double top = pane.getVvalue() * hidden;
+    if (shown <= 0 || hidden <= 0 || (seen.getMinY() >= top && seen.getMaxY() <= top + shown)) {
       return;
     }
-    double top = pane.getVvalue() * hidden;
-    double wanted = top;
-    if (seen.getMaxY() > top + shown) {
-      wanted = seen.getMaxY() - shown;
-    }
-    // What is higher than the room is seen from its beginning
-    if (seen.getMinY() < wanted) {
-      wanted = seen.getMinY();
-    }
+    // What it is called stands above it; what is higher than the room is seen from its beginning
+    double lead = Math.max(0, Math.min(seen.getHeight(), shown - seen.getHeight()));
+    double wanted = Math.min(Math.max(top, seen.getMaxY() - shown), seen.getMinY() - lead);
     pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
+  }
+
+  /** Brings it back into sight if the room shrank or grew from what it was, and it was in sight. */
+  static void keep(Node node, ScrollPane pane, Bounds before) {
+    Node content = pane.getContent();
+    Bounds seen = content.sceneToLocal(node.localToScene(node.getLayoutBounds()));
+    double hidden = content.getLayoutBounds().getHeight() - before.getHeight();
+    double top = pane.getVvalue() * hidden;
+    boolean laidOut = before.getHeight() > 0 && hidden > 0;
+    if (laidOut && seen.getMaxY() > top && seen.getMinY() < top + before.getHeight()) {
+      bring(node, pane);
+    }
+  }
+
+  /** Turns what a node stands in, the outermost of it, down (1) or up (-1) by most of its room. */
+  static void turnAround(Node node, int way) {
+    ScrollPane outermost = null;
+    for (Node at = node.getParent(); at != null; at = at.getParent()) {
+      if (at instanceof ScrollPane pane) {
+        outermost = pane;
+      }
+    }
+    if (outermost != null) {
+      turn(outermost, way);
+    }
   }
 
   /** Goes down (1) or up (-1) by most of what is seen. */

@@ -2,11 +2,14 @@ package lanewarden.kiosk.look;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleBiFunction;
+import java.util.function.ToDoubleFunction;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
@@ -16,7 +19,7 @@ import javafx.scene.layout.Priority;
  */
 public class Row extends HBox {
 
-  /** Words that share a line with buttons get no narrower, in heights of their letters. */
+  /** What is read or typed gets no narrower in a shared line, in heights of its letters. */
   private static final double LEAST_WORDS = 9;
 
   /** Of these, in the order of reading. */
@@ -27,9 +30,17 @@ public class Row extends HBox {
   /** What stands in one line, and how wide each of it is. */
   private record Line(List<Node> nodes, List<Double> widths) {
     double height() {
+      return highest(Node::prefHeight);
+    }
+
+    double leastHeight() {
+      return highest(Node::minHeight);
+    }
+
+    private double highest(ToDoubleBiFunction<Node, Double> heightOf) {
       double height = 0;
       for (int i = 0; i < nodes.size(); i++) {
-        height = Math.max(height, nodes.get(i).prefHeight(widths.get(i)));
+        height = Math.max(height, heightOf.applyAsDouble(nodes.get(i), widths.get(i)));
       }
       return height;
     }
@@ -60,6 +71,10 @@ public class Row extends HBox {
   private static double letter(Node node) {
     if (node instanceof Labeled label) {
       return label.getFont().getSize();
+    }
+    Node input = node instanceof TextInputControl ? node : node.lookup(".text-input");
+    if (input instanceof TextInputControl typed) {
+      return typed.getFont().getSize();
     }
     return node.lookup(".label") instanceof Labeled label ? label.getFont().getSize() : 0;
   }
@@ -153,20 +168,26 @@ public class Row extends HBox {
 
   @Override
   protected double computePrefHeight(double width) {
-    return wraps(width) ? wrappedHeight(width) : super.computePrefHeight(width);
+    return wraps(width)
+        ? height(lines(inner(width)), Line::height)
+        : super.computePrefHeight(width);
   }
 
+  /** Several lines are as high as they like to be; a single one can be squeezed as a plain row. */
   @Override
   protected double computeMinHeight(double width) {
-    return wraps(width) ? wrappedHeight(width) : super.computeMinHeight(width);
+    if (!wraps(width)) {
+      return super.computeMinHeight(width);
+    }
+    List<Line> lines = lines(inner(width));
+    return height(lines, lines.size() == 1 ? Line::leastHeight : Line::height);
   }
 
-  private double wrappedHeight(double width) {
+  private double height(List<Line> lines, ToDoubleFunction<Line> heightOf) {
     Insets insets = getInsets();
-    List<Line> lines = lines(inner(width));
     return snapSpaceY(insets.getTop())
         + snapSpaceY(insets.getBottom())
-        + lines.stream().mapToDouble(line -> snapSizeY(line.height())).sum()
+        + lines.stream().mapToDouble(line -> snapSizeY(heightOf.applyAsDouble(line))).sum()
         + gap() * (lines.size() - 1);
   }
 
@@ -178,9 +199,11 @@ public class Row extends HBox {
     }
     Insets insets = getInsets();
     double y = snapSpaceY(insets.getTop());
-    for (Line line : lines(inner(getWidth()))) {
+    double inner = snapSizeY(getHeight()) - y - snapSpaceY(insets.getBottom());
+    List<Line> lines = lines(inner(getWidth()));
+    for (Line line : lines) {
       double x = snapSpaceX(insets.getLeft());
-      double height = snapSizeY(line.height());
+      double height = lines.size() == 1 ? inner : snapSizeY(line.height());
       for (int i = 0; i < line.nodes().size(); i++) {
         Node node = line.nodes().get(i);
         layoutInArea(

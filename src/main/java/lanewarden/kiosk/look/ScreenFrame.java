@@ -5,9 +5,11 @@ import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -45,6 +47,7 @@ public final class ScreenFrame extends BorderPane {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
     scroll.getStyleClass().add("screen-scroll");
+    scroll.viewportBoundsProperty().addListener((all, before, now) -> keepInSight(before));
     foot.getStyleClass().add("screen-foot");
     size = sizeAt(this);
     size.subscribe(now -> arrange(now.isLarge()));
@@ -105,6 +108,18 @@ public final class ScreenFrame extends BorderPane {
   public void loosen(Node node, Pane from) {
     loosened.add(new Mover(node, from));
     arrange(size.getValue().isLarge());
+  }
+
+  /** A field that is written in stays in sight when what is pinned above the bar grows. */
+  private void keepInSight(Bounds before) {
+    Scene scene = getScene();
+    if (scene != null && scene.getFocusOwner() instanceof TextInputControl field) {
+      for (Node at = field; at != null; at = at.getParent()) {
+        if (at == stacked) {
+          Reach.keep(field, scroll, before);
+        }
+      }
+    }
   }
 
   /** What scrolls with large text. */

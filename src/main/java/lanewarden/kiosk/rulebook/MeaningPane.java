@@ -79,6 +79,8 @@ final class MeaningPane extends VBox {
   private VBox titled(String key, SaidLines lines) {
     Label title = new Label(texts.of(key));
     title.getStyleClass().add("meaning-title");
+    title.setWrapText(true);
+    title.setMinHeight(USE_PREF_SIZE);
     title.visibleProperty().bind(Bindings.isNotEmpty(lines.getChildren()));
     return new VBox(title, lines);
   }

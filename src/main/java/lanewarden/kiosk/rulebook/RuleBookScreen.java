@@ -11,9 +11,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
@@ -67,6 +69,7 @@ public final class RuleBookScreen implements Page {
     file.getStyleClass().add("place");
     file.setId("studio-file");
     state.setId("studio-state");
+    PanelFrame.wrap(file, state);
     HBox.setHgrow(state, Priority.ALWAYS);
     Row head = new Row(file, state);
     head.getStyleClass().addAll("studio-head");
@@ -107,7 +110,7 @@ public final class RuleBookScreen implements Page {
     return new MeaningPane(effect, texts);
   }
 
-  private Row bar(KeyButton theme) {
+  private KeyBar bar(KeyButton theme) {
     KeyButton add = button("studio.add", KeyCode.F2, model::add);
     KeyButton copy = button("studio.copy", KeyCode.F3, model::copy);
     KeyButton remove = button("studio.remove", KeyCode.F4, this::askRemove);
@@ -137,10 +140,9 @@ public final class RuleBookScreen implements Page {
             Bindings.createBooleanBinding(
                 () -> !isEvents() || isChanged() || !model.draft().get().faults().isEmpty(),
                 model.draft()));
-    Row bar = new Row(draft, add, copy, remove, save, other, adopt, beside, lanes, theme, back);
-    bar.getStyleClass().add("act-bar");
-    bar.getChildren().forEach(one -> keys.add((KeyButton) one));
-    return bar;
+    KeyButton[] acts = {draft, add, copy, remove, save, other, adopt, beside, lanes, theme, back};
+    keys.add(acts);
+    return new KeyBar(acts);
   }
 
   private KeyButton button(String words, KeyCode key, Runnable act) {

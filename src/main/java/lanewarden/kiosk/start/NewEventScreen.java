@@ -11,7 +11,6 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -22,6 +21,7 @@ import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.ScreenFrame;
+import lanewarden.kiosk.look.Scroll;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.EventForm;
@@ -45,7 +45,8 @@ public final class NewEventScreen implements Page {
   private final ScreenFrame root = new ScreenFrame();
   private final Map<Step, StepPane> panes = new EnumMap<>(Step.class);
   private final Label title = new Label();
-  private final ScrollPane scroll = new ScrollPane();
+  private final VBox step = new VBox();
+  private final Scroll scroll = new Scroll(step);
   private final KeyBar bar = new KeyBar();
   private final KeyButton next;
   private final KeyButton back;
@@ -69,8 +70,6 @@ public final class NewEventScreen implements Page {
     TroubleCard card = new TroubleCard(texts);
     card.setId("make-trouble");
     model.trouble().addListener((all, before, now) -> card.show(now));
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox middle = new VBox(title, card, scroll);
@@ -95,10 +94,10 @@ public final class NewEventScreen implements Page {
 
   private void turn() {
     last = Optional.empty();
-    Step step = model.step().get();
+    Step now = model.step().get();
     title.setText(
-        texts.of("make.title", texts.of(step.title()), step.number(), Step.values().length));
-    scroll.setContent(pane().node());
+        texts.of("make.title", texts.of(now.title()), now.number(), Step.values().length));
+    step.getChildren().setAll(pane().node());
     scroll.setVvalue(0);
     name();
     keys = new Keys();

@@ -122,6 +122,7 @@ final class RosterStep implements StepPane {
     for (int column = 0; column < cells.size(); column++) {
       Label cell = new Label(cells.get(column));
       cell.getStyleClass().add(style);
+      PanelFrame.wrap(cell);
       preview.add(cell, column, place);
     }
   }

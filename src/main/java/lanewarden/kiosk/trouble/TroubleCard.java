@@ -2,14 +2,18 @@ package lanewarden.kiosk.trouble;
 
 import java.time.Duration;
 import java.util.Optional;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.Reach;
 import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Trouble;
 
@@ -21,6 +25,9 @@ public final class TroubleCard extends Row {
   private final Label remedy = new Label();
   private final Label code = new Label();
   private final Countdown countdown;
+
+  // Held here, so that it is followed as long as this lives
+  private final ObservableValue<Boolean> large = ScreenFrame.sizeAt(this).map(TextSize::isLarge);
 
   /** Hidden until there is a trouble. */
   public TroubleCard(Texts texts) {
@@ -37,13 +44,14 @@ public final class TroubleCard extends Row {
     countdown = new Countdown(texts);
     VBox words = new VBox(what, why, remedy, countdown);
     HBox.setHgrow(words, Priority.ALWAYS);
-    getChildren().addAll(mark, words, code);
+    getChildren().addAll(mark, words);
+    large.subscribe(now -> (now ? words : this).getChildren().add(code));
     getStyleClass().add("trouble-card");
     setAccessibleRole(AccessibleRole.TEXT);
     show(Optional.empty());
   }
 
-  /** Shows a trouble, or nothing. */
+  /** Shows a trouble, which is brought into sight, or nothing. */
   public void show(Optional<Trouble> trouble) {
     setVisible(trouble.isPresent());
     setManaged(trouble.isPresent());
@@ -56,6 +64,10 @@ public final class TroubleCard extends Row {
           code.setText(texts.of("trouble.code", t.code()));
           setAccessibleText(
               String.join(" ", t.what(), t.why(), t.remedy(), texts.of("trouble.code", t.code())));
+          if (getScene() != null) {
+            applyCss();
+            Reach.bring(this);
+          }
         });
   }
 }
