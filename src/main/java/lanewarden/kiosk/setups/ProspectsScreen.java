@@ -206,7 +206,10 @@ public final class ProspectsScreen implements Page {
 
   @Override
   public void focus() {
-    if (!(root.getScene().getFocusOwner() instanceof TextField)) {
+    // The field of a screen that was left can have the focus until the next frame
+    boolean here =
+        root.getScene().getFocusOwner() instanceof TextField field && fields.containsValue(field);
+    if (!here) {
       Objects.requireNonNull(fields.get(Figure.ARROW)).requestFocus();
     }
   }
