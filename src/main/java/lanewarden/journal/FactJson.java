@@ -1,21 +1,30 @@
 package lanewarden.journal;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.deser.std.FromStringDeserializer;
+import com.fasterxml.jackson.databind.cfg.CoercionAction;
+import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
+import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializerBase;
+import com.fasterxml.jackson.databind.type.LogicalType;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import lanewarden.ledger.Draft;
 import lanewarden.ledger.Entry;
 import lanewarden.quantity.Force;
@@ -30,12 +39,18 @@ import lanewarden.rules.Phase;
  *
  * <p>A quantity is a string such as {@code "300.1 ft/s"}, a number with decimals one such as {@code
  * "1.8"}, so that no reader turns it into a binary fraction. Reading is strict: an unknown or a
- * missing member is refused.
+ * missing member is refused, and so is a number where a text must be, or the other way round. Times
+ * lie in the years 1 to 9999 (as RFC 3339 can write them), and a number with decimals has at most
+ * twelve digits on either side of its point: nobody measures or waits for more, and arithmetic on
+ * either can then never fail.
  */
 public final class FactJson {
 
   private static final Map<String, Class<? extends Fact>> KINDS = kinds();
   private static final Map<Class<? extends Fact>, String> NAMES = names();
+  private static final Instant EARLIEST = Instant.parse("0001-01-01T00:00:00Z");
+  private static final Instant LATEST = Instant.parse("9999-12-31T23:59:59.999999999Z");
+  private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,12}(?:\\.[0-9]{1,12})?");
   private static final ObjectMapper MAPPER = mapper();
 
   private FactJson() {}
@@ -91,8 +106,8 @@ public final class FactJson {
     written(quantities, Mass.class, Mass::toString, Mass::parse);
     written(quantities, Force.class, Force::toString, Force::parse);
     written(quantities, Length.class, Length::toString, Length::parse);
-    written(quantities, BigDecimal.class, BigDecimal::toPlainString, BigDecimal::new);
-    written(quantities, Instant.class, Instant::toString, Instant::parse);
+    written(quantities, BigDecimal.class, BigDecimal::toPlainString, FactJson::decimal);
+    written(quantities, Instant.class, Instant::toString, FactJson::instant);
     written(quantities, Phase.class, Phase::word, word -> known(word, Phase.ofWord(word)));
     written(
         quantities,
@@ -104,7 +119,30 @@ public final class FactJson {
         .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
         .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+        .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
+        .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+        .withCoercionConfig(
+            LogicalType.Textual,
+            text ->
+                text.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
+                    .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+                    .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
         .build();
+  }
+
+  private static Instant instant(String text) {
+    Instant at = Instant.parse(text);
+    if (at.isBefore(EARLIEST) || at.isAfter(LATEST)) {
+      throw new IllegalArgumentException("the time " + at + " is not in the years 1 to 9999");
+    }
+    return at;
+  }
+
+  private static BigDecimal decimal(String text) {
+    if (!DECIMAL.matcher(text).matches()) {
+      throw new IllegalArgumentException("no plain number of at most twelve digits and decimals");
+    }
+    return new BigDecimal(text);
   }
 
   private static <T> T known(String word, Optional<T> meant) {
@@ -126,12 +164,20 @@ public final class FactJson {
         });
     module.addDeserializer(
         type,
-        new FromStringDeserializer<T>(type) {
+        new StdScalarDeserializer<T>(type) {
           private static final long serialVersionUID = 1L;
 
           @Override
-          protected T _deserialize(String value, DeserializationContext context) {
-            return read.apply(value);
+          public T deserialize(JsonParser parser, DeserializationContext context)
+              throws IOException {
+            if (!parser.hasToken(JsonToken.VALUE_STRING)) {
+              throw JsonMappingException.from(parser, "a text is due");
+            }
+            try {
+              return read.apply(parser.getText());
+            } catch (IllegalArgumentException | DateTimeException e) {
+              throw JsonMappingException.from(parser, String.valueOf(e.getMessage()), e);
+            }
           }
         });
   }

@@ -10,7 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lanewarden.audit.findings.Finding.Kind;
+import lanewarden.audit.findings.LedgerFold;
+import lanewarden.audit.press.Announcer;
+import lanewarden.journal.Fact;
 import lanewarden.ledger.LedgerException;
+import lanewarden.ledger.Verification;
+import lanewarden.station.SignedPapers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,6 +71,32 @@ class FaultyLedgerTest {
       ledger.signRaw("check-closed", "{\"check\":4711}");
       PrintedReport report = PrintedReport.of(ledger.file());
       assertTrue(report.found(Kind.UNREADABLE).get(0).contains("there is no check 4711"));
+    }
+  }
+
+  @Test
+  void aFaultOfOurOwnAtOneEntryIsSaidAndTheOthersAreLookedAt() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      long opening = ledger.say(new Fact.StationOpened("gate timer", "profile", "Lanewarden"));
+      ledger.check("401", "Edwin Thackerby", "LB", "57 m/s");
+      LedgerFold fold =
+          new LedgerFold(
+              opened -> {
+                if (opened.profile().equals("profile")) {
+                  throw new IllegalStateException("nobody thought of this");
+                }
+                return SignedPapers.of(opened);
+              },
+              new Announcer(progress -> {}),
+              0);
+      Audited audited = new Audited(fold.finish(Verification.of(ledger.file(), List.of(), fold)));
+      assertEquals(List.of(opening), audited.entries(Kind.UNREADABLE));
+      String words = audited.only(Kind.UNREADABLE);
+      assertTrue(words.contains("could not be looked at to the end"), words);
+      assertTrue(words.contains("nobody thought of this"), words);
+      assertTrue(words.contains("a fault of this program"), words);
+      assertEquals(List.of(Kind.UNREADABLE), audited.contradictions());
+      assertEquals(1, audited.evidence().standing().checksOf("401").size());
     }
   }
 

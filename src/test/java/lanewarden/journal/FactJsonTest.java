@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
+/** The years of a time are those of RFC 3339, section 1: 0000 to 9999; we begin with 1. */
 class FactJsonTest {
 
   @TempDir Path folder;
@@ -160,7 +161,38 @@ class FactJsonTest {
             + " | the member second is missing or not what it must be",
         "condition-ticked | {\"check\":3} | the member condition is missing",
         "check-opened | {\"bib\":\"1\",\"name\":\"N\",\"division\":\"D\",\"attempt\":1,\"arrowMass\":\"350 oz\"}"
-            + " | the member arrowMass is missing or not what it must be"
+            + " | the member arrowMass is missing or not what it must be",
+        "reading-voided | {\"check\":\"3\",\"reading\":4,\"reason\":\"x\"}"
+            + " | the member check is missing or not what it must be",
+        "reading-voided | {\"check\":3,\"reading\":4.9,\"reason\":\"x\"}"
+            + " | the member reading is missing or not what it must be",
+        "reading-voided | {\"check\":3,\"reading\":4,\"reason\":5}"
+            + " | the member reason is missing or not what it must be",
+        "check-closed | {\"check\":3,\"reason\":false}"
+            + " | the member reason is missing or not what it must be",
+        "check-closed | {\"check\":true} | the member check is missing or not what it must be",
+        "verification-ended | {\"verification\":3,\"passed\":\"true\",\"words\":\"w\"}"
+            + " | the member passed is missing or not what it must be",
+        "verification-ended | {\"verification\":3,\"passed\":1,\"words\":\"w\"}"
+            + " | the member passed is missing or not what it must be",
+        "verification-planned | {\"beforeOpening\":true,\"every\":\"\",\"atEnd\":true}"
+            + " | the member every is missing or not what it must be",
+        "verdict-given | {\"check\":3,\"ruleBook\":\"\",\"outcome\":\"over\",\"reason\":\"\",\"readings\":[\"4\"]}"
+            + " | the member readings in a list is missing or not what it must be",
+        "draw-made | {\"division\":\"D\",\"seed\":\"4\",\"share\":\"5 %\",\"pool\":[7],\"drawn\":[]}"
+            + " | the member pool in a list is missing or not what it must be",
+        "clock-stepped | {\"by\":-5,\"expected\":\"2026-05-16T12:00:00Z\"}"
+            + " | the member by is missing or not what it must be",
+        "clock-stepped | {\"by\":\"1e999999999\",\"expected\":\"2026-05-16T12:00:00Z\"}"
+            + " | the member by is missing or not what it must be",
+        "clock-stepped | {\"by\":\"1234567890123\",\"expected\":\"2026-05-16T12:00:00Z\"}"
+            + " | the member by is missing or not what it must be",
+        "clock-stepped | {\"by\":\"5\",\"expected\":\"+1000000000-12-31T23:59:59.999999999Z\"}"
+            + " | the member expected is missing or not what it must be",
+        "clock-stepped | {\"by\":\"5\",\"expected\":\"0000-12-31T23:59:59Z\"}"
+            + " | the member expected is missing or not what it must be",
+        "link-changed | {\"state\":\"lost\",\"words\":\"w\",\"at\":\"+10000-01-01T00:00:00Z\"}"
+            + " | the member at is missing or not what it must be"
       })
   void refusesABodyThatDoesNotFitItsKind(String kind, String body, String why) throws Exception {
     try (Book book = new Book(folder)) {

@@ -15,7 +15,7 @@ import lanewarden.rules.SetUp;
 import lanewarden.written.WrittenRefused;
 
 /** One fact of every kind, in an order in which a line could have produced them. */
-final class Facts {
+public final class Facts {
 
   static final String RULES =
       """
@@ -78,7 +78,8 @@ final class Facts {
         check, "MzANCg==", "torn", "Half a line.", "serial port", "Gate timer", Book.NOON);
   }
 
-  static Stream<Fact> ofEveryKind() {
+  /** At least one of every kind. */
+  public static Stream<Fact> ofEveryKind() {
     return Stream.of(
         ruleBook(),
         new Fact.RosterAdopted("roster.csv", "00ff", "bib,name,division\n1,\"Ünal, Ö\",OC\n"),

@@ -72,7 +72,7 @@ final class HoldExaminer {
   }
 
   private void notHeld(long round) {
-    boolean brokenOff = verification(round).isBrokenOff();
+    boolean brokenOff = verification(round).filter(InstrumentVerification::isBrokenOff).isPresent();
     add(
         Kind.HOLD,
         "Verification "
@@ -85,9 +85,11 @@ final class HoldExaminer {
   }
 
   private void ended(Fact.VerificationEnded ended) {
-    InstrumentVerification round = verification(ended.verification());
-    if (isOut(round) && hold.filter(on -> !on.byHand()).isEmpty()) {
-      owed = Optional.of(round.number());
+    if (hold.filter(on -> !on.byHand()).isEmpty()) {
+      owed =
+          verification(ended.verification())
+              .filter(HoldExaminer::isOut)
+              .map(InstrumentVerification::number);
     }
   }
 
@@ -111,10 +113,14 @@ final class HoldExaminer {
           entry);
     }
     Long by = held.verification();
-    if (by != null && !isOut(verification(by))) {
+    if (by != null && verification(by).filter(HoldExaminer::isOut).isEmpty()) {
       add(
           Kind.HOLD,
-          "The hold names verification " + by + ", which did not end out of its limits.",
+          "The hold names verification "
+              + by
+              + (verification(by).isPresent()
+                  ? ", which did not end out of its limits."
+                  : ", and there is no such verification."),
           entry);
     }
   }
@@ -134,10 +140,14 @@ final class HoldExaminer {
               + ".",
           on.number(),
           entry);
-    } else if (by != null && (by < on.number() || !verification(by).isGood())) {
+    } else if (by != null && isNotGoodAfter(on, by)) {
       add(
           Kind.HOLD,
-          "A hold was lifted by verification " + by + ", which did not pass after it.",
+          "A hold was lifted by verification "
+              + by
+              + (verification(by).isPresent()
+                  ? ", which did not pass after it."
+                  : ", and there is no such verification."),
           on.number(),
           entry);
     } else if (by != null) {
@@ -145,11 +155,18 @@ final class HoldExaminer {
     }
   }
 
+  private boolean isNotGoodAfter(Hold on, long by) {
+    return by < on.number() || verification(by).filter(InstrumentVerification::isGood).isEmpty();
+  }
+
   /** Looser limits pass what the limits that held the line would not. */
   private void looser(long entry, Hold on, long by) {
     Long held = on.fact().verification();
     List<String> ways =
-        held == null ? List.of() : VerificationOutcome.looser(verification(held), verification(by));
+        Optional.ofNullable(held)
+            .flatMap(this::verification)
+            .flatMap(put -> verification(by).map(lifted -> VerificationOutcome.looser(put, lifted)))
+            .orElse(List.of());
     if (!ways.isEmpty()) {
       add(
           Kind.HOLD_LOOSER,
@@ -216,11 +233,8 @@ final class HoldExaminer {
     return standing.checks().stream().filter(c -> c.number() == number).findFirst().orElseThrow();
   }
 
-  private InstrumentVerification verification(long number) {
-    return standing.verifications().stream()
-        .filter(round -> round.number() == number)
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("verification " + number + " was not folded"));
+  private Optional<InstrumentVerification> verification(long number) {
+    return standing.verifications().stream().filter(round -> round.number() == number).findFirst();
   }
 
   private void add(Kind kind, String words, Long... entries) {

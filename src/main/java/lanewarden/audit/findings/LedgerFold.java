@@ -108,35 +108,76 @@ public final class LedgerFold implements Consumer<Examined> {
     try {
       Optional<Fact> fact = standing.apply(entry);
       if (fact.isPresent()) {
-        trail.note(entry.sequence(), fact.get());
-        station.examine(entry, fact.get());
-        checks.examine(entry.sequence(), fact.get());
-        instrument.examine(entry.sequence(), fact.get());
-        bytes.examine(entry.sequence(), fact.get());
-        papers.examine(entry, fact.get());
-        refused.examine(entry, fact.get(), bytes.papers().filter(p -> p.fault().isEmpty()));
-        times.examine(entry, fact.get());
-        rosters.examine(entry, fact.get());
-        duty.examine(entry, fact.get());
-        lines.examine(entry.sequence(), fact.get(), clock.opening());
-        if (fact.get() instanceof Fact.DrawMade draw) {
-          draws.examine(entry.sequence(), draw);
-        } else if (fact.get() instanceof Fact.StationOpened opened) {
-          openings.add(entry.sequence(), opened);
-        } else if (fact.get() instanceof FrameFact.ReportSealAdopted adopted) {
-          seals.examine(entry, adopted, findings);
-        } else if (fact.get() instanceof FrameFact.PracticeKept kept) {
-          practices.add(entry, kept);
-        } else if (fact.get() instanceof FrameFact.ClockStepped step) {
-          clock.examine(entry.sequence(), step);
-        }
+        examine(entry, fact.get());
       } else {
         station.examineOther(entry);
       }
     } catch (FactRefused e) {
       findings.add(
           Finding.of(Kind.UNREADABLE, firstLine(String.valueOf(e.getMessage())), entry.sequence()));
+    } catch (RuntimeException e) {
+      unlooked(entry, e);
     }
+  }
+
+  private void examine(Entry entry, Fact fact) {
+    long number = entry.sequence();
+    List<Runnable> looks =
+        List.of(
+            () -> trail.note(number, fact),
+            () -> station.examine(entry, fact),
+            () -> checks.examine(number, fact),
+            () -> instrument.examine(number, fact),
+            () -> bytes.examine(number, fact),
+            () -> papers.examine(entry, fact),
+            () -> refused.examine(entry, fact, bytes.papers().filter(p -> p.fault().isEmpty())),
+            () -> times.examine(entry, fact),
+            () -> rosters.examine(entry, fact),
+            () -> duty.examine(entry, fact),
+            () -> lines.examine(number, fact, clock.opening()),
+            () -> examineOnce(entry, fact));
+    Optional<RuntimeException> fault = Optional.empty();
+    for (Runnable look : looks) {
+      try {
+        look.run();
+      } catch (RuntimeException e) {
+        fault = fault.or(() -> Optional.of(e));
+      }
+    }
+    fault.ifPresent(e -> unlooked(entry, e));
+  }
+
+  private void examineOnce(Entry entry, Fact fact) {
+    if (fact instanceof Fact.DrawMade draw) {
+      draws.examine(entry.sequence(), draw);
+    } else if (fact instanceof Fact.StationOpened opened) {
+      openings.add(entry.sequence(), opened);
+    } else if (fact instanceof FrameFact.ReportSealAdopted adopted) {
+      seals.examine(entry, adopted, findings);
+    } else if (fact instanceof FrameFact.PracticeKept kept) {
+      practices.add(entry, kept);
+    } else if (fact instanceof FrameFact.ClockStepped step) {
+      clock.examine(entry.sequence(), step);
+    }
+  }
+
+  /**
+   * Our own fault at one entry must be seen, and must not take the report of all others with it: no
+   * signed entry may keep an opponent from reading.
+   */
+  private void unlooked(Entry entry, RuntimeException fault) {
+    findings.add(
+        Finding.of(
+            Kind.UNREADABLE,
+            "Entry "
+                + entry.sequence()
+                + " of kind "
+                + entry.kind()
+                + " could not be looked at to the end: "
+                + fault
+                + ". That is a fault of this program as well; until it is mended, read the entry"
+                + " yourself, and trust nothing that rests on it.",
+            entry.sequence()));
   }
 
   private static String firstLine(String words) {
