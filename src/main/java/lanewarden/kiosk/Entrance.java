@@ -1,6 +1,5 @@
 package lanewarden.kiosk;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -8,16 +7,14 @@ import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.rulebook.RuleBookScreen;
 import lanewarden.kiosk.sound.Loudspeaker;
-import lanewarden.kiosk.start.Chooser;
 import lanewarden.kiosk.start.NewEventScreen;
 import lanewarden.kiosk.start.NewEventViewModel;
 import lanewarden.kiosk.start.PortPanel;
@@ -84,7 +81,7 @@ final class Entrance implements Kiosk.Opened {
     this.threads = threads;
     this.look = look;
     this.closed = closed;
-    this.chooser = chooser.orElseGet(SystemChooser::new);
+    this.chooser = chooser.orElseGet(() -> new SystemChooser(() -> stage));
     model =
         new StartViewModel(
             line,
@@ -298,34 +295,5 @@ final class Entrance implements Kiosk.Opened {
   public void leave() {
     windows.ifPresent(Windows::leave);
     stage.hide();
-  }
-
-  /** The windows that the system has to choose files and folders. */
-  private final class SystemChooser implements Chooser {
-
-    @Override
-    public Optional<Path> folder(String title) {
-      DirectoryChooser dialog = new DirectoryChooser();
-      dialog.setTitle(title);
-      return Optional.ofNullable(dialog.showDialog(stage)).map(File::toPath);
-    }
-
-    @Override
-    public Optional<Path> file(String title) {
-      return Optional.ofNullable(dialog(title).showOpenDialog(stage)).map(File::toPath);
-    }
-
-    @Override
-    public Optional<Path> newFile(String title, String name) {
-      FileChooser dialog = dialog(title);
-      dialog.setInitialFileName(name);
-      return Optional.ofNullable(dialog.showSaveDialog(stage)).map(File::toPath);
-    }
-
-    private static FileChooser dialog(String title) {
-      FileChooser dialog = new FileChooser();
-      dialog.setTitle(title);
-      return dialog;
-    }
   }
 }

@@ -12,6 +12,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.instrument.ChartPanel;
 import lanewarden.kiosk.instrument.ChartViewModel;
 import lanewarden.kiosk.instrument.WirePanel;
@@ -52,6 +53,9 @@ final class Front implements Doors.Rooms {
 
     /** Whether the screen is filled whole, and left only with a passphrase. */
     boolean isFull();
+
+    /** The system's windows for choosing files; none where the screen is not to be left. */
+    Optional<Chooser> chooser();
 
     /** Makes a sound. */
     void play(Cue cue);
@@ -156,7 +160,17 @@ final class Front implements Doors.Rooms {
             texts,
             ZoneId.systemDefault());
     side =
-        new SideRooms(desk, shell, texts, doors, folder, makers, threads, () -> head, this::goHome);
+        new SideRooms(
+            desk,
+            shell,
+            texts,
+            doors,
+            folder,
+            makers,
+            threads,
+            () -> head,
+            windows::chooser,
+            this::goHome);
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
     shell.whenTurned(this::turned);

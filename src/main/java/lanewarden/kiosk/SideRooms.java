@@ -9,6 +9,7 @@ import lanewarden.kiosk.audit.RecordsViewModel;
 import lanewarden.kiosk.checkup.CheckUpScreen;
 import lanewarden.kiosk.checkup.CheckUpViewModel;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.people.PeopleScreen;
@@ -43,6 +44,7 @@ final class SideRooms {
 
   /**
    * @param head of the ledger, as it now stands
+   * @param chooser with which files are chosen, if there is one at the time
    * @param home where the way out leads
    */
   SideRooms(
@@ -54,6 +56,7 @@ final class SideRooms {
       Makers makers,
       Front.Threads threads,
       Supplier<String> head,
+      Supplier<Optional<Chooser>> chooser,
       Runnable home) {
     this.shell = shell;
     records =
@@ -68,7 +71,11 @@ final class SideRooms {
             texts);
     recordsScreen =
         new RecordsScreen(
-            records, texts, shell, new RecordsScreen.Doors(doors.theme(), doors.goTo(), home));
+            records,
+            texts,
+            shell,
+            chooser,
+            new RecordsScreen.Doors(doors.theme(), doors.goTo(), home));
     protests = new ProtestViewModel(desk, texts, ZoneId.systemDefault());
     protestScreen =
         new ProtestScreen(
@@ -107,7 +114,11 @@ final class SideRooms {
             texts);
     setUpsScreen =
         new SetUpsScreen(
-            setUps, texts, shell, new SetUpsScreen.Doors(doors.theme(), doors.goTo(), home));
+            setUps,
+            texts,
+            shell,
+            chooser,
+            new SetUpsScreen.Doors(doors.theme(), doors.goTo(), home));
     checkUp =
         new CheckUpViewModel(
             makers.checkUp(), desk, folder, threads.report(), threads.screen(), texts);

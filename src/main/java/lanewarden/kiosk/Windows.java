@@ -8,6 +8,7 @@ import javafx.scene.image.Image;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.sound.Cue;
@@ -126,6 +127,11 @@ final class Windows implements Front.Windows, Kiosk.Opened {
       full = true;
       fillScreen(true);
     }
+  }
+
+  @Override
+  public Optional<Chooser> chooser() {
+    return full ? Optional.empty() : Optional.of(new SystemChooser(() -> main));
   }
 
   @Override

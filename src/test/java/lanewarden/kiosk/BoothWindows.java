@@ -1,8 +1,13 @@
 package lanewarden.kiosk;
 
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import javafx.application.Platform;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.sound.Cue;
 import lanewarden.kiosk.sound.Loudspeaker;
@@ -11,6 +16,8 @@ import lanewarden.kiosk.sound.Loudspeaker;
 final class BoothWindows implements Front.Windows {
   final List<Cue> heard = new CopyOnWriteArrayList<>();
   private final Loudspeaker speaker = new Loudspeaker(Runnable::run, Platform::runLater);
+  final Deque<Path> chosen = new ArrayDeque<>();
+  private final Chooser chooser = new ChosenBefore(chosen);
   boolean boardTurned;
   boolean left;
   private boolean full;
@@ -28,6 +35,11 @@ final class BoothWindows implements Front.Windows {
   @Override
   public void turnFull() {
     full = !full;
+  }
+
+  @Override
+  public Optional<Chooser> chooser() {
+    return full ? Optional.empty() : Optional.of(chooser);
   }
 
   @Override

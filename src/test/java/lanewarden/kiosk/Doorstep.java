@@ -26,7 +26,6 @@ import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.protest.SlipMaker;
-import lanewarden.kiosk.start.Chooser;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Surroundings;
@@ -78,7 +77,7 @@ final class Doorstep implements AutoCloseable {
                         new SecureRandom()),
                     look,
                     () -> closed = true,
-                    Optional.of(new Answers())));
+                    Optional.of(new ChosenBefore(chosen))));
     Booth.call(
         () -> {
           entrance.open(event);
@@ -92,23 +91,6 @@ final class Doorstep implements AutoCloseable {
 
   Doorstep(Path temp) throws Exception {
     this(temp, 1280, 800, Optional.empty());
-  }
-
-  private final class Answers implements Chooser {
-    @Override
-    public Optional<Path> folder(String title) {
-      return Optional.ofNullable(chosen.poll());
-    }
-
-    @Override
-    public Optional<Path> file(String title) {
-      return Optional.ofNullable(chosen.poll());
-    }
-
-    @Override
-    public Optional<Path> newFile(String title, String name) {
-      return Optional.ofNullable(chosen.poll());
-    }
   }
 
   /** Waits until nothing is left to do. */

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import javafx.stage.Stage;
 import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.desk.Printing;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Theme;
@@ -125,6 +126,11 @@ final class FullDay {
                 Printing.onSystem(),
                 BoothEvent.CHECK_UP),
             new Front.Windows() {
+              @Override
+              public Optional<Chooser> chooser() {
+                return Optional.empty();
+              }
+
               @Override
               public void turnBoard() {
                 throw new IllegalStateException("nobody asked for the board");

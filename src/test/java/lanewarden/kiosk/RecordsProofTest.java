@@ -198,6 +198,24 @@ class RecordsProofTest {
   }
 
   @Test
+  void aFileIsChosenInsteadOfTypedUnlessTheScreenIsNotToBeLeft() throws Exception {
+    booth.signIn();
+    Path other = BoothEvent.station(temp.resolve("other"), "Station 2").ledger();
+    booth.windows.chosen.add(other);
+    records(KeyCode.F3);
+    booth.touch("choose-ledger");
+    assertEquals(other.toString(), booth.fieldText("form-ledger"));
+    booth.touch("choose-ledger");
+    assertEquals(other.toString(), booth.fieldText("form-ledger"), "nothing was chosen");
+    booth.press(KeyCode.ENTER);
+    assertTrue(told(booth).contains("Station: Station 2"), told(booth));
+
+    booth.windows.turnFull();
+    booth.press(KeyCode.F3);
+    assertFalse(booth.shows("choose-ledger"));
+  }
+
+  @Test
   void ownStationCannotBearWitnessToItself() throws Exception {
     booth.signIn();
     String before = head();

@@ -2,6 +2,8 @@ package lanewarden.kiosk.audit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Question;
@@ -31,8 +33,11 @@ final class RecordsPanels {
   private final RecordsViewModel model;
   private final Texts texts;
   private final Panels panels;
+  private final Supplier<Optional<Chooser>> chooser;
 
-  RecordsPanels(RecordsViewModel model, Texts texts, Panels panels) {
+  RecordsPanels(
+      RecordsViewModel model, Texts texts, Panels panels, Supplier<Optional<Chooser>> chooser) {
+    this.chooser = chooser;
     this.model = model;
     this.texts = texts;
     this.panels = panels;
@@ -59,7 +64,7 @@ final class RecordsPanels {
                     PRINT,
                     texts.of("records.ask.print"),
                     List.of(texts.of("records.ask.print.no"), texts.of("records.ask.print.yes"))),
-                words(PLACE, "records.ask.file").mayStayOpen()),
+                words(PLACE, "records.ask.file").mayStayOpen().place(Question.Place.NEW)),
             (answers, done, missed) -> {
               RecordsViewModel.Wish wish =
                   new RecordsViewModel.Wish(
@@ -111,7 +116,8 @@ final class RecordsPanels {
         "slip-panel",
         form(
             List.of(
-                words(CODE, "records.ask.code"), words(LEDGER, "records.ask.ledger").mayStayOpen()),
+                words(CODE, "records.ask.code"),
+                words(LEDGER, "records.ask.ledger").mayStayOpen().place(Question.Place.FILE)),
             (answers, done, missed) ->
                 model.find(answers.words(CODE), answers.words(LEDGER), done, missed)),
         new FormPanel.Wording(
@@ -125,7 +131,7 @@ final class RecordsPanels {
         "verify-panel",
         form(
             List.of(
-                words(LEDGER, "records.ask.ledger").mayStayOpen(),
+                words(LEDGER, "records.ask.ledger").mayStayOpen().place(Question.Place.FILE),
                 words(WITNESSES, "records.ask.witnesses").mayStayOpen(),
                 words(HEADS, "records.ask.heads").mayStayOpen()),
             (answers, done, missed) ->
@@ -145,7 +151,9 @@ final class RecordsPanels {
     open(
         "export-panel",
         form(
-            List.of(edition(), words(PLACE, "records.ask.folder").mayStayOpen()),
+            List.of(
+                edition(),
+                words(PLACE, "records.ask.folder").mayStayOpen().place(Question.Place.NEW)),
             (answers, done, missed) ->
                 model.export(answers.choice(EDITION) == 0, answers.words(PLACE), done, missed)),
         new FormPanel.Wording(
@@ -159,8 +167,8 @@ final class RecordsPanels {
         "import-panel",
         form(
             List.of(
-                words(ENTRIES, "records.ask.entries"),
-                words(LEDGER, "records.ask.new-ledger"),
+                words(ENTRIES, "records.ask.entries").place(Question.Place.FILE),
+                words(LEDGER, "records.ask.new-ledger").place(Question.Place.NEW),
                 words(HEADS, "records.ask.heads").mayStayOpen()),
             (answers, done, missed) ->
                 model.bringIn(
@@ -266,7 +274,7 @@ final class RecordsPanels {
   }
 
   private FormPanel open(String id, FormViewModel form, FormPanel.Wording wording) {
-    FormPanel panel = new FormPanel(id, form, wording, texts, panels::close);
+    FormPanel panel = new FormPanel(id, form, wording, texts, chooser.get(), panels::close);
     panels.open(panel);
     return panel;
   }

@@ -1,6 +1,8 @@
 package lanewarden.kiosk.audit;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Parent;
@@ -8,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -38,10 +41,15 @@ public final class RecordsScreen implements Page {
   private final ErrandPane pane;
 
   /** Shows what the model looks at. */
-  public RecordsScreen(RecordsViewModel model, Texts texts, Panels panels, Doors doors) {
+  public RecordsScreen(
+      RecordsViewModel model,
+      Texts texts,
+      Panels panels,
+      Supplier<Optional<Chooser>> chooser,
+      Doors doors) {
     this.model = model;
     this.texts = texts;
-    own = new RecordsPanels(model, texts, panels);
+    own = new RecordsPanels(model, texts, panels, chooser);
     pane = new ErrandPane(model.errand(), texts);
     Label title = new Label(texts.of("records.title"));
     title.getStyleClass().add("sign-in-title");

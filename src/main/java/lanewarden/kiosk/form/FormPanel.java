@@ -1,5 +1,6 @@
 package lanewarden.kiosk.form;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -40,6 +42,7 @@ public final class FormPanel implements Page {
 
   private final FormViewModel model;
   private final Texts texts;
+  private final Optional<Chooser> chooser;
   private final PanelFrame root;
   private final GridPane grid = new GridPane();
   private final Map<Question, Node> entries = new LinkedHashMap<>();
@@ -49,8 +52,24 @@ public final class FormPanel implements Page {
    * @param leave goes back; nothing is done then
    */
   public FormPanel(String id, FormViewModel model, Wording wording, Texts texts, Runnable leave) {
+    this(id, model, wording, texts, Optional.empty(), leave);
+  }
+
+  /**
+   * @param id by which the panel is found
+   * @param chooser with which places are chosen instead of typed, where there is one
+   * @param leave goes back; nothing is done then
+   */
+  public FormPanel(
+      String id,
+      FormViewModel model,
+      Wording wording,
+      Texts texts,
+      Optional<Chooser> chooser,
+      Runnable leave) {
     this.model = model;
     this.texts = texts;
+    this.chooser = chooser;
     root = new PanelFrame(id);
     root.getStyleClass().add("form-panel");
     root.say(new Label(wording.title()), new Label(wording.words()));
@@ -80,7 +99,38 @@ public final class FormPanel implements Page {
     entries.put(question, entry);
     boolean picks = question.kind() == Question.Kind.WORDS && !question.options().isEmpty();
     grid.addRow(
-        grid.getRowCount(), label, picks ? new VBox(entry, picksOf(question, entry)) : entry);
+        grid.getRowCount(),
+        label,
+        picks ? new VBox(entry, picksOf(question, entry)) : chosen(question, entry));
+  }
+
+  /** Beside a place, the button that lets it be chosen. */
+  private Node chosen(Question question, Node entry) {
+    if (question.place() == Question.Place.NONE || chooser.isEmpty()) {
+      return entry;
+    }
+    Chooser from = chooser.get();
+    Button choose = new Button(texts.of("form.choose"));
+    choose.setId("choose-" + question.name());
+    choose.getStyleClass().add("form-pick");
+    choose.setAccessibleText(texts.of("form.choose.spoken", question.label()));
+    choose.setMinWidth(Region.USE_PREF_SIZE);
+    choose.setOnAction(
+        e ->
+            choice(from, question)
+                .ifPresent(path -> model.text(question.name()).set(path.toString())));
+    HBox.setHgrow(entry, Priority.ALWAYS);
+    HBox row = new HBox(entry, choose);
+    row.getStyleClass().add("form-place");
+    return row;
+  }
+
+  private static Optional<Path> choice(Chooser from, Question question) {
+    return switch (question.place()) {
+      case NONE -> Optional.empty();
+      case FILE -> from.file(question.label());
+      case NEW -> from.newFile(question.label(), "");
+    };
   }
 
   private Node entry(Question question) {

@@ -10,9 +10,20 @@ import java.util.List;
  * @param kind how it is answered
  * @param options what can be chosen; of words, what can be picked by its number instead of written
  * @param optional whether it may stay without an answer
+ * @param place whether the words say where something lies, which can be chosen too
  */
 public record Question(
-    String name, String label, Kind kind, List<String> options, boolean optional) {
+    String name, String label, Kind kind, List<String> options, boolean optional, Place place) {
+
+  /** What words are the place of. */
+  public enum Place {
+    /** Of nothing. */
+    NONE,
+    /** Of a file that is there. */
+    FILE,
+    /** Of a file or folder to be made. */
+    NEW
+  }
 
   /** How a question is answered. */
   public enum Kind {
@@ -31,21 +42,26 @@ public record Question(
 
   /** One that is answered in words, with some to pick. */
   public static Question words(String name, String label, List<String> picks) {
-    return new Question(name, label, Kind.WORDS, picks, false);
+    return new Question(name, label, Kind.WORDS, picks, false, Place.NONE);
   }
 
   /** One that is answered with a passphrase. */
   public static Question secret(String name, String label) {
-    return new Question(name, label, Kind.SECRET, List.of(), false);
+    return new Question(name, label, Kind.SECRET, List.of(), false, Place.NONE);
   }
 
   /** One that is answered with one of the options. */
   public static Question choice(String name, String label, List<String> options) {
-    return new Question(name, label, Kind.CHOICE, options, false);
+    return new Question(name, label, Kind.CHOICE, options, false, Place.NONE);
   }
 
   /** The same, which may stay without an answer. */
   public Question mayStayOpen() {
-    return new Question(name, label, kind, options, true);
+    return new Question(name, label, kind, options, true, place);
+  }
+
+  /** The same, whose words are a place. */
+  public Question place(Place of) {
+    return new Question(name, label, kind, options, optional, of);
   }
 }

@@ -2,7 +2,10 @@ package lanewarden.kiosk.setups;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import lanewarden.bench.PracticeShot;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Question;
@@ -32,8 +35,11 @@ final class SetUpsPanels {
   private final SetUpsViewModel model;
   private final Texts texts;
   private final Panels panels;
+  private final Supplier<Optional<Chooser>> chooser;
 
-  SetUpsPanels(SetUpsViewModel model, Texts texts, Panels panels) {
+  SetUpsPanels(
+      SetUpsViewModel model, Texts texts, Panels panels, Supplier<Optional<Chooser>> chooser) {
+    this.chooser = chooser;
     this.model = model;
     this.texts = texts;
     this.panels = panels;
@@ -120,7 +126,7 @@ final class SetUpsPanels {
   void begin() {
     open(
         "begin-panel",
-        List.of(words(FILE, "setups.ask.file").mayStayOpen()),
+        List.of(words(FILE, "setups.ask.file").mayStayOpen().place(Question.Place.FILE)),
         (answers, done, missed) -> model.begin(answers.words(FILE), done, missed),
         new FormPanel.Wording(
             texts.of("setups.begin"),
@@ -135,7 +141,7 @@ final class SetUpsPanels {
         List.of(
             Question.choice(
                 COPY, texts.of("setups.ask.copy"), copies.stream().map(this::named).toList()),
-            words(FILE, "setups.ask.target").mayStayOpen()),
+            words(FILE, "setups.ask.target").mayStayOpen().place(Question.Place.NEW)),
         (answers, done, missed) ->
             model.write(copies.get(answers.choice(COPY)), answers.words(FILE), done, missed),
         new FormPanel.Wording(
@@ -196,6 +202,7 @@ final class SetUpsPanels {
             new FormViewModel(questions, handover, panels::close),
             wording,
             texts,
+            chooser.get(),
             panels::close);
     panels.open(panel);
     return panel;

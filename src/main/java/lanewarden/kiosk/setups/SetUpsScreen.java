@@ -1,6 +1,7 @@
 package lanewarden.kiosk.setups;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -9,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.bench.ComparisonSheet;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -48,10 +50,15 @@ public final class SetUpsScreen implements Page {
   private final KeyButton keep;
 
   /** Shows what the model knows. */
-  public SetUpsScreen(SetUpsViewModel model, Texts texts, Panels panels, Doors doors) {
+  public SetUpsScreen(
+      SetUpsViewModel model,
+      Texts texts,
+      Panels panels,
+      Supplier<Optional<Chooser>> chooser,
+      Doors doors) {
     this.model = model;
     this.texts = texts;
-    own = new SetUpsPanels(model, texts, panels);
+    own = new SetUpsPanels(model, texts, panels, chooser);
     told = new ComparisonPane(texts);
     scroll = new Scroll(told);
     again = new KeyButton(texts.of("act.setups.again"), KeyCode.ENTER, model::again);

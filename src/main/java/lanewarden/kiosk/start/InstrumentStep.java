@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.form.ChoiceEntry;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormField;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.PanelFrame;

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormField;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;

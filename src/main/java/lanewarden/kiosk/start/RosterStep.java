@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormField;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.PanelFrame;

@@ -1,4 +1,4 @@
-package lanewarden.kiosk.start;
+package lanewarden.kiosk.form;
 
 import java.nio.file.Path;
 import java.util.Optional;
