@@ -1,7 +1,6 @@
 package lanewarden.journal;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -69,7 +68,8 @@ final class DocketStanding {
 
   /** Notes who signed for a check: that person does not rule on it. */
   void note(long sequence, String signer, Fact fact) {
-    AtTheLine.check(sequence, fact)
+    Belonging.check(sequence, fact)
+        .filter(check -> Belonging.isAtTheLine(fact))
         .ifPresent(check -> signers.computeIfAbsent(check, c -> new HashSet<>()).add(signer));
   }
 
@@ -149,8 +149,7 @@ final class DocketStanding {
 
   private Optional<Objection> objection(
       Protest protest, ProtestFact.ProtestRuled ruled, String signer) {
-    List<Long> all = new ArrayList<>(protest.rechecks());
-    all.add(protest.fact().check());
+    List<Long> all = protest.all();
     boolean original = ruled.stands() == protest.fact().check();
     if (!judges.contains(signer)) {
       return Optional.of(Objection.NO_JUDGE);

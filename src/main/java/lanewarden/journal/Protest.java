@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A protest with what was done about it, as folded from the ledger.
@@ -52,6 +53,11 @@ public record Protest(
   /** Whether it waits for a ruling. */
   public boolean isOpen() {
     return ruling().isEmpty();
+  }
+
+  /** The check in dispute, and every recheck of it. */
+  public List<Long> all() {
+    return Stream.concat(Stream.of(fact.check()), rechecks.stream()).toList();
   }
 
   /** Whether a recheck came to an outcome that can count in the place of another. */

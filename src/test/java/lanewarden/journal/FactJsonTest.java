@@ -48,7 +48,7 @@ class FactJsonTest {
     assertEquals(leaves(Fact.class).collect(Collectors.toSet()), tried);
   }
 
-  private static Stream<Class<?>> leaves(Class<?> type) {
+  static Stream<Class<?>> leaves(Class<?> type) {
     return type.isSealed()
         ? Stream.of(type.getPermittedSubclasses()).flatMap(FactJsonTest::leaves)
         : Stream.of(type);

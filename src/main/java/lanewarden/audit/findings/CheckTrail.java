@@ -9,34 +9,47 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lanewarden.audit.findings.Finding.Kind;
-import lanewarden.journal.AtTheLine;
+import lanewarden.journal.Belonging;
 import lanewarden.journal.Correction;
 import lanewarden.journal.Fact;
+import lanewarden.journal.ProtestFact;
 import lanewarden.journal.Standing;
 
 /**
- * Which checks each entry bears on, so that what was found can be told of a check.
+ * Which checks each entry belongs to, so that what was found can be told of a check.
+ *
+ * <p>A contradiction is told of every check that one of its entries belongs to: of a reading that
+ * stands twice, nobody can tell which is the copy.
  *
  * <p>Keeps two numbers an entry, for ledgers are long. Owned by one thread.
  */
 final class CheckTrail {
-  /** These stand for everything of their sort, of many checks; others name the culprit last. */
-  private static final Set<Kind> OF_MANY = Set.of(Kind.UNATTENDED, Kind.BYTES);
-
   /** What has no effect takes nothing away from the outcome that stands. */
   private static final Set<Kind> WITHOUT_EFFECT = Set.of(Kind.RULING, Kind.CORRECTION);
 
+  private final Standing standing;
   private final LongStream.Builder pairs = LongStream.builder();
   private long adoption;
 
-  /** Notes the check that a fact is of, and for a check the rule book that it is judged by. */
+  CheckTrail(Standing standing) {
+    this.standing = standing;
+  }
+
+  /**
+   * Notes the checks that a fact belongs to which was just folded into the standing, and for a
+   * check the rule book that it is judged by.
+   */
   void note(long entry, Fact fact) {
     if (fact instanceof Fact.RuleBookAdopted) {
       adoption = entry;
-    }
-    AtTheLine.check(entry, fact).ifPresent(check -> pair(entry, check));
-    if (fact instanceof Fact.CheckOpened) {
+    } else if (fact instanceof Fact.CheckOpened) {
       pair(adoption, entry);
+    }
+    if (fact instanceof Fact.LineRefused line && line.check() == null) {
+      // Whoever hides a shot leaves out whose it was: that of the check at the line
+      standing.current().ifPresent(check -> pair(entry, check.number()));
+    } else if (!(fact instanceof ProtestFact.CorrectionMade)) {
+      Belonging.checks(entry, fact, standing).forEach(check -> pair(entry, check));
     }
   }
 
@@ -45,7 +58,8 @@ final class CheckTrail {
   }
 
   /** The contradictions of each check that has any, by its number, in the order given. */
-  Map<Long, List<Finding>> finish(Standing standing, List<Finding> findings) {
+  Map<Long, List<Finding>> finish(List<Finding> findings) {
+    // What is corrected takes something away from a check only once it counts
     standing.docket().corrections().stream()
         .filter(correction -> !correction.isOpen())
         .forEach(this::corrected);
@@ -54,10 +68,10 @@ final class CheckTrail {
             .filter(found -> found.isContradiction() && !WITHOUT_EFFECT.contains(found.kind()))
             .toList();
     Map<Long, Set<Long>> checks =
-        checks(own.stream().flatMap(CheckTrail::culprits).collect(Collectors.toSet()));
+        checks(own.stream().flatMap(found -> found.entries().stream()).collect(Collectors.toSet()));
     Map<Long, List<Finding>> byCheck = new HashMap<>();
     for (Finding found : own) {
-      culprits(found)
+      found.entries().stream()
           .flatMap(entry -> checks.getOrDefault(entry, Set.of()).stream())
           .distinct()
           .forEach(
@@ -83,12 +97,5 @@ final class CheckTrail {
       }
     }
     return checks;
-  }
-
-  /** A copy speaks against the later reading, a recheck against itself and not the check before. */
-  private static Stream<Long> culprits(Finding found) {
-    return OF_MANY.contains(found.kind())
-        ? found.entries().stream()
-        : found.entries().stream().max(Long::compare).stream();
   }
 }

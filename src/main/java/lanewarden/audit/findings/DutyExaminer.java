@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.audit.wording.Wording;
+import lanewarden.journal.Belonging;
 import lanewarden.journal.Correction;
 import lanewarden.journal.Fact;
 import lanewarden.journal.FrameFact;
 import lanewarden.journal.ProtestFact;
-import lanewarden.journal.SetUpStated;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Entry;
 
@@ -72,35 +72,19 @@ final class DutyExaminer {
               .correction(confirms.correction())
               .filter(Correction::askedAnew)
               .map(made -> new Confirmed(made.fact().check(), entry.signer()));
-    } else if (check(entry, fact).isPresent()) {
-      act(entry, byCheck.computeIfAbsent(check(entry, fact).get(), n -> new Acts()));
+    } else if (Belonging.isAtTheLine(fact)) {
+      check(entry, fact)
+          .ifPresent(check -> act(entry, byCheck.computeIfAbsent(check, n -> new Acts())));
     } else if (isOfTheInstrument(fact)) {
       act(entry, others);
     }
   }
 
-  /** The check of which it is an act at the line, if it is one. */
+  /** The check that an act at the line is of; empty where it follows a correction. */
   private Optional<Long> check(Entry entry, Fact fact) {
-    if (fact instanceof Fact.CheckOpened) {
-      return Optional.of(entry.sequence());
-    } else if (fact instanceof SetUpStated stated) {
-      return Optional.of(stated.check());
-    } else if (fact instanceof Fact.ConditionTicked ticked) {
-      return Optional.of(ticked.check());
-    } else if (fact instanceof Fact.ReadingTaken taken) {
-      return Optional.of(taken.check());
-    } else if (fact instanceof Fact.ReadingVoided declared) {
-      return Optional.of(declared.check());
-    } else if (fact instanceof Fact.ReadingKept kept) {
-      return Optional.of(kept.check());
-    } else if (fact instanceof Fact.CheckClosed closed) {
-      return Optional.of(closed.check());
-    } else if (fact instanceof Fact.ReadingFlagged flagged) {
-      return Optional.of(flagged.check()).filter(check -> !followsCorrection(entry, check));
-    } else if (fact instanceof Fact.VerdictGiven given) {
-      return Optional.of(given.check()).filter(check -> !followsCorrection(entry, check));
-    }
-    return Optional.empty();
+    boolean mayFollow = fact instanceof Fact.ReadingFlagged || fact instanceof Fact.VerdictGiven;
+    return Belonging.check(entry.sequence(), fact)
+        .filter(check -> !(mayFollow && followsCorrection(entry, check)));
   }
 
   private boolean followsCorrection(Entry entry, long check) {

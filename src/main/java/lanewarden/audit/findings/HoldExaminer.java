@@ -3,6 +3,7 @@ package lanewarden.audit.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Check;
@@ -73,15 +74,16 @@ final class HoldExaminer {
 
   private void notHeld(long round) {
     boolean brokenOff = verification(round).filter(InstrumentVerification::isBrokenOff).isPresent();
-    add(
-        Kind.HOLD,
-        "Verification "
-            + round
-            + (brokenOff
-                ? " was broken off with shots that were out of its limits already"
-                : " was out of its limits")
-            + ", and the line was not held.",
-        round);
+    findings.add(
+        new Finding(
+            Kind.HOLD,
+            Stream.concat(Stream.of(round), standing.checksSinceGood().stream()).toList(),
+            "Verification "
+                + round
+                + (brokenOff
+                    ? " was broken off with shots that were out of its limits already"
+                    : " was out of its limits")
+                + ", and the line was not held."));
   }
 
   private void ended(Fact.VerificationEnded ended) {
@@ -103,14 +105,16 @@ final class HoldExaminer {
   private void held(long entry, Fact.LineHeld held) {
     List<Long> should = standing.checksSinceGood();
     if (!held.checks().equals(should)) {
-      add(
-          Kind.HOLD,
-          "The hold lists the checks "
-              + Wording.numbers(held.checks())
-              + "; decided since the last good verification were "
-              + Wording.numbers(should)
-              + ".",
-          entry);
+      // A check that was left out belongs to it as much as those that it lists
+      findings.add(
+          new Finding(
+              Kind.HOLD,
+              Stream.concat(Stream.of(entry), should.stream()).toList(),
+              "The hold lists the checks "
+                  + Wording.numbers(held.checks())
+                  + "; decided since the last good verification were "
+                  + Wording.numbers(should)
+                  + "."));
     }
     Long by = held.verification();
     if (by != null && verification(by).filter(HoldExaminer::isOut).isEmpty()) {

@@ -48,7 +48,7 @@ public final class LedgerFold implements Consumer<Examined> {
   private final ReadingTimeExaminer times = new ReadingTimeExaminer(clock, findings);
   private final RosterExaminer rosters = new RosterExaminer(standing, findings);
   private final DutyExaminer duty = new DutyExaminer(standing, findings);
-  private final CheckTrail trail = new CheckTrail();
+  private final CheckTrail trail = new CheckTrail(standing);
   private final LineExaminer lines = new LineExaminer(findings);
   private final Openings openings = new Openings();
   private final Seals seals = new Seals();
@@ -204,7 +204,7 @@ public final class LedgerFold implements Consumer<Examined> {
         verification,
         standing,
         findings,
-        trail.finish(standing, findings),
+        trail.finish(findings),
         signed,
         faulty,
         openings,
