@@ -66,11 +66,16 @@ final class DocketStanding {
             });
   }
 
-  /** Notes who signed for a check: that person does not rule on it. */
-  void note(long sequence, String signer, Fact fact) {
-    Belonging.check(sequence, fact)
-        .filter(check -> Belonging.isAtTheLine(fact))
-        .ifPresent(check -> signers.computeIfAbsent(check, c -> new HashSet<>()).add(signer));
+  /**
+   * Notes who signed something of a check: that person does not rule on it. Whoever takes down what
+   * somebody else disputes, or ruled on it before, has measured and changed nothing of it.
+   */
+  void note(String signer, Fact fact, Set<Long> checks) {
+    boolean disputes =
+        fact instanceof ProtestFact.ProtestFiled || fact instanceof ProtestFact.ProtestRuled;
+    if (!disputes) {
+      checks.forEach(check -> signers.computeIfAbsent(check, c -> new HashSet<>()).add(signer));
+    }
   }
 
   /** A check was opened: it may be a recheck under a protest. */

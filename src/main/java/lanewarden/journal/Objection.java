@@ -7,10 +7,11 @@ package lanewarden.journal;
 public enum Objection {
   /** Only judges rule: those whose key was last enrolled as one, and not suspended since. */
   NO_JUDGE("it is signed with a key that was not enrolled as a judge's at the time"),
-  /** Nobody rules on a check of their own. */
+  /** Nobody rules on a check of their own, be it that they only corrected it or held it up. */
   OWN_CHECK(
-      "it is signed by somebody who signed for the check in dispute or a recheck of it, with the"
-          + " same key or another of theirs, or with the organizer's, which names nobody"),
+      "it is signed by somebody who signed something of the check in dispute or a recheck of it"
+          + " (at the line, a correction, a hold), with the same key or another of theirs, or with"
+          + " the organizer's, which names nobody"),
   /** A ruling stands until there is another protest. */
   RULED_ALREADY("the protest had its ruling"),
   /** A recheck under the protest is at the line. */

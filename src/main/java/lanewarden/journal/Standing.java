@@ -61,6 +61,8 @@ public final class Standing {
     } else {
       try {
         fold(entry.sequence(), entry.at(), entry.signer(), fact.get());
+        docket.note(
+            entry.signer(), fact.get(), Belonging.checks(entry.sequence(), fact.get(), this));
       } catch (WrittenRefused | IllegalArgumentException e) {
         throw new FactRefused(entry.sequence(), entry.kind(), e);
       }
@@ -101,7 +103,6 @@ public final class Standing {
       docket.fold(sequence, at, signer, disputed).ifPresent(accounts::put);
     } else if (!instrument.fold(sequence, at, signer, fact)) {
       foldCheck(sequence, at, signer, fact);
-      docket.note(sequence, signer, fact);
     }
   }
 

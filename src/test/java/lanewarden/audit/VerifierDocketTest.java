@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -112,6 +113,41 @@ class VerifierDocketTest extends PageInBrowser {
             .toList(),
         List.of(early, noJudge, contrary, own, voided, again),
         "the audit has the same objections");
+  }
+
+  @Test
+  void whoSignedAnythingOfTheCheckDoesNotRuleOnItHereEither() throws Exception {
+    long check = dispute.over();
+    long reading = ledger.now().shots().get(0).sequence();
+    long protest = dispute.file(Cause.PROTEST, check);
+    long hold = ledger.say(new Fact.LineHeld(null, "rain", List.of(check)));
+    long made = ledger.say(CorrectionMade.ofBib(check, "402", "Una Ost", "misread"));
+    List<Long> rulings = new ArrayList<>();
+    for (Fact fact :
+        List.of(
+            new Fact.LineRefused(
+                check, "eA==", "torn", "Half.", "serial port", "gate timer", ledger.instant()),
+            new Fact.ReadingFlagged(check, reading, "jump", "far apart"),
+            new Fact.LineHeld(null, "again", List.of(check)),
+            new Fact.HoldLifted(hold, null, "dry"),
+            CorrectionMade.ofDivision(check, "OC", "as entered"),
+            new CorrectionConfirmed(made))) {
+      SigningKey own = ledger.enrol("Judge " + (char) ('A' + rulings.size()), Role.JUDGE);
+      ledger.sayAs(own, fact);
+      rulings.add(dispute.rule(own, protest, Answer.DISMISSED, check));
+    }
+    List<String> findings = verified().findings();
+    for (int i = 0; i < rulings.size(); i++) {
+      String words =
+          "Entry %d: the ruling has no effect: Judge %c signed something of check %d."
+              .formatted(rulings.get(i), 'A' + i, check);
+      assertTrue(findings.contains(words), words + " is not in " + findings);
+    }
+    assertEquals(
+        rulings,
+        Audited.of(ledger.file()).entries(Finding.Kind.RULING).stream()
+            .filter(rulings::contains)
+            .toList());
   }
 
   @Test

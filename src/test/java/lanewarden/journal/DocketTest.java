@@ -184,6 +184,52 @@ class DocketTest {
     assertEquals(Optional.empty(), standing.objection(ruling, judge.thumbprint()));
   }
 
+  /** Told of each kind of entry that names or lists a check, from the examples of all kinds. */
+  @Test
+  void whoSignedAnythingOfACheckDoesNotRuleOnIt() throws Exception {
+    long check = check(Facts.opened("101", 1), Outcome.OVER);
+    long reading = check + 1;
+    long protest = file(check);
+    long hold = say(new Fact.LineHeld(null, "the stand was knocked", List.of(check)));
+    long made = say(ProtestFact.CorrectionMade.ofBib(check, "102", "Piet Ory", "misread"));
+    int person = 0;
+    for (Fact fact :
+        List.of(
+            Facts.refused(check),
+            new Fact.ReadingFlagged(check, reading, "jump", "far apart"),
+            new Fact.ReadingKept(check, reading, "it was seen"),
+            new Fact.ReadingVoided(check, reading, "glare"),
+            new SetUpStated(check, null, null, null),
+            new Fact.ConditionTicked(check, "full draw"),
+            new Fact.LineHeld(null, "rain", List.of(check)),
+            new Fact.HoldLifted(hold, null, "it did not move"),
+            ProtestFact.CorrectionMade.ofDivision(check, "XX", "entered late"),
+            new ProtestFact.CorrectionConfirmed(made))) {
+      SigningKey own = book.enrol("Judge " + person++, Role.JUDGE);
+      List<Entry> entries = book.entries();
+      standing.apply(entries.get(entries.size() - 1));
+      ProtestFact.ProtestRuled ruling = ruling(protest, Answer.DISMISSED, check);
+      assertEquals(Optional.empty(), standing.objection(ruling, own.thumbprint()));
+      sayAs(own, fact);
+      assertEquals(
+          Optional.of(Objection.OWN_CHECK),
+          standing.objection(ruling, own.thumbprint()),
+          fact.toString());
+    }
+  }
+
+  /** Else a small event has no judge left. */
+  @Test
+  void whoTookDownAProtestOrRuledBeforeMayRule() throws Exception {
+    long check = check(Facts.opened("101", 1), Outcome.OVER);
+    sayAs(judge, ruling(file(check), Answer.DISMISSED, check));
+    long again =
+        sayAs(judge, new ProtestFact.ProtestFiled(check, Cause.PROTEST, "the Greens", "again"));
+    assertEquals(
+        Optional.empty(),
+        standing.objection(ruling(again, Answer.DISMISSED, check), judge.thumbprint()));
+  }
+
   /** The recheck under the protest is of another bib, until two persons put that right. */
   @Test
   void aRecheckOfAnotherArcherNeverCounts() throws Exception {

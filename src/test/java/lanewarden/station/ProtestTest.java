@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -189,6 +191,22 @@ class ProtestTest {
     long protest = file(check, Cause.PROTEST);
     onDuty(PracticeEvent.JUDGE);
     assertEquals("OWN-CHECK", codeOf(() -> rule(protest, Answer.DISMISSED, check)));
+  }
+
+  @Test
+  void whoCorrectedTheCheckDoesNotRuleOnIt() throws Exception {
+    long check = check("283 ft/s");
+    onDuty(PracticeEvent.JUDGE);
+    long made = line.station.protests().correctBib(check, "1", "upside down").number();
+    onDuty(PracticeEvent.OFFICIAL);
+    line.station.protests().confirm(made);
+    long protest = file(check, Cause.PROTEST);
+    onDuty(PracticeEvent.JUDGE);
+    StationException refused =
+        assertThrows(StationException.class, () -> rule(protest, Answer.DISMISSED, check));
+    assertEquals("OWN-CHECK", refused.trouble().code());
+    assertTrue(refused.trouble().why().contains("a correction"), refused.trouble().why());
+    assertTrue(refused.trouble().remedy().contains("another judge"), refused.trouble().remedy());
   }
 
   @Test

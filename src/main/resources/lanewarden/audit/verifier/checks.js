@@ -3,16 +3,18 @@
 /** Kinds of entries that this page looks into; all others are counted and named. */
 const SET_UP = ["arrowMass", "drawWeight", "certifiedDrawWeight", "drawLength", "braceHeight"];
 
-/** Who signed one of these for a check does not rule on it. */
-const SIGNED_AT_THE_LINE = new Set([
-  "check-opened",
+/** Who signed one of these, which name a check, does not rule on it; protests are no part of it. */
+const OF_A_CHECK = new Set([
   "set-up-stated",
   "condition-ticked",
   "reading-taken",
+  "line-refused",
   "reading-voided",
+  "reading-flagged",
   "reading-kept",
   "verdict-given",
   "check-closed",
+  "correction-made",
 ]);
 
 /** The members that entries of a kind must have, each with its type in JSON. */
@@ -50,6 +52,7 @@ class Checks {
     this.papers = new Papers(chain);
     this.checks = new Map();
     this.docket = new Docket(chain, this.checks);
+    this.held = new Map();
     this.rows = [];
   }
 
@@ -59,19 +62,33 @@ class Checks {
 
   /** Takes the next entry; one that makes no sense is a finding, never the end. */
   take(entry) {
-    const act = entry.says === undefined ? undefined : this[`on ${entry.says.kind}`];
-    if (act === undefined) {
+    if (entry.says === undefined) {
       return;
     }
     try {
       requireMembers(entry.says.kind, entry.says.body);
-      act.call(this, entry, entry.says.body);
-      if (SIGNED_AT_THE_LINE.has(entry.says.kind)) {
-        this.docket.note(entry.says.body.check ?? entry.seq, entry.signer);
-      }
+      this[`on ${entry.says.kind}`]?.call(this, entry, entry.says.body);
+      this.signedOf(entry, entry.says).forEach((check) => this.docket.note(check, entry.signer));
     } catch (wrong) {
       this.find(entry, `it cannot be understood (${wrong.message})`);
     }
+  }
+
+  /** The checks that somebody signs something of with an entry: at the line, a correction, a hold. */
+  signedOf(entry, { kind, body }) {
+    if (kind === "check-opened") {
+      return [entry.seq];
+    }
+    if (kind === "correction-confirmed") {
+      return [this.docket.correction(body.correction).check];
+    }
+    if (kind === "line-held") {
+      this.held.set(entry.seq, body.checks);
+    }
+    if (kind === "line-held" || kind === "hold-lifted") {
+      return this.held.get(body.hold ?? entry.seq) ?? [];
+    }
+    return OF_A_CHECK.has(kind) ? [body.check] : [];
   }
 
   check(number) {

@@ -168,7 +168,21 @@ class ProtestFindingsTest {
     long protest = dispute.file(Cause.REFERRAL, over);
     dispute.rule(judge, protest, Answer.DISMISSED, over);
     assertTrue(contradictions().contains(Kind.RULING), contradictions().toString());
-    assertTrue(only(Kind.RULING).contains("signed for the check in dispute"), only(Kind.RULING));
+    assertTrue(
+        only(Kind.RULING).contains("signed something of the check in dispute"), only(Kind.RULING));
+  }
+
+  @Test
+  void aJudgeWhoCorrectedTheCheckBeforeRulingOnItIsFound() throws Exception {
+    long over = dispute.over();
+    long made =
+        ledger.sayAs(
+            judge, ProtestFact.CorrectionMade.ofBib(over, "402", "Solveig Brattlie", "misread"));
+    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
+    long protest = dispute.file(Cause.PROTEST, over);
+    dispute.rule(judge, protest, Answer.DISMISSED, over);
+    assertEquals(List.of(Kind.RULING), contradictions());
+    assertTrue(only(Kind.RULING).contains("a correction"), only(Kind.RULING));
   }
 
   @Test
@@ -267,7 +281,8 @@ class ProtestFindingsTest {
     SigningKey second = ledger.enrol(ScriptedLedger.OFFICIAL, Role.JUDGE);
     dispute.rule(second, protest, Answer.DISMISSED, check);
     assertEquals(List.of(Kind.RULING), contradictions());
-    assertTrue(only(Kind.RULING).contains("signed for the check in dispute"), only(Kind.RULING));
+    assertTrue(
+        only(Kind.RULING).contains("signed something of the check in dispute"), only(Kind.RULING));
   }
 
   @Test
