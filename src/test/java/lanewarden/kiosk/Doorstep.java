@@ -24,6 +24,7 @@ import javafx.stage.Window;
 import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.look.Appearance;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.station.CurrentLine;
@@ -138,8 +139,9 @@ final class Doorstep implements AutoCloseable {
         });
   }
 
-  /** Picks one of the words of a field, as the space bar does on it. */
-  void pick(String id, String word) throws Exception {
+  /** Picks the word with this key, of those of a field, as the space bar does on it. */
+  void pick(String id, String key) throws Exception {
+    String word = Texts.in(look.language().get()).of(key);
     Scene scene = scene();
     Booth.call(
         () -> {

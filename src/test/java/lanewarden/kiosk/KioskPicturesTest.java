@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import lanewarden.kiosk.look.Language;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -18,8 +20,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Draws every screen for eyes to look at, only when asked: {@code mvn test -Dtest=KioskPicturesTest
  * -Dpictures=target/pictures}; with {@code -Dpictures.only=protest,line} only these, which takes
- * less long. {@code -Dpictures.language=he} draws them in another language, {@code
- * -Dpictures.text=200} with larger text, {@code -Dpictures.themes=day,sunlight} not in every theme.
+ * less long. {@code -Dpictures.language=de,he} draws them in these languages and {@code
+ * -Dpictures.language=all} in every one, each in a folder of its own; {@code -Dpictures.text=200}
+ * with larger text, {@code -Dpictures.themes=day,sunlight} not in every theme.
  */
 @EnabledIfSystemProperty(named = "pictures", matches = ".+")
 class KioskPicturesTest {
@@ -63,19 +66,36 @@ class KioskPicturesTest {
 
   @ParameterizedTest
   @EnumSource(Play.class)
-  void drawsEveryScreenInEveryThemeAndSize(Play play) throws Exception {
+  void drawsEveryScreenInEveryThemeSizeAndLanguage(Play play) throws Exception {
     String only = System.getProperty("pictures.only", "");
     assumeTrue(
         only.isBlank() || List.of(only.split(",")).contains(play.name().toLowerCase(Locale.ROOT)));
-    Path folder =
-        Files.createDirectories(
-            Path.of(System.getProperty("pictures")).resolve(play.name().toLowerCase(Locale.ROOT)));
+    String asked = System.getProperty(Sketchbook.LANGUAGE, "en");
+    try {
+      for (String tag : tags(asked)) {
+        System.setProperty(Sketchbook.LANGUAGE, tag);
+        Path all = Path.of(System.getProperty("pictures"));
+        draw(play, tag.equals(asked) ? all : all.resolve(tag));
+      }
+    } finally {
+      System.setProperty(Sketchbook.LANGUAGE, asked);
+    }
+  }
+
+  private static List<String> tags(String asked) {
+    return asked.equals("all")
+        ? Arrays.stream(Language.values()).map(Language::tag).toList()
+        : List.of(asked.split(","));
+  }
+
+  private static void draw(Play play, Path all) throws Exception {
+    Path folder = Files.createDirectories(all.resolve(play.name().toLowerCase(Locale.ROOT)));
     play.draw(new Sketchbook(folder), 1280, 800);
     play.draw(new Sketchbook(folder), 1920, 1080);
 
     List<Path> files;
-    try (Stream<Path> all = Files.list(folder)) {
-      files = all.filter(f -> f.toString().endsWith(".png")).toList();
+    try (Stream<Path> drawn = Files.list(folder)) {
+      files = drawn.filter(f -> f.toString().endsWith(".png")).toList();
     }
     assertTrue(
         files.size() >= 2 * Sketchbook.perScreen() * play.screens, files.size() + " pictures");

@@ -18,9 +18,12 @@ import lanewarden.kiosk.look.Theme;
  */
 record Sketchbook(Path folder) {
 
+  /** The property that says in which language they are drawn. */
+  static final String LANGUAGE = "pictures.language";
+
   /** The language that is spoken: English, unless pictures in another are asked for. */
   static Language language() {
-    return Language.of(System.getProperty("pictures.language", "en")).orElseThrow();
+    return Language.of(System.getProperty(LANGUAGE, "en")).orElseThrow();
   }
 
   /** How large text is: as drawn, unless pictures with larger text are asked for. */

@@ -46,7 +46,7 @@ final class StartPictures {
       roster(door, temp, size);
       door.press(KeyCode.ENTER);
       book.take(door, "make-instrument-faults" + size);
-      door.pick("field-kind", "typed in");
+      door.pick("field-kind", "make.kind.typed");
       door.press(KeyCode.ENTER);
       door.person(0, "Orla Finch", "a long oak");
       door.focus("field-person-1-name");

@@ -37,7 +37,7 @@ class StartScreenTest {
     door.press(KeyCode.F4);
     door.press(KeyCode.ENTER);
     assertEquals("New event: the instrument (3 of 4)", door.text("make-title"));
-    door.pick("field-kind", "typed in");
+    door.pick("field-kind", "make.kind.typed");
     door.press(KeyCode.ENTER);
     door.person(0, "Orla Finch", "a long oak");
     door.person(1, "Wanda Okafor-Lind", "a long elm");
@@ -170,7 +170,7 @@ class StartScreenTest {
       door.press(KeyCode.ENTER);
       assertTrue(
           door.text("fault-port").contains("where the instrument is"), door.text("fault-port"));
-      door.pick("field-kind", "from the simulator");
+      door.pick("field-kind", "make.kind.simulator");
       door.press(KeyCode.ENTER);
       door.press(KeyCode.ENTER);
       assertTrue(door.text("fault-person-1").contains("nobody could sign"));
