@@ -49,6 +49,12 @@ public interface Interpreter {
     Optional<Heard> heard(String instrument, String source, String raw);
 
     /**
+     * The speed that the bytes of a refused line say, in words, whatever was made of them; of two
+     * instruments that did not agree, both. Empty where they say none.
+     */
+    Optional<String> says(Fact.LineRefused refused);
+
+    /**
      * What these papers, though it was not by them that it was taken, make of a reading where that
      * is something else than was signed: another speed, or none. Of which instrument it was said to
      * be is no matter.

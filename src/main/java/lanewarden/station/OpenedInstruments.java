@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.chronograph.RawBytes;
 import lanewarden.chronograph.Reason;
@@ -69,6 +70,27 @@ record OpenedInstruments(
             line ->
                 speakers(sender, source).stream()
                     .flatMap(by -> new Retrial(by, line, isTyped(source)).heard().stream()))
+        .findFirst();
+  }
+
+  /** The speed, in words, that the bytes of a refused line say; of two joined ones, both. */
+  Optional<String> says(Fact.LineRefused refused) {
+    Optional<RawBytes> raw = decoded(refused.raw());
+    if (raw.isEmpty()) {
+      return Optional.empty();
+    }
+    if (refused.reason().equals(Reason.DISAGREE.word()) && second.isPresent()) {
+      List<RawBytes> halves = profile.cut(raw.get());
+      String both =
+          Stream.of(
+                  new Retrial(profile, halves.get(0), false),
+                  new Retrial(second.get(), halves.get(1), false))
+              .flatMap(Retrial::said)
+              .collect(Collectors.joining(" and "));
+      return both.isEmpty() ? Optional.empty() : Optional.of(both);
+    }
+    return speakers(refused.instrument(), refused.source()).stream()
+        .flatMap(by -> new Retrial(by, raw.get(), isTyped(refused.source())).said())
         .findFirst();
   }
 

@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -29,6 +30,7 @@ import lanewarden.quantity.SpeedUnit;
  * @param typed whether an official typed it
  */
 record Retrial(SentenceProfile profile, RawBytes raw, boolean typed) {
+  private static final Duration LATE = Duration.ofSeconds(1);
 
   /** What the bytes are by themselves; of typed ones without a unit, in each unit. */
   private List<Signal> signals() {
@@ -154,12 +156,16 @@ record Retrial(SentenceProfile profile, RawBytes raw, boolean typed) {
                 + " ms before it in which a line counts as the same");
   }
 
-  /** The times are those of the wall clock, which is read a little later than the wire. */
+  /**
+   * The times are those of the wall clock, which is read a little later than the wire; a line that
+   * came before the other by more than that did not come after it.
+   */
   private boolean isTooSoon(Before before) {
     return !profile.apart().isZero()
         && before
             .elapsed()
-            .filter(time -> time.compareTo(profile.apart().plusSeconds(1)) < 0)
+            .filter(time -> time.compareTo(profile.apart().plus(LATE)) < 0)
+            .filter(time -> !time.plus(LATE).isNegative())
             .isPresent();
   }
 }

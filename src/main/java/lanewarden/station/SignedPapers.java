@@ -104,6 +104,11 @@ public final class SignedPapers implements Interpreter.Interpretation {
     }
 
     @Override
+    public Optional<String> says(Fact.LineRefused refused) {
+      return Optional.empty();
+    }
+
+    @Override
     public Optional<String> otherwise(Fact.ReadingTaken taken) {
       return Optional.empty();
     }
@@ -167,6 +172,11 @@ public final class SignedPapers implements Interpreter.Interpretation {
   @Override
   public Optional<Interpreter.Heard> heard(String sender, String source, String raw) {
     return opened.heard(sender, source, raw);
+  }
+
+  @Override
+  public Optional<String> says(Fact.LineRefused refused) {
+    return opened.says(refused);
   }
 
   @Override

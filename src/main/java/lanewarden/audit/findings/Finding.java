@@ -50,8 +50,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     REFUSED(true, "Lines refused for a reason that they do not have"),
     /** A line of the instrument that stood in another reading already. */
     REPEATED(true, "Readings that repeat what the instrument had sent before"),
-    /** A reading earlier than its check, or later than the entry that took it. */
-    READING_TIME(true, "Readings whose time does not fit the entries around them"),
+    /** A reading or a refused line earlier than what came before it, or later than its entry. */
+    READING_TIME(true, "Readings and lines whose time does not fit the entries around them"),
     /** A check of a competitor whom the roster in force does not hold, or holds otherwise. */
     ROSTER(true, "Checks that do not fit the roster in force"),
     /** Signed at the line by somebody who was not on duty, or while it was not open. */

@@ -43,8 +43,12 @@ public final class LedgerFold implements Consumer<Examined> {
   private final StationExaminer station = new StationExaminer(standing, findings);
   private final BytesExaminer bytes;
   private final PapersExaminer papers;
-  private final RefusedExaminer refused = new RefusedExaminer(standing, findings);
   private final ClockExaminer clock = new ClockExaminer(findings);
+  private final Attendance attendance = new Attendance(clock);
+  private final RefusedExaminer refused =
+      new RefusedExaminer(standing, attendance, clock, findings);
+  private final RefusedTimeExaminer refusedTimes =
+      new RefusedTimeExaminer(clock, attendance, findings);
   private final ReadingTimeExaminer times = new ReadingTimeExaminer(clock, findings);
   private final RosterExaminer rosters = new RosterExaminer(standing, findings);
   private final DutyExaminer duty = new DutyExaminer(standing, findings);
@@ -125,13 +129,15 @@ public final class LedgerFold implements Consumer<Examined> {
     List<Runnable> looks =
         List.of(
             () -> trail.note(number, fact),
-            () -> station.examine(entry, fact),
+            () -> attendance.examine(entry, fact),
+            () -> station.examine(entry, fact, clock.opening()),
             () -> checks.examine(number, fact),
             () -> instrument.examine(number, fact),
             () -> bytes.examine(number, fact),
             () -> papers.examine(entry, fact),
             () -> refused.examine(entry, fact, bytes.papers().filter(p -> p.fault().isEmpty())),
             () -> times.examine(entry, fact),
+            () -> refusedTimes.examine(entry, fact),
             () -> rosters.examine(entry, fact),
             () -> duty.examine(entry, fact),
             () -> lines.examine(number, fact, clock.opening()),

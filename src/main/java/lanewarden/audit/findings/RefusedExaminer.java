@@ -38,31 +38,53 @@ final class RefusedExaminer {
   private static final String TORN = "torn";
   private static final String OVERLONG = "overlong";
 
+  private static final String UP = "up";
+
   private final Standing standing;
+  private final Attendance attendance;
+  private final ClockExaminer clock;
   private final List<Finding> findings;
   private final Map<String, Sent> byInstrument = new HashMap<>();
   private final Deque<Fact.LineRefused> written = new ArrayDeque<>();
-  private final Attendance attendance = new Attendance();
+  private long program;
+  private boolean linked;
 
   /** What is remembered of an instrument since its link opened. */
   private static final class Sent {
     private Optional<Heard> last = Optional.empty();
     private Optional<Instant> at = Optional.empty();
+    private Duration jumped = Duration.ZERO;
     private boolean midway = true;
     private boolean overlong;
     private boolean uncertain;
   }
 
-  RefusedExaminer(Standing standing, List<Finding> findings) {
+  /**
+   * @param attendance has looked at each fact before this does
+   * @param clock has looked at each entry before this does
+   */
+  RefusedExaminer(
+      Standing standing, Attendance attendance, ClockExaminer clock, List<Finding> findings) {
     this.standing = standing;
+    this.attendance = attendance;
+    this.clock = clock;
     this.findings = findings;
   }
 
   /** Looks at a fact that was just folded into the standing. */
   void examine(Entry entry, Fact fact, Optional<Interpretation> papers) {
-    attendance.examine(entry, fact);
-    if (fact instanceof Fact.LinkChanged || fact instanceof Fact.StationOpened) {
-      byInstrument.values().forEach(sent -> sent.midway = true);
+    if (program != clock.opening()) {
+      program = clock.opening();
+      linked = false;
+      joined();
+    }
+    if (fact instanceof Fact.LinkChanged link) {
+      linked(link.state().equals(UP));
+    } else if (fact instanceof Fact.LineRefused line) {
+      boolean unseen = papers.isPresent() && sent(line.instrument()).uncertain;
+      findings.add(
+          RefusedNote.of(
+              entry.sequence(), line, standing, papers.flatMap(p -> p.says(line)), unseen));
     }
     papers.ifPresent(
         known -> {
@@ -77,6 +99,18 @@ final class RefusedExaminer {
         });
   }
 
+  /** Only a link that was not there before may begin in the middle of a line. */
+  private void linked(boolean now) {
+    if (!now || !linked) {
+      joined();
+    }
+    linked = now;
+  }
+
+  private void joined() {
+    byInstrument.values().forEach(sent -> sent.midway = true);
+  }
+
   private void taken(
       Interpretation papers,
       String instrument,
@@ -87,6 +121,8 @@ final class RefusedExaminer {
     if (!ReadingMark.isHeard(source)) {
       return;
     }
+    // What was heard shows that the link was there, whether an entry says so or not
+    linked = true;
     remember(instrument, papers.heard(instrument, source, raw), at);
     if (second != null) {
       remember(second.instrument(), papers.heard(second.instrument(), source, second.raw()), at);
@@ -100,6 +136,7 @@ final class RefusedExaminer {
     if (heard.isPresent()) {
       sent.last = heard;
       sent.at = Optional.of(at);
+      sent.jumped = clock.jumped();
       sent.uncertain = false;
     }
   }
@@ -152,10 +189,16 @@ final class RefusedExaminer {
             .anyMatch(taken -> taken.line() != null && taken.raw().equals(line.raw()));
     return new Before(
         sent.last,
-        sent.at.map(at -> Duration.between(at, line.at())),
+        sent.at.map(at -> elapsed(at, line.at(), clock.jumped().minus(sent.jumped))),
         sent.midway,
         sent.overlong,
         sent.uncertain || inCheck || (standing.current().isEmpty() && isRepeat(line)));
+  }
+
+  /** A clock that was set back meanwhile makes no line come before the one before it. */
+  private static Duration elapsed(Instant from, Instant to, Duration jumped) {
+    Duration shown = Duration.between(from, to);
+    return shown.isNegative() && !shown.plus(jumped).isNegative() ? Duration.ZERO : shown;
   }
 
   private static boolean isRepeat(Fact.LineRefused line) {
@@ -203,14 +246,14 @@ final class RefusedExaminer {
         switch (reason) {
           case NO_SHOT -> verified;
           case HELD -> held && !verified;
-          case OFF_DUTY -> !attendance.was(line.at());
+          case OFF_DUTY -> attendance.catchesUp() && !attendance.was(line.at());
           case NO_COMPETITOR -> check.isEmpty() && !held && !verified;
           case DECIDED -> check.filter(c -> c.outcome().isPresent()).isPresent();
           case NOT_ASKED -> check.filter(c -> !takesShots(c)).isPresent();
           // What was there before is looked at with the bytes
           case REPEATED -> true;
         };
-    return fits ? Optional.empty() : Optional.of(words(reason));
+    return fits ? Optional.empty() : Optional.of(words(reason, line));
   }
 
   /** A line is written under the check at the line, unless nobody was there to be asked. */
@@ -230,11 +273,15 @@ final class RefusedExaminer {
         : Optional.empty();
   }
 
-  private String words(Untimely reason) {
+  private String words(Untimely reason, Fact.LineRefused line) {
     return switch (reason) {
       case NO_SHOT -> "no verification was going on";
       case HELD -> "the line was not held";
-      case OFF_DUTY -> "somebody was on duty at its time";
+      case OFF_DUTY ->
+          attendance.was(line.at())
+              ? "somebody was on duty at its time"
+              : "what comes while nobody is on duty is written right after the sign-in, before"
+                  + " anything else";
       case NO_COMPETITOR ->
           standing
               .current()

@@ -1,7 +1,6 @@
 package lanewarden.audit.findings;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +11,6 @@ import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.audit.wording.ReadingMark;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Fact;
-import lanewarden.journal.Flood;
 import lanewarden.journal.FrameFact;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Enrolled;
@@ -20,6 +18,7 @@ import lanewarden.ledger.Entry;
 import lanewarden.ledger.Suspension;
 import lanewarden.rules.Phase;
 import lanewarden.rules.RuleBook;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks at what happened around the checks: the link, the papers, the sign-ins.
@@ -40,6 +39,7 @@ final class StationExaminer {
   private final Map<Long, String> ruleBookSigners = new LinkedHashMap<>();
   private final Map<String, Edition> editions = new HashMap<>();
   private Phase phase = Phase.BEFORE;
+  private @Nullable Long opening;
 
   private record SignIn(String signer, String name) {}
 
@@ -61,13 +61,17 @@ final class StationExaminer {
     }
   }
 
-  /** Looks at a fact. */
-  void examine(Entry entry, Fact fact) {
+  /**
+   * Looks at a fact.
+   *
+   * @param program the first entry since the program began
+   */
+  void examine(Entry entry, Fact fact, long program) {
     long number = entry.sequence();
     if (fact instanceof Fact.LinkChanged link && link.state().equals(LOST)) {
       add(Kind.LINK_LOST, Wording.time(link.at()) + ": " + link.words(), number);
-    } else if (fact instanceof Fact.LineRefused line) {
-      refused(number, line);
+    } else if (fact instanceof Fact.StationOpened) {
+      opened(number, program);
     } else if (fact instanceof Fact.ReadingTaken reading) {
       measured(number, reading.source());
     } else if (fact instanceof Fact.VerificationShot shot) {
@@ -142,38 +146,26 @@ final class StationExaminer {
     }
   }
 
-  private void refused(long number, Fact.LineRefused line) {
-    findings.add(
-        new Finding(
-            Kind.LINE_REFUSED,
-            List.of(number),
-            where(line)
-                + ", "
-                + line.source()
-                + ": "
-                + line.reason()
-                + ". "
-                + line.words()
-                + " Bytes: "
-                + bytes(line.raw()),
-            Flood.lines(line)));
-  }
-
-  private String where(Fact.LineRefused line) {
-    return line.check() == null
-        ? standing
-            .verification()
-            .map(round -> "During verification " + round.number())
-            .orElse("No check was running")
-        : "Check " + line.check();
-  }
-
-  private static String bytes(String base64) {
-    try {
-      return Wording.bytes(Base64.getDecoder().decode(base64));
-    } catch (IllegalArgumentException notBase64) {
-      return Wording.quoted(base64) + " (not base64)";
+  /** Papers are read when the program begins, so only then can there be others for a check. */
+  private void opened(long number, long program) {
+    Long before = opening;
+    if (before != null && program <= before) {
+      standing
+          .current()
+          .ifPresent(
+              check ->
+                  add(
+                      Kind.ORDER,
+                      "The line was opened again while check "
+                          + check.number()
+                          + " was at the line, although the program had not begun anew since entry "
+                          + before
+                          + " opened it.",
+                      before,
+                      check.number(),
+                      number));
     }
+    opening = number;
   }
 
   /**

@@ -217,9 +217,8 @@ class FindingsTest {
                 "The line was cut off.",
                 "serial port",
                 "gate timer",
-                ScriptedLedger.START));
-    long lost =
-        ledger.say(new Fact.LinkChanged("lost", "The port went away.", ScriptedLedger.START));
+                ledger.instant()));
+    long lost = ledger.say(new Fact.LinkChanged("lost", "The port went away.", ledger.instant()));
     ledger.close("archer had to leave");
     PrintedReport report = PrintedReport.of(ledger.file());
     assertEquals(List.of(typed), entries(Kind.TYPED));
