@@ -26,6 +26,12 @@ public interface Interpreter {
     /** Why nothing can be read anew by these papers; empty where it can. */
     Optional<String> fault();
 
+    /**
+     * What speaks against the opening itself: a place of the instrument, or a budget of what makes
+     * a reading uncertain, that its settings do not give.
+     */
+    List<String> against();
+
     /** What speaks against a reading of a check. */
     List<String> against(Fact.ReadingTaken taken);
 

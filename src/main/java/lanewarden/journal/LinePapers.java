@@ -62,17 +62,31 @@ public record LinePapers(Fact.StationOpened opened) {
     compare("second sentence profile", was.secondProfile(), opened.secondProfile(), changes);
     compare("settings", was.settings(), opened.settings(), changes);
     replaced("program", was.program(), opened.program(), changes);
-    if (changes.isEmpty() && !was.equals(opened)) {
-      changes.add(
-          "place or uncertainty of the instrument are stated otherwise, though the settings are the"
-              + " same");
-    }
+    boolean sameSettings = Objects.equals(was.settings(), opened.settings());
+    restated("place of the instrument", was.place(), opened.place(), sameSettings, changes);
+    restated("uncertainty of the instrument", was.budget(), opened.budget(), sameSettings, changes);
     return List.copyOf(changes);
   }
 
   private static void replaced(String what, String was, String is, List<String> changes) {
     if (!was.equals(is)) {
       changes.add(what + ": was “" + was + "”, is “" + is + "”");
+    }
+  }
+
+  /** What follows from the settings is told whatever else changed, for it is what is printed. */
+  private static void restated(
+      String what,
+      @Nullable Object was,
+      @Nullable Object is,
+      boolean sameSettings,
+      List<String> changes) {
+    if (!Objects.equals(was, is)) {
+      String how =
+          was == null
+              ? " is stated, and was not before"
+              : is == null ? " is not stated any more" : " is stated otherwise";
+      changes.add(what + how + (sameSettings ? ", though the settings are the same" : ""));
     }
   }
 

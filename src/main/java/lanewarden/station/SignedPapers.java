@@ -28,17 +28,19 @@ import org.jspecify.annotations.Nullable;
  * Immutable.
  */
 public final class SignedPapers implements Interpreter.Interpretation {
+  private final Fact.StationOpened signed;
   private final OpenedInstruments opened;
   private final SentenceProfile profile;
   private final Optional<SentenceProfile> second;
   private final Optional<StationPapers> papers;
 
   private SignedPapers(
-      String instrument,
+      Fact.StationOpened signed,
       SentenceProfile profile,
       Optional<SentenceProfile> second,
       Optional<StationPapers> papers) {
-    this.opened = new OpenedInstruments(instrument, profile, second, papers);
+    this.signed = signed;
+    this.opened = new OpenedInstruments(signed.instrument(), profile, second, papers);
     this.profile = profile;
     this.second = second;
     this.papers = papers;
@@ -55,7 +57,7 @@ public final class SignedPapers implements Interpreter.Interpretation {
               : Optional.of(profile("second profile", secondText));
       String settings = opened.settings();
       return new SignedPapers(
-          opened.instrument(),
+          opened,
           first,
           second,
           settings == null
@@ -81,6 +83,11 @@ public final class SignedPapers implements Interpreter.Interpretation {
     @Override
     public Optional<String> fault() {
       return Optional.of(why);
+    }
+
+    @Override
+    public List<String> against() {
+      return List.of();
     }
 
     @Override
@@ -127,6 +134,16 @@ public final class SignedPapers implements Interpreter.Interpretation {
   @Override
   public Optional<String> fault() {
     return Optional.empty();
+  }
+
+  @Override
+  public List<String> against() {
+    Optional<Fact.StationOpened> given =
+        papers.map(known -> known.opening(signed.instrument(), signed.program()));
+    List<String> against = new ArrayList<>();
+    OpeningWorth.place(given, signed).ifPresent(against::add);
+    OpeningWorth.budget(given, signed).ifPresent(against::add);
+    return against;
   }
 
   @Override

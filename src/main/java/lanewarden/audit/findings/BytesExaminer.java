@@ -15,7 +15,7 @@ import lanewarden.quantity.Speed;
 
 /**
  * Looks whether every reading follows from its raw bytes, by the sentence profiles and settings
- * that the opening before it signed.
+ * that the opening before it signed; and whether the opening itself follows from them.
  *
  * <p>Owned by one thread.
  */
@@ -62,6 +62,14 @@ final class BytesExaminer {
   private void opened(long entry, Interpretation now) {
     papers = Optional.of(now);
     opening = entry;
+    List<String> against = now.against();
+    if (!against.isEmpty()) {
+      findings.add(
+          Finding.of(
+              Kind.OPENING,
+              "The line was opened, and for its instrument " + String.join("; and ", against) + ".",
+              entry));
+    }
     now.fault()
         .map(why -> why.lines().collect(Collectors.joining("; ")))
         .ifPresent(why -> unread.put(entry, new Unread(why, new ArrayList<>())));

@@ -44,6 +44,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     VERDICT(true, "Verdicts that do not follow from the rule"),
     /** A reading that its raw bytes do not give by the papers of its time. */
     BYTES(true, "Readings that do not follow from what the instrument sent"),
+    /** An opening with another place or budget of its instrument than its settings give. */
+    OPENING(true, "Openings that say of the instrument what their settings do not give"),
     /**
      * A line that was refused though its bytes are a reading, or for another reason than it has.
      */

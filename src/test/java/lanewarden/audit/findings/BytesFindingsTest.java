@@ -15,6 +15,7 @@ import lanewarden.audit.findings.Finding.Kind;
 import lanewarden.journal.Fact;
 import lanewarden.journal.SecondReading;
 import lanewarden.quantity.Speed;
+import lanewarden.station.Budget;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,8 +70,14 @@ class BytesFindingsTest {
                 "Lanewarden 0.5.0",
                 second,
                 settings,
-                null,
+                settings == null ? null : budget(settings),
                 null));
+  }
+
+  /** What the settings say of the accuracy, as the station signs it with them. */
+  private List<String> budget(String settings) throws Exception {
+    Path file = Files.writeString(folder.resolve("station.toml"), settings);
+    return Budget.of(file, Speed.parse("300 ft/s")).inWords();
   }
 
   private static String profile(String name) throws Exception {
