@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
@@ -33,7 +35,9 @@ import lanewarden.kiosk.look.TextSize;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Text twice as large on the smallest screen, 1280 by 800: nothing is lost (WCAG 2.2, success
@@ -180,14 +184,20 @@ class LargeTextTest {
     booth.settle();
   }
 
+  static Stream<Arguments> languagesAndSizes() {
+    return Arrays.stream(Language.values())
+        .flatMap(
+            language ->
+                Stream.of(TextSize.values()[0], TextSize.LARGEST)
+                    .map(size -> Arguments.of(language, size)));
+  }
+
   @ParameterizedTest
-  @EnumSource(Language.class)
-  void everyMainScreenKeepsItsButtonsWithinReach(Language language) throws Exception {
+  @MethodSource("languagesAndSizes")
+  void everyMainScreenKeepsItsButtonsWithinReach(Language language, TextSize size)
+      throws Exception {
     try (Booth booth = Booth.in(language, BoothEvent.PLAIN, temp, WIDTH, HEIGHT)) {
-      booth.press(KeyCode.INSERT);
-      assertNothingIsLost(booth, "go to, as drawn");
-      booth.press(KeyCode.ESCAPE);
-      enlarge(booth, TextSize.LARGEST);
+      enlarge(booth, size);
       assertNothingIsLost(booth, "sign-in");
       booth.press(KeyCode.INSERT);
       assertNothingIsLost(booth, "go to");
@@ -223,6 +233,20 @@ class LargeTextTest {
         }
         booth.press(KeyCode.INSERT);
       }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void theFirstScreenIsWholeInEveryLanguage(Language language) throws Exception {
+    try (Doorstep door = new Doorstep(temp, WIDTH, HEIGHT, Optional.empty())) {
+      Booth.call(
+          () -> {
+            door.look.language().set(language);
+            return true;
+          });
+      door.settle();
+      assertEquals(List.of(), lost(door.scene()), "start");
     }
   }
 

@@ -13,6 +13,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 
 /** The field that bibs are scanned or typed into, whom it may mean, and how far the roster is. */
@@ -32,6 +33,7 @@ final class CallColumn extends VBox {
     Label label = new Label(texts.of("line.call"));
     label.setLabelFor(field);
     label.getStyleClass().add("field-title");
+    PanelFrame.wrap(label);
     field.setId("call-field");
     field.setAccessibleText(texts.of("line.call.spoken"));
     field.getStyleClass().add("call-field");

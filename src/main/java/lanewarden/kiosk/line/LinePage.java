@@ -45,8 +45,30 @@ public record LinePage(
     int unwritten) {
 
   /** The phases of an event, in words. */
-  static List<String> phases() {
-    return Stream.of(Phase.values()).map(Phase::phrase).toList();
+  static List<String> phases(Texts texts) {
+    return Stream.of(Phase.values()).map(phase -> texts.of(pick(phase))).toList();
+  }
+
+  private static String pick(Phase phase) {
+    return switch (phase) {
+      case BEFORE -> "phase.pick.before";
+      case DURING -> "phase.pick.during";
+      case AFTER -> "phase.pick.after";
+    };
+  }
+
+  private static String now(Phase phase) {
+    return switch (phase) {
+      case BEFORE -> "phase.now.before";
+      case DURING -> "phase.now.during";
+      case AFTER -> "phase.now.after";
+    };
+  }
+
+  /** The phase that is meant by one of those words; anything else is left to the station. */
+  static String phaseOf(String words, Texts texts) {
+    int place = phases(texts).indexOf(words);
+    return place < 0 ? words : Phase.values()[place].word();
   }
 
   /** The page of a line. */
@@ -64,7 +86,7 @@ public record LinePage(
           case CLOSED -> texts.of("link.closed");
         },
         view.linkWords(),
-        view.phase().word(),
+        texts.of(now(view.phase())),
         view.check().map(check -> CheckPage.of(check, texts)),
         view.refused().map(RefusedLine::of),
         texts.of("line.progress", done, progress.competitors(), progress.within(), progress.over()),

@@ -118,8 +118,8 @@ final class LinePanels {
   void phase() {
     LinePage page = model.page().get();
     open(
-        LinePage.phases(),
-        this::begin,
+        LinePage.phases(texts),
+        (words, done, missed) -> begin(LinePage.phaseOf(words, texts), done, missed),
         new EntryPanel.Wording(
             texts.of("phase.title"),
             texts.of("phase.words", page == null ? "" : page.phase()),

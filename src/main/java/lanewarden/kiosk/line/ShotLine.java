@@ -53,7 +53,7 @@ public record ShotLine(
         reading.shot(),
         texts.quantity(reading.speed()),
         Figure.converted(reading.speed(), view, texts),
-        reading.source(),
+        source(reading.source(), texts),
         Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason),
         doubt.map(found -> found.kind().word()).orElse(""),
         doubt.filter(Doubt::isOpen).isPresent());
@@ -67,5 +67,16 @@ public record ShotLine(
     return voided
         .map(reason -> texts.of("line.shot.spoken.void", number, speed, reason))
         .orElseGet(() -> texts.of("line.shot.spoken", number, speed, source));
+  }
+
+  /** Where a reading came from, in a word of this language. */
+  private static String source(String word, Texts texts) {
+    return switch (word) {
+      case "serial port" -> texts.of("source.serial");
+      case "typed" -> texts.of("source.typed");
+      case "replay" -> texts.of("source.replay");
+      case "simulator" -> texts.of("source.simulator");
+      default -> word;
+    };
   }
 }

@@ -47,6 +47,7 @@ final class StatusBar extends VBox {
     head.setId("ledger-head");
     head.getStyleClass().add("raw");
     place.getStyleClass().add("place");
+    place.setWrapText(true);
     link.setMinWidth(USE_PREF_SIZE);
     official.setMinWidth(USE_PREF_SIZE);
     head.setMinWidth(USE_PREF_SIZE);

@@ -105,6 +105,7 @@ public final class ProtestScreen implements Page {
 
   private VBox column() {
     Label label = new Label(texts.of("protest.search"));
+    PanelFrame.wrap(label);
     label.setLabelFor(field);
     label.getStyleClass().add("field-title");
     field.setAccessibleText(texts.of("protest.search"));
