@@ -67,8 +67,11 @@ public record LinePage(
 
   /** The phase that is meant by one of those words; anything else is left to the station. */
   static String phaseOf(String words, Texts texts) {
-    int place = phases(texts).indexOf(words);
-    return place < 0 ? words : Phase.values()[place].word();
+    return Stream.of(Phase.values())
+        .filter(phase -> texts.of(pick(phase)).equals(words))
+        .map(Phase::word)
+        .findFirst()
+        .orElse(words);
   }
 
   /** The page of a line. */
