@@ -157,8 +157,8 @@ public record EventFormFindings(
           List.of(
               mapped.faults().size()
                   + (mapped.faults().size() == 1 ? " line is" : " places are")
-                  + " wrong in the list, each told below. Mend the file, then have it read"
-                  + " again."));
+                  + " wrong in the list, each told below. Choose another column, or mend the"
+                  + " file and have it read again."));
     }
     return Optional.of(mapped);
   }
