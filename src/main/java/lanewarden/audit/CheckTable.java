@@ -10,7 +10,6 @@ import lanewarden.audit.wording.CheckRow;
 import lanewarden.journal.Check;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
-import lanewarden.journal.Protest;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Division;
@@ -115,7 +114,8 @@ final class CheckTable {
     }
     boolean waits =
         check.opened().protest() != null
-            && docket.protestsOf(check.number()).stream().allMatch(Protest::isOpen);
+            && docket.protestsOf(check.number()).stream()
+                .noneMatch(protest -> protest.ruling().isPresent());
     return check.inQuestion() || waits || check.outcome().isEmpty() ? "no" : "yes";
   }
 

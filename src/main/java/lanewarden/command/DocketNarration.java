@@ -61,7 +61,10 @@ final class DocketNarration {
                     + ": "
                     + fact.ground()
                     + "; "
-                    + protest.ruling().map(DocketNarration::ruled).orElse("no ruling yet"))
+                    + protest
+                        .ruling()
+                        .map(DocketNarration::ruled)
+                        .orElseGet(() -> unruled(protest)))
             .with("protest", protest.number())
             .with("occasion", fact.occasion().word())
             .with("check", fact.check())
@@ -78,6 +81,13 @@ final class DocketNarration {
                     .with("consequence", given.fact().consequence())
                     .with("reason", given.fact().reason()))
         .orElse(filed);
+  }
+
+  private static String unruled(Protest protest) {
+    return protest
+        .objection()
+        .map(objection -> "no effect: " + objection.words())
+        .orElse("no ruling yet");
   }
 
   private static String ruled(Protest.Given given) {

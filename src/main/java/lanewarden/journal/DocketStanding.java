@@ -93,7 +93,9 @@ final class DocketStanding {
   Optional<Check> fold(long sequence, Instant at, String signer, ProtestFact fact) {
     if (fact instanceof ProtestFact.ProtestFiled filed) {
       Check disputed = checks.apply(filed.check());
-      protests.put(sequence, new Protest(sequence, at, signer, filed, List.of(), List.of()));
+      protests.put(
+          sequence,
+          new Protest(sequence, at, signer, filed, against(disputed), List.of(), List.of()));
       return Optional.of(disputed);
     } else if (fact instanceof ProtestFact.ProtestRuled ruled) {
       return rule(new Protest.Given(sequence, at, signer, ruled, objection(ruled, signer)));
@@ -139,8 +141,11 @@ final class DocketStanding {
     return effective ? Optional.of(made.appliedTo(check, rules)) : Optional.empty();
   }
 
-  /** What speaks against a ruling, a correction or a confirmation signed with this key now. */
+  /** What speaks against anything of a dispute or correction, signed with this key now. */
   Optional<Objection> objection(ProtestFact fact, String signer) {
+    if (fact instanceof ProtestFact.ProtestFiled filed) {
+      return against(checks.apply(filed.check()));
+    }
     if (fact instanceof ProtestFact.ProtestRuled ruled) {
       return objection(protest(ruled.protest()), ruled, signer);
     }
@@ -150,6 +155,18 @@ final class DocketStanding {
     return fact instanceof ProtestFact.CorrectionConfirmed confirmed
         ? objection(correction(confirmed.correction()), signer)
         : Optional.empty();
+  }
+
+  /** What speaks against a protest about a check. */
+  private static Optional<Objection> against(Check disputed) {
+    if (disputed.opened().protest() != null) {
+      return Optional.of(Objection.IS_RECHECK);
+    }
+    return goesOn(disputed) ? Optional.of(Objection.CHECK_RUNS) : Optional.empty();
+  }
+
+  private static boolean goesOn(Check check) {
+    return check.outcome().isEmpty() && !check.isClosed();
   }
 
   private Optional<Objection> objection(
@@ -162,8 +179,14 @@ final class DocketStanding {
     if (all.stream().anyMatch(check -> hasSignedFor(check, signer))) {
       return Optional.of(Objection.OWN_CHECK);
     }
+    if (protest.objection().isPresent()) {
+      return Optional.of(Objection.NO_PROTEST);
+    }
     if (!protest.isOpen()) {
       return Optional.of(Objection.RULED_ALREADY);
+    }
+    if (goesOn(checks.apply(protest.fact().check()))) {
+      return Optional.of(Objection.CHECK_RUNS);
     }
     if (protest.rechecks().stream().anyMatch(c -> !checks.apply(c).isClosed())) {
       return Optional.of(Objection.RECHECK_RUNS);

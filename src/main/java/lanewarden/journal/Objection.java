@@ -1,8 +1,8 @@
 package lanewarden.journal;
 
 /**
- * What speaks against a ruling or the confirmation of a correction. One that has an objection
- * against it changes nothing, whoever signed it.
+ * What speaks against a protest, a ruling or the confirmation of a correction. One that has an
+ * objection against it changes nothing, whoever signed it.
  */
 public enum Objection {
   /** Only judges rule: those whose key was last enrolled as one, and not suspended since. */
@@ -12,6 +12,12 @@ public enum Objection {
       "it is signed by somebody who signed something of the check in dispute or a recheck of it"
           + " (at the line, a correction, a hold), with the same key or another of theirs, or with"
           + " the organizer's, which names nobody"),
+  /** A recheck is no matter of its own: what is disputed is the check that it stands beside. */
+  IS_RECHECK("it is filed against a recheck, which stands beside the check in dispute"),
+  /** Nobody can dispute what is not decided. */
+  CHECK_RUNS("the check in dispute goes on, and has come to nothing yet"),
+  /** The protest has an objection against it itself. */
+  NO_PROTEST("the protest has no effect itself"),
   /** A ruling stands until there is another protest. */
   RULED_ALREADY("the protest had its ruling"),
   /** A recheck under the protest is at the line. */

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  * @param at when it was filed
  * @param signer thumbprint of the key of the official who took it down
  * @param fact the check in dispute, who files, and why
+ * @param objection why it is none and nothing follows from it; empty where it is one
  * @param rechecks the checks that stand beside the one in dispute, in the order opened
  * @param rulings everything that was signed as a ruling on it, in order
  */
@@ -21,6 +22,7 @@ public record Protest(
     Instant at,
     String signer,
     ProtestFact.ProtestFiled fact,
+    Optional<Objection> objection,
     List<Long> rechecks,
     List<Given> rulings) {
 
@@ -52,7 +54,7 @@ public record Protest(
 
   /** Whether it waits for a ruling. */
   public boolean isOpen() {
-    return ruling().isEmpty();
+    return objection.isEmpty() && ruling().isEmpty();
   }
 
   /** The check in dispute, and every recheck of it. */
@@ -69,12 +71,12 @@ public record Protest(
   Protest recheck(long check) {
     List<Long> more = new ArrayList<>(rechecks);
     more.add(check);
-    return new Protest(number, at, signer, fact, more, rulings);
+    return new Protest(number, at, signer, fact, objection, more, rulings);
   }
 
   Protest rule(Given given) {
     List<Given> more = new ArrayList<>(rulings);
     more.add(given);
-    return new Protest(number, at, signer, fact, rechecks, more);
+    return new Protest(number, at, signer, fact, objection, rechecks, more);
   }
 }

@@ -299,8 +299,8 @@ public final class Standing {
   }
 
   /**
-   * What speaks against a ruling, a correction or a confirmation, were it signed now; empty where
-   * nothing does.
+   * What speaks against a protest, a ruling, a correction or a confirmation, were it signed now;
+   * empty where nothing does.
    *
    * @param signer thumbprint of the key
    * @throws IllegalArgumentException if there is no such protest or correction

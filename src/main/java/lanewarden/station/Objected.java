@@ -2,7 +2,10 @@ package lanewarden.station;
 
 import lanewarden.journal.Objection;
 
-/** What is said to whoever signs a ruling or a correction that has an objection against it. */
+/**
+ * What is said to whoever signs a protest, a ruling or a correction that has an objection against
+ * it.
+ */
 final class Objected {
 
   private Objected() {}
@@ -20,6 +23,9 @@ final class Objected {
     return switch (objection) {
       case NO_JUDGE -> "NOT-A-JUDGE";
       case OWN_CHECK -> "OWN-CHECK";
+      case IS_RECHECK -> "CHECK-IS-RECHECK";
+      case CHECK_RUNS -> "CHECK-RUNNING";
+      case NO_PROTEST -> "PROTEST-WITHOUT-EFFECT";
       case RULED_ALREADY -> "PROTEST-RULED";
       case RECHECK_RUNS -> "RECHECK-RUNNING";
       case OTHER_CHECK -> "RULING-OTHER-CHECK";
@@ -38,6 +44,10 @@ final class Objected {
     return switch (objection) {
       case NO_JUDGE -> "Have a judge sign it: one whom the organizer enrolled as such.";
       case OWN_CHECK -> "Have another judge sign it; another key of the same judge will not do.";
+      case IS_RECHECK ->
+          "File against the check in dispute; after a ruling, that may be done again.";
+      case CHECK_RUNS -> "Finish the check, or end it with a reason.";
+      case NO_PROTEST -> "File a protest against the check in dispute, and go on with that one.";
       case RULED_ALREADY -> "If there is something new, file another protest.";
       case RECHECK_RUNS -> "Finish the recheck first, and let the archer go.";
       case OTHER_CHECK -> "Name the check in dispute, or a recheck under this protest.";

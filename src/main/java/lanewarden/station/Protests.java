@@ -63,29 +63,13 @@ public final class Protests {
     Docket after =
         desk.sign(
             (book, signer) -> {
-              requireDisputable(known(check, book));
-              return List.of(
-                  new ProtestFact.ProtestFiled(check, occasion, Reason.of(by), Reason.of(ground)));
+              ProtestFact fact =
+                  new ProtestFact.ProtestFiled(
+                      known(check, book).number(), occasion, Reason.of(by), Reason.of(ground));
+              refuse(book.standing().objection(fact, signer));
+              return List.of(fact);
             });
     return last(after.protests());
-  }
-
-  private static void requireDisputable(Check check) throws StationException {
-    Long under = check.opened().protest();
-    if (under != null) {
-      throw StationException.misstep(
-          "CHECK-IS-RECHECK",
-          "Nothing was filed.",
-          "Check " + check.number() + " is a recheck under protest " + under + ".",
-          "File against the check in dispute; after a ruling, that may be done again.");
-    }
-    if (check.outcome().isEmpty() && !check.isClosed()) {
-      throw StationException.misstep(
-          "CHECK-RUNNING",
-          "Nothing was filed.",
-          "Check " + check.number() + " goes on, so there is nothing to dispute yet.",
-          "Finish the check, or end it with a reason.");
-    }
   }
 
   /**

@@ -3,6 +3,7 @@ package lanewarden.station;
 import java.util.Optional;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Objection;
 import lanewarden.journal.Protest;
 import lanewarden.journal.Standing;
 import lanewarden.rules.SetUp;
@@ -16,10 +17,14 @@ import lanewarden.rules.SetUp;
 record Recheck(Protest protest, Check original) {
 
   /**
-   * @throws StationException if there is no such protest, it was ruled on, or a recheck settled it
+   * @throws StationException if there is no such protest, it has no effect or was ruled on, or a
+   *     recheck settled it
    */
   static Recheck under(long number, Standing standing) throws StationException {
     Protest protest = known(number, standing);
+    if (protest.objection().isPresent()) {
+      throw StationException.stuck(Objected.trouble(Objection.NO_PROTEST));
+    }
     if (!protest.isOpen()) {
       throw StationException.misstep(
           "PROTEST-RULED",

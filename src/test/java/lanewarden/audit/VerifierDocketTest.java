@@ -151,6 +151,37 @@ class VerifierDocketTest extends PageInBrowser {
   }
 
   @Test
+  void aProtestAgainstARecheckOrARunningCheckHasNoEffectHereEither() throws Exception {
+    long over = dispute.over();
+    long first = dispute.file(Cause.PROTEST, over);
+    long beside = dispute.recheck(first, "401", "57.9 m/s");
+    dispute.rule(judge, first, Answer.UPHELD, beside);
+    long second = dispute.file(Cause.PROTEST, beside);
+    long further = dispute.recheck(second, "401", "58.3 m/s");
+    long ruling = dispute.rule(judge, second, Answer.UPHELD, further);
+    long running = ledger.call("402", "Solveig Brattlie", "LB");
+    long third = dispute.file(Cause.PROTEST, running);
+    long early = dispute.rule(judge, third, Answer.DISMISSED, running);
+    ledger.read("57.9 m/s");
+    ledger.verdict();
+    ledger.close(null);
+    List<String> findings = verified().findings();
+    for (String expected :
+        List.of(
+            second + ": the protest has no effect: check " + beside + " is a recheck, which",
+            further + ": a recheck was opened under protest " + second + ", which has no effect",
+            ruling + ": the ruling has no effect: the protest has no effect itself.",
+            third + ": the protest has no effect: check " + running + " went on, and had come",
+            early + ": the ruling has no effect: the protest has no effect itself.")) {
+      assertTrue(
+          findings.stream().anyMatch(words -> words.startsWith("Entry " + expected)),
+          expected + " is not in " + findings);
+    }
+    assertTrue(cases().get(0).endsWith("check " + beside + " counts."), cases().toString());
+    assertTrue(cases().get(1).contains("It has no effect: check " + beside), cases().toString());
+  }
+
+  @Test
   void aRecheckOfAnotherArcherTakesNothingAway() throws Exception {
     long over = dispute.over();
     long protest = dispute.file(Cause.PROTEST, over);

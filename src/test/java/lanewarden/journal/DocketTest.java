@@ -230,6 +230,42 @@ class DocketTest {
         standing.objection(ruling(again, Answer.DISMISSED, check), judge.thumbprint()));
   }
 
+  @Test
+  void aProtestAgainstARecheckChangesNothing() throws Exception {
+    long over = check(Facts.opened("101", 1), Outcome.OVER);
+    long first = file(over);
+    long beside = check(Facts.recheck("101", first), Outcome.WITHIN);
+    sayAs(judge, ruling(first, Answer.UPHELD, beside));
+    ProtestFact.ProtestFiled against =
+        new ProtestFact.ProtestFiled(beside, Cause.PROTEST, "the Greens", "it flew fast");
+    assertEquals(
+        Optional.of(Objection.IS_RECHECK), standing.objection(against, other.thumbprint()));
+    long second = say(against);
+    long further = check(Facts.recheck("101", second), Outcome.OVER);
+    ProtestFact.ProtestRuled ruling = ruling(second, Answer.UPHELD, further);
+    assertEquals(Optional.of(Objection.NO_PROTEST), standing.objection(ruling, judge.thumbprint()));
+    sayAs(judge, ruling);
+    assertEquals(Optional.of(beside), standing.docket().instead(over));
+    assertEquals(Optional.empty(), standing.docket().instead(beside));
+    assertEquals(1, standing.competitorsWith(Outcome.WITHIN));
+    assertEquals(false, standing.docket().protest(second).orElseThrow().isOpen());
+  }
+
+  @Test
+  void nobodyRulesOnACheckThatGoesOn() throws Exception {
+    long check = say(Facts.opened("101", 1));
+    long reading = say(Facts.reading(check, 1, "301 ft/s"));
+    long early = file(check);
+    ProtestFact.ProtestRuled ruling = ruling(early, Answer.DISMISSED, check);
+    assertEquals(Optional.of(Objection.NO_PROTEST), standing.objection(ruling, judge.thumbprint()));
+    say(Facts.verdict(check, Outcome.OVER, List.of(reading)));
+    long protest = file(check);
+    ProtestFact.ProtestRuled later = ruling(protest, Answer.DISMISSED, check);
+    assertEquals(Optional.empty(), standing.objection(later, judge.thumbprint()));
+    say(new Fact.ReadingVoided(check, reading, "glare"));
+    assertEquals(Optional.of(Objection.CHECK_RUNS), standing.objection(later, judge.thumbprint()));
+  }
+
   /** The recheck under the protest is of another bib, until two persons put that right. */
   @Test
   void aRecheckOfAnotherArcherNeverCounts() throws Exception {

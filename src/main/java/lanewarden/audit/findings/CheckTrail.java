@@ -25,7 +25,8 @@ import lanewarden.journal.Standing;
  */
 final class CheckTrail {
   /** What has no effect takes nothing away from the outcome that stands. */
-  private static final Set<Kind> WITHOUT_EFFECT = Set.of(Kind.RULING, Kind.CORRECTION);
+  private static final Set<Kind> WITHOUT_EFFECT =
+      Set.of(Kind.PROTEST, Kind.RULING, Kind.CORRECTION);
 
   private final Standing standing;
   private final LongStream.Builder pairs = LongStream.builder();

@@ -72,6 +72,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     ADMISSION(true, "Checks that the rule does not allow"),
     /** A recheck that no protest allows. */
     RECHECK(true, "Rechecks that no open protest allows"),
+    /** A protest that has an objection against it. */
+    PROTEST(true, "Protests without effect"),
     /** A ruling that has an objection against it. */
     RULING(true, "Rulings without effect"),
     /** A confirmation that has an objection against it. */

@@ -38,7 +38,9 @@ final class ProtestExaminer {
       against(recheck, "names protest " + number + ", which the ledger does not hold", number);
       return;
     }
-    if (!protest.get().isOpen()) {
+    if (protest.get().objection().isPresent()) {
+      against(recheck, "was opened under protest " + number + ", which has no effect", number);
+    } else if (!protest.get().isOpen()) {
       against(recheck, "was opened after the ruling on protest " + number, number);
     }
     protest.get().rechecks().stream()
@@ -91,6 +93,11 @@ final class ProtestExaminer {
     entries.addAll(protest.rechecks());
     String filed = filed(protest, original) + rechecks(protest);
     protest.rulings().forEach(given -> withoutEffect(protest, given));
+    if (protest.objection().isPresent()) {
+      String words = "It has no effect: " + protest.objection().get().words() + ".";
+      findings.add(new Finding(Kind.PROTEST, entries, filed + " " + words));
+      return;
+    }
     Optional<Protest.Given> ruling = protest.ruling();
     if (ruling.isEmpty()) {
       findings.add(new Finding(Kind.PROTEST_OPEN, entries, filed));

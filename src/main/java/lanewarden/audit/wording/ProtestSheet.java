@@ -113,9 +113,16 @@ public record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected>
                         + given.sequence()
                         + ": "
                         + given.fact().reason())
-            .orElse("no ruling"),
+            .orElse(unruled(protest)),
         protest.ruling().map(given -> given.fact().consequence()).orElse(""),
         official(protest.signer(), names));
+  }
+
+  private static String unruled(Protest protest) {
+    return protest
+        .objection()
+        .map(objection -> "no effect: " + objection.words())
+        .orElse("no ruling");
   }
 
   private static Side side(String title, Check check, boolean counts, Map<String, String> names) {
@@ -174,7 +181,7 @@ public record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected>
               .map(
                   given ->
                       given.fact().ruling().word() + ", check " + given.fact().stands() + " counts")
-              .orElse("no ruling");
+              .orElse(protest.isOpen() ? "no ruling" : "no effect");
       if (protest.fact().check() == check.number()) {
         notes.add("Disputed by protest " + protest.number() + ": " + ruled);
       }
@@ -189,6 +196,7 @@ public record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected>
    */
   public static List<String> onSlip(Standing standing, Check check) {
     return standing.docket().protestsOf(check.number()).stream()
+        .filter(protest -> protest.objection().isEmpty())
         .map(protest -> onSlip(standing, protest))
         .toList();
   }

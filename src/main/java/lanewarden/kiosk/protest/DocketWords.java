@@ -75,6 +75,9 @@ final class DocketWords {
           Wording.sentence(ruling.get().fact().ruling().word()),
           ruling.get().fact().stands());
     }
+    if (!protest.isOpen()) {
+      return texts.of("docket.no-effect");
+    }
     Optional<CheckView> running = dossier.running(protest);
     if (running.isPresent()) {
       return texts.of("docket.waits.running", running.get().check().number());

@@ -191,7 +191,7 @@ class Checks {
 
   "on protest-filed"(entry, body) {
     this.check(body.check);
-    this.docket.filed(entry, body);
+    this.noEffect(entry, "protest", this.docket.filed(entry, body));
   }
 
   "on protest-ruled"(entry, body) {

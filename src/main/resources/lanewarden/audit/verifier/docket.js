@@ -37,6 +37,7 @@ class Docket {
     const original = this.checks.get(protest.check);
     const opened = `a recheck was opened under protest ${protest.number}`;
     return [
+      ...(protest.against === undefined ? [] : [`${opened}, which has no effect`]),
       ...(protest.ruling === undefined ? [] : [`${opened}, which had its ruling`]),
       ...(settled === undefined ? [] : [`${opened}, although recheck ${settled} came to an outcome`]),
       ...(ofTheSame(recheck, original) && recheck.attempt === original.attempt
@@ -53,8 +54,24 @@ class Docket {
     return !["not decided", undefined].includes(this.outcome(check));
   }
 
+  /** Why a protest about a check is none, though it be well signed; nothing where it is one. */
+  undisputable(check) {
+    return check.protest !== undefined
+      ? `check ${check.number} is a recheck, which stands beside the check in dispute`
+      : this.goesOn(check)
+        ? `check ${check.number} went on, and had come to nothing yet`
+        : undefined;
+  }
+
+  goesOn(check) {
+    return check.verdict === undefined && !check.closed;
+  }
+
+  /** Takes a protest; gives back why it has no effect. */
   filed(entry, body) {
-    this.protests.set(entry.seq, { ...body, number: entry.seq, rechecks: [], ruling: undefined });
+    const against = this.undisputable(this.checks.get(body.check));
+    this.protests.set(entry.seq, { ...body, number: entry.seq, against, rechecks: [], ruling: undefined });
+    return against;
   }
 
   isOrganizers(...keys) {
@@ -84,8 +101,14 @@ class Docket {
     if (own !== undefined) {
       return own;
     }
+    if (protest.against !== undefined) {
+      return "the protest has no effect itself";
+    }
     if (protest.ruling !== undefined) {
       return `the protest had its ruling (entry ${protest.ruling.entry})`;
+    }
+    if (this.goesOn(this.checks.get(protest.check))) {
+      return `check ${protest.check}, which is in dispute, went on`;
     }
     if (protest.rechecks.some((one) => !this.checks.get(one).closed)) {
       return "a recheck was still at the line";
@@ -188,7 +211,9 @@ class Docket {
     const protests = [...this.protests.values()].map((one) => {
       const beside = one.rechecks.length === 0 ? "No recheck." : `Rechecked: ${one.rechecks.map((each) => this.told(each)).join(", ")}.`;
       const end =
-        one.ruling === undefined
+        one.against !== undefined
+          ? `It has no effect: ${one.against}.`
+          : one.ruling === undefined
           ? `No ruling with effect: check ${one.check} counts.`
           : `${one.ruling.ruling === "upheld" ? "Upheld" : "Dismissed"} by ${one.ruling.judge} (entry ${one.ruling.entry}), a judge who signed nothing of ${one.rechecks.length === 0 ? "this check" : "these checks"} with any key of theirs: check ${one.ruling.stands} counts.`;
       return { entry: one.number, words: `${one.occasion} ${one.number} against ${this.told(one.check)}, filed by ${one.by}. ${beside} ${end}`, open: one.ruling === undefined };
