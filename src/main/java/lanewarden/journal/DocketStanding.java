@@ -150,7 +150,7 @@ final class DocketStanding {
       return objection(protest(ruled.protest()), ruled, signer);
     }
     if (fact instanceof ProtestFact.CorrectionMade made) {
-      return Correction.against(made, checks.apply(made.check()), rules);
+      return against(made);
     }
     return fact instanceof ProtestFact.CorrectionConfirmed confirmed
         ? objection(correction(confirmed.correction()), signer)
@@ -225,8 +225,21 @@ final class DocketStanding {
       return Optional.of(Objection.SAME_PERSON);
     }
     return correction.isOpen()
-        ? Correction.against(correction.fact(), checks.apply(correction.fact().check()), rules)
+        ? against(correction.fact())
         : Optional.of(Objection.CONFIRMED_ALREADY);
+  }
+
+  private Optional<Objection> against(ProtestFact.CorrectionMade made) {
+    return made.what() != ProtestFact.Part.READING && bearsRuling(made.check())
+        ? Optional.of(Objection.RULED_ON)
+        : Correction.against(made, checks.apply(made.check()), rules);
+  }
+
+  /** Whether a ruling lets a recheck count for another check, and this is one of the two. */
+  private boolean bearsRuling(long check) {
+    return standing.entrySet().stream()
+        .filter(ruled -> !ruled.getKey().equals(ruled.getValue()))
+        .anyMatch(ruled -> ruled.getKey() == check || ruled.getValue() == check);
   }
 
   private Protest protest(long number) {

@@ -38,6 +38,10 @@ public enum Objection {
           + " or with the organizer's, which names nobody"),
   /** A correction is confirmed once. */
   CONFIRMED_ALREADY("it had been confirmed before"),
+  /** A recheck counts for an archer by a ruling, and would go on counting for another one. */
+  RULED_ON(
+      "by a ruling a recheck counts in the place of the check in dispute, and the ruling rests on"
+          + " the bib and the division of both"),
   /** Bytes of an instrument are evidence. */
   MEASURED("the reading was measured, and only a typed one can be corrected"),
   /** Nothing could judge the check. */

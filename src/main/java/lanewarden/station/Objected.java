@@ -34,6 +34,7 @@ final class Objected {
       case DISMISSED -> "RULING-CONTRADICTS";
       case SAME_PERSON -> "SECOND-PERSON";
       case CONFIRMED_ALREADY -> "CORRECTION-CONFIRMED";
+      case RULED_ON -> "CORRECTION-RULED-ON";
       case MEASURED -> "READING-MEASURED";
       case NO_DIVISION -> "NO-SUCH-DIVISION";
       case NOTHING_NEW -> "CORRECTION-SAME";
@@ -59,6 +60,9 @@ final class Objected {
       case SAME_PERSON ->
           "Have somebody else confirm it; another key of the same official will not do.";
       case CONFIRMED_ALREADY -> "Nothing is to be done: it is in effect.";
+      case RULED_ON ->
+          "File another protest against the check in dispute, have a judge rule that it counts by"
+              + " itself, and then correct it.";
       case MEASURED -> "If it was a misread, file a protest and check again.";
       case NO_DIVISION -> "Give the code of a division of the rule book that governs the check.";
       case NOTHING_NEW -> "Look at the number of the check, and at what stands there.";

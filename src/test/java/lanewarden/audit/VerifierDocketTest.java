@@ -182,6 +182,24 @@ class VerifierDocketTest extends PageInBrowser {
   }
 
   @Test
+  void whatARulingRestsOnIsNotMovedToAnotherArcherHereEither() throws Exception {
+    long over = dispute.over();
+    long protest = dispute.file(Cause.PROTEST, over);
+    long beside = dispute.recheck(protest, "401", "57.9 m/s");
+    dispute.rule(judge, protest, Answer.UPHELD, beside);
+    long made = ledger.say(CorrectionMade.ofBib(beside, "402", "Solveig Brattlie", "misread"));
+    long by = ledger.sayAs(other, new CorrectionConfirmed(made));
+    List<String> findings = verified().findings();
+    assertEquals(1, findings.size(), findings.toString());
+    assertTrue(
+        findings
+            .get(0)
+            .startsWith("Entry " + by + ": the confirmation has no effect: by a ruling a recheck"),
+        findings.toString());
+    assertTrue(cases().get(0).contains("check %d (bib 401, within)".formatted(beside)));
+  }
+
+  @Test
   void aRecheckOfAnotherArcherTakesNothingAway() throws Exception {
     long over = dispute.over();
     long protest = dispute.file(Cause.PROTEST, over);

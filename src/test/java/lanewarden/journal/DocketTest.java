@@ -266,6 +266,31 @@ class DocketTest {
     assertEquals(Optional.of(Objection.CHECK_RUNS), standing.objection(later, judge.thumbprint()));
   }
 
+  /** Else it went on counting for another archer, until a judge says that it does no more. */
+  @Test
+  void whatARulingRestsOnIsNotCorrectedToAnotherArcherOrDivision() throws Exception {
+    long over = check(Facts.opened("101", 1), Outcome.OVER);
+    long protest = file(over);
+    long beside = check(Facts.recheck("101", protest), Outcome.WITHIN);
+    long before = say(ProtestFact.CorrectionMade.ofBib(beside, "103", "Wim Ezra", "misread"));
+    sayAs(judge, ruling(protest, Answer.UPHELD, beside));
+    for (long check : List.of(over, beside)) {
+      for (ProtestFact made :
+          List.of(
+              ProtestFact.CorrectionMade.ofBib(check, "102", "Piet Ory", "misread"),
+              ProtestFact.CorrectionMade.ofDivision(check, "XX", "entered late"))) {
+        assertEquals(Optional.of(Objection.RULED_ON), standing.objection(made, other.thumbprint()));
+      }
+    }
+    sayAs(other, new ProtestFact.CorrectionConfirmed(before));
+    assertEquals("101", standing.find(beside).orElseThrow().opened().bib());
+    long again = file(over);
+    sayAs(judge, ruling(again, Answer.DISMISSED, over));
+    sayAs(other, new ProtestFact.CorrectionConfirmed(before));
+    assertEquals("103", standing.find(beside).orElseThrow().opened().bib());
+    assertEquals(over, standing.past("101").all().get(0).number());
+  }
+
   /** The recheck under the protest is of another bib, until two persons put that right. */
   @Test
   void aRecheckOfAnotherArcherNeverCounts() throws Exception {

@@ -210,6 +210,24 @@ class ProtestTest {
   }
 
   @Test
+  void whatARulingRestsOnIsNotCorrectedToAnotherArcher() throws Exception {
+    long over = check("283 ft/s");
+    long protest = file(over, Cause.PROTEST);
+    long beside = recheck(protest, "281 ft/s", "281.5 ft/s");
+    onDuty(PracticeEvent.JUDGE);
+    rule(protest, Answer.UPHELD, beside);
+    onDuty(PracticeEvent.OFFICIAL);
+    for (long check : List.of(over, beside)) {
+      StationException refused =
+          assertThrows(
+              StationException.class,
+              () -> line.station.protests().correctBib(check, "1", "upside down"));
+      assertEquals("CORRECTION-RULED-ON", refused.trouble().code());
+      assertTrue(refused.trouble().remedy().contains("another protest"));
+    }
+  }
+
+  @Test
   void aRulingWaitsForTheRecheckAndNamesACheckOfTheProtest() throws Exception {
     long other = check("283 ft/s");
     long passed = check("281 ft/s", "281.5 ft/s");

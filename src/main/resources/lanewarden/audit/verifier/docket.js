@@ -166,6 +166,11 @@ class Docket {
     return [shot.speed, made.speed];
   }
 
+  /** Whether a ruling lets a recheck count for another check, and this is one of the two. */
+  bearsRuling(check) {
+    return [...this.standing.values()].some(({ check: original, ruling }) => ruling.stands !== original && [original, ruling.stands].includes(check));
+  }
+
   /** Takes a confirmation; gives back why it has no effect. */
   confirmed(entry, made, check, divisions) {
     const [before, after] = this.change(made, check);
@@ -177,6 +182,8 @@ class Docket {
           ? `one of its keys is the organizer’s, which names nobody: no second person is shown`
         : made.confirmed !== undefined
           ? `it had been confirmed by entry ${made.confirmed.entry}`
+          : made.what !== "reading" && this.bearsRuling(made.check)
+            ? "by a ruling a recheck counts in the place of the check in dispute, and the ruling rests on the bib and the division of both"
           : before === after
             ? "it changes nothing"
             : made.what === "division" && divisions?.has(made.division) !== true

@@ -173,63 +173,6 @@ class ProtestFindingsTest {
   }
 
   @Test
-  void aJudgeWhoCorrectedTheCheckBeforeRulingOnItIsFound() throws Exception {
-    long over = dispute.over();
-    long made =
-        ledger.sayAs(
-            judge, ProtestFact.CorrectionMade.ofBib(over, "402", "Solveig Brattlie", "misread"));
-    ledger.sayAs(other, new ProtestFact.CorrectionConfirmed(made));
-    long protest = dispute.file(Cause.PROTEST, over);
-    dispute.rule(judge, protest, Answer.DISMISSED, over);
-    assertEquals(List.of(Kind.RULING), contradictions());
-    assertTrue(only(Kind.RULING).contains("a correction"), only(Kind.RULING));
-  }
-
-  @Test
-  void aProtestAgainstARecheckIsFoundAndItsRulingChangesNothing() throws Exception {
-    long over = dispute.over();
-    long protest = dispute.file(Cause.PROTEST, over);
-    long beside = dispute.recheck(protest, "401", "57.9 m/s");
-    dispute.rule(judge, protest, Answer.UPHELD, beside);
-    long second = dispute.file(Cause.PROTEST, beside);
-    dispute.rule(judge, second, Answer.DISMISSED, beside);
-    assertEquals(List.of(Kind.PROTEST, Kind.RULING), contradictions());
-    String words = only(Kind.PROTEST);
-    assertTrue(
-        words.endsWith(
-            "It has no effect: it is filed against a recheck, which stands"
-                + " beside the check in dispute."),
-        words);
-    assertTrue(only(Kind.RULED).contains("What counts is recheck " + beside), only(Kind.RULED));
-    String slip = slip(beside);
-    assertTrue(slip.contains("Protest " + protest), slip);
-    assertEquals(false, slip.contains("Protest " + second), slip);
-    assertTrue(PrintedReport.of(ledger.file()).says("no effect: it is filed against a recheck"));
-  }
-
-  @Test
-  void aRecheckUnderAProtestWithoutEffectIsFound() throws Exception {
-    long over = dispute.over();
-    long beside = dispute.recheck(dispute.file(Cause.PROTEST, over), "401", "57.9 m/s");
-    long second = dispute.file(Cause.PROTEST, beside);
-    dispute.recheck(second, "401", "57.9 m/s");
-    assertEquals(List.of(Kind.RECHECK, Kind.PROTEST), contradictions());
-    assertTrue(only(Kind.RECHECK).contains("which has no effect"), only(Kind.RECHECK));
-  }
-
-  @Test
-  void aProtestFiledAndRuledOnWhileTheCheckStillRunsIsFound() throws Exception {
-    long check = ledger.call("401", "Edwin Thackerby", "LB");
-    long protest = dispute.file(Cause.PROTEST, check);
-    dispute.rule(judge, protest, Answer.DISMISSED, check);
-    ledger.read("57.9 m/s");
-    ledger.verdict();
-    ledger.close(null);
-    assertEquals(List.of(Kind.PROTEST, Kind.RULING), contradictions());
-    assertTrue(only(Kind.PROTEST).contains("the check in dispute goes on"), only(Kind.PROTEST));
-  }
-
-  @Test
   void aSecondRulingAndOneThatNamesAnotherCheckAreFound() throws Exception {
     long over = dispute.over();
     long elsewhere = ledger.check("402", "Solveig Brattlie", "LB", "57 m/s");
