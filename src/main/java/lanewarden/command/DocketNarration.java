@@ -84,10 +84,7 @@ final class DocketNarration {
   }
 
   private static String unruled(Protest protest) {
-    return protest
-        .objection()
-        .map(objection -> "no effect: " + objection.words())
-        .orElse("no ruling yet");
+    return protest.withoutEffect().map(why -> "no effect: " + why).orElse("no ruling yet");
   }
 
   private static String ruled(Protest.Given given) {

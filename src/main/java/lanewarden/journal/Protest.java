@@ -57,6 +57,11 @@ public record Protest(
     return objection.isEmpty() && ruling().isEmpty();
   }
 
+  /** Why it is none, as a clause; empty where it is one. */
+  public Optional<String> withoutEffect() {
+    return objection.map(Objection::words);
+  }
+
   /** The check in dispute, and every recheck of it. */
   public List<Long> all() {
     return Stream.concat(Stream.of(fact.check()), rechecks.stream()).toList();

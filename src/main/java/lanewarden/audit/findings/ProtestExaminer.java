@@ -93,8 +93,8 @@ final class ProtestExaminer {
     entries.addAll(protest.rechecks());
     String filed = filed(protest, original) + rechecks(protest);
     protest.rulings().forEach(given -> withoutEffect(protest, given));
-    if (protest.objection().isPresent()) {
-      String words = "It has no effect: " + protest.objection().get().words() + ".";
+    if (protest.withoutEffect().isPresent()) {
+      String words = "It has no effect: " + protest.withoutEffect().get() + ".";
       findings.add(new Finding(Kind.PROTEST, entries, filed + " " + words));
       return;
     }

@@ -119,10 +119,7 @@ public record ProtestSheet(boolean any, List<Disputed> protests, List<Corrected>
   }
 
   private static String unruled(Protest protest) {
-    return protest
-        .objection()
-        .map(objection -> "no effect: " + objection.words())
-        .orElse("no ruling");
+    return protest.withoutEffect().map(why -> "no effect: " + why).orElse("no ruling");
   }
 
   private static Side side(String title, Check check, boolean counts, Map<String, String> names) {

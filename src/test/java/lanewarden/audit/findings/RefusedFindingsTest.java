@@ -264,13 +264,12 @@ class RefusedFindingsTest {
     pass(Duration.ofSeconds(10));
     Instant waits = ledger.instant();
     pass(Duration.ofSeconds(10));
-    // Somebody comes to file a protest and goes, and what waits goes on waiting
+    // Somebody comes to correct a check and goes, and what waits goes on waiting
     SigningKey visitor = ledger.enrol("Quill Abernant", Role.OFFICIAL);
     ledger.sayAs(visitor, new Fact.OfficialSignedIn("Quill Abernant"));
     ledger.sayAs(
         visitor,
-        new ProtestFact.ProtestFiled(
-            ledger.now().number(), ProtestFact.Cause.PROTEST, "a rival", "too fast"));
+        ProtestFact.CorrectionMade.ofDivision(ledger.now().number(), "LB", "entered late"));
     ledger.sayAs(visitor, new FrameFact.OfficialSignedOut("Quill Abernant"));
     pass(Duration.ofSeconds(10));
     ledger.say(new Fact.OfficialSignedIn(ScriptedLedger.OFFICIAL));
