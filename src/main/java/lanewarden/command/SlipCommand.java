@@ -79,7 +79,7 @@ final class SlipCommand implements Callable<Integer> {
         EventFolder.ledgerAt(ledger.orElseThrow(() -> missing("which ledger", "FOLDER-OR-LEDGER")));
     try {
       if (find.isPresent()) {
-        return found(SlipSearch.find(file, find.get()));
+        return found(SlipSearch.find(file, find.get(), SignedPapers::of));
       }
       return write(slips, file, check.orElseThrow(() -> missing("which check", "CHECK")));
     } catch (SlipRefused e) {

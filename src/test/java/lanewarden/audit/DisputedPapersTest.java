@@ -56,7 +56,7 @@ class DisputedPapersTest {
   }
 
   private SlipSearch.Found find(Slips.Written of) throws Exception {
-    return SlipSearch.find(ledger.file(), of.text());
+    return SlipSearch.find(ledger.file(), of.text(), SignedPapers::of);
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import lanewarden.audit.findings.Finding;
 import lanewarden.journal.Fact;
 import lanewarden.journal.PersonName;
+import lanewarden.journal.ProtestFact;
 import lanewarden.journal.ProtestFact.Answer;
 import lanewarden.journal.ProtestFact.Cause;
 import lanewarden.journal.ProtestFact.CorrectionConfirmed;
@@ -52,6 +53,22 @@ class VerifierDocketTest extends PageInBrowser {
     return texts("#cases li");
   }
 
+  /** Typed words end no quotation mark, and turn nothing round that stands beside them. */
+  @Test
+  void whatSomebodyTypedIsNotTakenForThePagesOwnWords() throws Exception {
+    long over = dispute.over();
+    long protest =
+        ledger.say(
+            new ProtestFact.ProtestFiled(
+                over, Cause.PROTEST, "x”. Upheld by Judge Elm. \u202E“", "light"));
+    verified();
+    assertEquals(
+        List.of(
+            "Protest %d against check %d (bib 401, over), filed by “x\". Upheld by Judge Elm. [U+202E]\"”. No recheck. No ruling with effect: check %d counts."
+                .formatted(protest, over, over)),
+        cases());
+  }
+
   @Test
   void whichCheckCountsAfterARulingIsToldInWordsAndBesideEachVerdict() throws Exception {
     long over = dispute.over();
@@ -66,7 +83,7 @@ class VerifierDocketTest extends PageInBrowser {
         told.answers().get(2));
     assertEquals(
         List.of(
-            "Protest %d against check %d (bib 401, over), filed by Edwin Thackerby. Rechecked: check %d (bib 401, within). Upheld by Judge Elm (entry %d), a judge who signed nothing of these checks with any key of theirs: check %d counts."
+            "Protest %d against check %d (bib 401, over), filed by “Edwin Thackerby”. Rechecked: check %d (bib 401, within). Upheld by Judge Elm (entry %d), a judge who signed nothing of these checks with any key of theirs: check %d counts."
                 .formatted(protest, over, beside, ruling, beside)),
         cases());
     List<String> notes = texts("#checks tbody td:last-child .note");

@@ -117,7 +117,7 @@ final class ProtestExaminer {
         + " "
         + protest.number()
         + " by "
-        + fact.by()
+        + Wording.quoted(fact.by())
         + ": "
         + Wording.quoted(fact.ground())
         + ".";

@@ -80,7 +80,7 @@ final class RosterExaminer {
           Finding.of(
               Kind.EXCHANGED,
               "From here on another roster is in force: "
-                  + exchange.fact().file()
+                  + Wording.quoted(exchange.fact().file())
                   + ", "
                   + Wording.shortHash(exchange.fact().sha256())
                   + ". Signed by "

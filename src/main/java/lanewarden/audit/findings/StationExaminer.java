@@ -118,7 +118,7 @@ final class StationExaminer {
       add(
           Kind.EXCHANGED,
           "From here on another rule book is in force: "
-              + adopted.file()
+              + Wording.quoted(adopted.file())
               + ", "
               + Wording.shortHash(adopted.sha256())
               + "."

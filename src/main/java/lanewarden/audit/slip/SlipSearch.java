@@ -7,11 +7,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.audit.findings.Evidence;
+import lanewarden.audit.findings.LedgerFold;
+import lanewarden.audit.press.Announcer;
 import lanewarden.audit.wording.CheckRow;
 import lanewarden.audit.wording.OutcomeMark;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Check;
 import lanewarden.journal.FactRefused;
+import lanewarden.journal.Interpreter;
 import lanewarden.journal.Standing;
 import lanewarden.ledger.Examined;
 import lanewarden.ledger.LedgerException;
@@ -64,16 +68,19 @@ public final class SlipSearch {
    * Looks a slip up.
    *
    * @param textOrPicture what a scanner read from the code, or the file of a picture of it
+   * @param interpreter reads anew what instruments sent
    * @throws SlipRefused if neither holds the code of a slip
    * @throws LedgerException if the file cannot be read as a ledger at all
    * @throws IOException if the picture cannot be read
    */
-  public static Found find(Path ledgerFile, String textOrPicture)
+  public static Found find(Path ledgerFile, String textOrPicture, Interpreter interpreter)
       throws SlipRefused, LedgerException, IOException {
     SlipText slip = read(textOrPicture);
     SlipSearch search = new SlipSearch(slip);
-    Verification found = Verification.of(ledgerFile, List.of(slip.head()), search::take);
-    return search.compare(found);
+    LedgerFold fold = new LedgerFold(interpreter, new Announcer(step -> {}), 0);
+    Verification found =
+        Verification.of(ledgerFile, List.of(slip.head()), fold.andThen(search::take));
+    return search.compare(found, fold.finish(found));
   }
 
   private static SlipText read(String textOrPicture) throws SlipRefused, IOException {
@@ -115,7 +122,7 @@ public final class SlipSearch {
     return standing.checks().stream().filter(c -> c.number() == slip.check()).findFirst();
   }
 
-  private Found compare(Verification found) {
+  private Found compare(Verification found, Evidence evidence) {
     found.faults().stream().map(LedgerFault::words).forEach(troubles::add);
     if (!found.station().equals(Optional.of(slip.station()))) {
       troubles.add(
@@ -136,6 +143,9 @@ public final class SlipSearch {
               + slip.check()
               + " yet.");
     }
+    now.map(evidence::contradictions).orElseGet(List::of).stream()
+        .map(one -> "The ledger contradicts itself about this very check: " + one.words())
+        .forEach(troubles::add);
     return new Found(
         slip.check(),
         now.map(c -> c.opened().bib()),

@@ -59,9 +59,9 @@ public final class Wording {
     return String.format(Locale.ROOT, "%+." + decimals + "f", figure).replace('-', '−');
   }
 
-  /** A text between quotation marks. */
+  /** A text between quotation marks, which no mark in it ends. */
   public static String quoted(String text) {
-    return "“" + text + "”";
+    return "“" + text.replace('“', '"').replace('”', '"') + "”";
   }
 
   /** Words as they begin a sentence. */

@@ -182,7 +182,7 @@ public final class RecordsViewModel {
   /** Looks a slip up. */
   void find(String code, String ledger, Runnable done, Consumer<Trouble> missed) {
     errand.ask(
-        () -> words.found(SlipSearch.find(places.ledger(ledger), code)),
+        () -> words.found(SlipSearch.find(places.ledger(ledger), code, SignedPapers::of)),
         ending -> end("records.slip", ending, done),
         missed);
   }

@@ -223,7 +223,7 @@ class Docket {
           : one.ruling === undefined
           ? `No ruling with effect: check ${one.check} counts.`
           : `${one.ruling.ruling === "upheld" ? "Upheld" : "Dismissed"} by ${one.ruling.judge} (entry ${one.ruling.entry}), a judge who signed nothing of ${one.rechecks.length === 0 ? "this check" : "these checks"} with any key of theirs: check ${one.ruling.stands} counts.`;
-      return { entry: one.number, words: `${one.occasion} ${one.number} against ${this.told(one.check)}, filed by ${one.by}. ${beside} ${end}`, open: one.ruling === undefined };
+      return { entry: one.number, words: `${one.occasion} ${one.number} against ${this.told(one.check)}, filed by ${quoted(one.by)}. ${beside} ${end}`, open: one.ruling === undefined };
     });
     const corrections = [...this.corrections.values()].map((one) => {
       const end =

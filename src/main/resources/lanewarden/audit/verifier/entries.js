@@ -1,5 +1,8 @@
 // An exported line taken apart, and the bytes in it tried with the browser's own cryptography.
 
+/** What somebody typed, between quotation marks that nothing in it ends. */
+const quoted = (text) => `“${String(text).replace(/[“”]/g, '"')}”`;
+
 const BASE64URL = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
 const UTF8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
 const ENCODER = new TextEncoder();

@@ -9,13 +9,16 @@ const SHAPES = { within: "✓", over: "✕", "not decided": "?", "not admitted":
 const COLOURS = { within: "good", over: "wrong" };
 let chain;
 
+/** A text in which nothing hides or turns round what stands beside it: such signs stand as their numbers. */
+const plain = (text) => text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, (sign) => `[U+${sign.codePointAt(0).toString(16).toUpperCase().padStart(4, "0")}]`);
+
 /** An element with a class and with texts or elements in it; texts are never read as HTML. */
 function element(name, style, ...inside) {
   const made = document.createElement(name);
   if (style !== "") {
     made.className = style;
   }
-  made.append(...inside);
+  made.append(...inside.map((one) => (typeof one === "string" ? plain(one) : one)));
   return made;
 }
 

@@ -119,8 +119,8 @@ class Papers {
   }
 
   tell(entry, what, body, changes) {
-    const reason = body.reason === undefined ? "" : ` Reason given: “${body.reason}”.`;
-    const words = `${this.when(entry)}: the ${what} ${body.file}, ${String(body.sha256).slice(0, 12)}…, signed by ${this.chain.name(entry.signer)}.${changes}${reason}`;
+    const reason = body.reason === undefined ? "" : ` Reason given: ${quoted(body.reason)}.`;
+    const words = `${this.when(entry)}: the ${what} ${quoted(body.file)}, ${String(body.sha256).slice(0, 12)}…, signed by ${this.chain.name(entry.signer)}.${changes}${reason}`;
     this.adopted.push({ entry: entry.seq, words });
   }
 

@@ -105,7 +105,7 @@ class ProtestFindingsTest {
             + over
             + " (bib 401, Edwin Thackerby) ended over. Referral "
             + protest
-            + " by Edwin Thackerby: “the gate glared”. Recheck "
+            + " by “Edwin Thackerby”: “the gate glared”. Recheck "
             + beside
             + ": within. It was upheld: “it was within”. What counts is recheck "
             + beside

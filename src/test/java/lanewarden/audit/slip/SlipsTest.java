@@ -142,13 +142,13 @@ class SlipsTest {
       assertEquals(Optional.of(slip.text()), SquareCode.read(picture));
       Path png = folder.resolve("slip.png");
       ImageIO.write(picture, "png", png.toFile());
-      SlipSearch.Found found = SlipSearch.find(ledger.file(), png.toString());
+      SlipSearch.Found found = SlipSearch.find(ledger.file(), png.toString(), SignedPapers::of);
       assertTrue(found.stands(), found.toString());
       assertEquals(slip.check(), found.check());
       assertEquals(Optional.of("101"), found.bib());
       // What comes after a slip takes nothing away from it
       ledger.check("102", "Jun Takemizu", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
-      assertTrue(SlipSearch.find(ledger.file(), slip.text()).stands());
+      assertTrue(SlipSearch.find(ledger.file(), slip.text(), SignedPapers::of).stands());
     }
   }
 
@@ -164,11 +164,32 @@ class SlipsTest {
       ledger.declareVoid(first, "clipped the frame");
       ledger.read("303 ft/s");
       ledger.verdict();
-      SlipSearch.Found found = SlipSearch.find(ledger.file(), slip.text());
+      SlipSearch.Found found = SlipSearch.find(ledger.file(), slip.text(), SignedPapers::of);
       assertFalse(found.stands());
       assertEquals(List.of(), found.troubles());
       assertTrue(found.printed().orElseThrow().startsWith("over"), found.toString());
       assertTrue(found.now().orElseThrow().startsWith("within"), found.toString());
+    }
+  }
+
+  /** The code of a slip can be made by hand; of such a check no slip is printed. */
+  @Test
+  void aSlipOfACheckThatTheLedgerContradictsDoesNotStand() throws Exception {
+    try (ScriptedLedger ledger = ledger()) {
+      long check = ledger.call("101", "Marta Olesund", "OC");
+      for (String speed : List.of("330 ft/s", "330 ft/s", "330 ft/s")) {
+        ledger.read(speed);
+      }
+      ledger.verdict(Outcome.WITHIN, "mean 300 ft/s");
+      String code = new SlipText("Range East", check, ledger.head().printed()).toString();
+      SlipSearch.Found found = SlipSearch.find(ledger.file(), code, SignedPapers::of);
+      assertFalse(found.stands());
+      assertTrue(
+          found
+              .troubles()
+              .get(0)
+              .startsWith("The ledger contradicts itself about this very check: Check " + check),
+          found.toString());
     }
   }
 
@@ -180,15 +201,22 @@ class SlipsTest {
       PrintedHead real = ledger.head().printed();
       PrintedHead other = new PrintedHead(real.sequence(), "0123456789ab");
       SlipSearch.Found found =
-          SlipSearch.find(ledger.file(), new SlipText("Range East", check, other).toString());
+          SlipSearch.find(
+              ledger.file(), new SlipText("Range East", check, other).toString(), SignedPapers::of);
       assertFalse(found.stands());
       assertEquals(1, found.troubles().size(), found.toString());
-      found = SlipSearch.find(ledger.file(), new SlipText("Elsewhere", check, real).toString());
+      found =
+          SlipSearch.find(
+              ledger.file(), new SlipText("Elsewhere", check, real).toString(), SignedPapers::of);
       assertTrue(found.troubles().get(0).contains("Elsewhere"), found.toString());
-      found = SlipSearch.find(ledger.file(), new SlipText("Range East", 9999, real).toString());
+      found =
+          SlipSearch.find(
+              ledger.file(), new SlipText("Range East", 9999, real).toString(), SignedPapers::of);
       assertEquals(List.of("The ledger has no check 9999."), found.troubles());
       long later = ledger.check("102", "Jun Takemizu", "OC", "300 ft/s", "300 ft/s", "300 ft/s");
-      found = SlipSearch.find(ledger.file(), new SlipText("Range East", later, real).toString());
+      found =
+          SlipSearch.find(
+              ledger.file(), new SlipText("Range East", later, real).toString(), SignedPapers::of);
       assertFalse(found.stands());
       assertEquals(
           List.of(
@@ -200,7 +228,11 @@ class SlipsTest {
           found.troubles());
       real = ledger.head().printed();
       PrintedHead beyond = new PrintedHead(real.sequence() + 5, "0123456789ab");
-      found = SlipSearch.find(ledger.file(), new SlipText("Range East", check, beyond).toString());
+      found =
+          SlipSearch.find(
+              ledger.file(),
+              new SlipText("Range East", check, beyond).toString(),
+              SignedPapers::of);
       assertFalse(found.troubles().isEmpty(), "entries that were cut off are missed");
     }
   }
@@ -287,7 +319,9 @@ class SlipsTest {
     try (ScriptedLedger ledger = ledger()) {
       assertEquals(
           "SLIP-CODE",
-          assertThrows(SlipRefused.class, () -> SlipSearch.find(ledger.file(), text)).code());
+          assertThrows(
+                  SlipRefused.class, () -> SlipSearch.find(ledger.file(), text, SignedPapers::of))
+              .code());
     }
   }
 
