@@ -3,7 +3,9 @@ package lanewarden.audit;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.stream.Stream;
@@ -27,25 +29,19 @@ final class ExportFolder implements AutoCloseable {
   /**
    * A place for a new folder.
    *
-   * @throws IOException saying what is wrong with the place and what to do
+   * @throws IOException of the kind that says what is wrong with the place
    */
   static ExportFolder at(Path place) throws IOException {
     Path folder = place.toAbsolutePath().normalize();
     Path around = folder.getParent();
     if (around == null || !Files.isDirectory(around)) {
-      throw refused(place, "lies in a folder that does not exist.", "Make that folder first.");
+      throw new NoSuchFileException(String.valueOf(around), null, "This folder does not exist.");
     }
     if (Files.exists(folder) && !isEmptyFolder(folder)) {
-      throw refused(
-          place,
-          "is there already and is no empty folder.",
-          "Choose another name, so that it is kept.");
+      throw new FileAlreadyExistsException(
+          place.toString(), null, "It is there already and is no empty folder.");
     }
     return new ExportFolder(folder, Files.createTempDirectory(around, ".export-"));
-  }
-
-  private static IOException refused(Path place, String why, String remedy) {
-    return new IOException("Nothing was exported: " + place + " " + why + " " + remedy);
   }
 
   private static boolean isEmptyFolder(Path path) throws IOException {

@@ -61,7 +61,7 @@ final class PracticePage {
             .computeIfAbsent(
                 arrow.text(), a -> new StatedFigures("arrow \"" + a + "\"", arrow, faults))
             .take(row, PracticeColumn.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
-    row.atMost(PracticeColumn.ARROW_MASS, mass, "the mass of an arrow", Extremes.HEAVIEST_ARROW);
+    checkMass(row, PracticeColumn.ARROW_MASS, mass);
     Optional<Speed> speed =
         row.requiredQuantity(PracticeColumn.SPEED, "a speed such as \"298 ft/s\"", Speed::parse);
     PracticeShot.Word word = word(row);
@@ -97,7 +97,16 @@ final class PracticePage {
     bow.take(row, PracticeColumn.RATED_SPEED, "a speed such as \"335 ft/s\"", Speed::parse);
     bow.take(row, PracticeColumn.RATED_DRAW_WEIGHT, force, Force::parse);
     bow.take(row, PracticeColumn.RATED_DRAW_LENGTH, length, Length::parse);
-    bow.take(row, PracticeColumn.RATED_ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
+    checkMass(
+        row,
+        PracticeColumn.RATED_ARROW_MASS,
+        bow.take(row, PracticeColumn.RATED_ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse));
+  }
+
+  private static void checkMass(
+      CsvRow<PracticeColumn> row, PracticeColumn column, Optional<Mass> mass) {
+    row.atLeast(column, mass, "the mass of a whole arrow", Extremes.LIGHTEST_ARROW);
+    row.atMost(column, mass, "the mass of an arrow", Extremes.HEAVIEST_ARROW);
   }
 
   private PracticeShot.Word word(CsvRow<PracticeColumn> row) {

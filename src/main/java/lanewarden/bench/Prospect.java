@@ -101,7 +101,7 @@ public sealed interface Prospect {
     @Override
     public String inWords() {
       String passes =
-          "Admitted; up to "
+          "To be measured; up to "
               + fastest
               + " passes. The first check is passed "
               + RuleEffect.often(first.within());

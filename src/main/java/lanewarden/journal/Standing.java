@@ -227,9 +227,7 @@ public final class Standing {
     }
     try {
       return Optional.of(
-          Roster.read(adopted.file(), adopted.text().getBytes(StandardCharsets.UTF_8))
-              .competitors()
-              .stream()
+          Roster.signed(adopted.file(), adopted.text()).competitors().stream()
               .filter(competitor -> competitor.division().equals(division))
               .map(Competitor::bib)
               .toList());

@@ -1,6 +1,5 @@
 package lanewarden.journal;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,7 +31,7 @@ public final class StartList {
   /** The competitors of a roster, as its entry signed them. */
   public static StartList of(Fact.RosterAdopted adopted) {
     try {
-      Roster read = Roster.read(adopted.file(), adopted.text().getBytes(StandardCharsets.UTF_8));
+      Roster read = Roster.signed(adopted.file(), adopted.text());
       return read.sha256().equals(adopted.sha256())
           ? new StartList(Optional.of(read), Optional.empty())
           : refused("its text has the hash " + read.sha256() + ", not " + adopted.sha256());

@@ -30,8 +30,7 @@ public record LateEntry(String bib, String name, String division) {
       fields.add(field(column.text()));
     }
     String ended = before.endsWith("\n") || before.endsWith("\r") ? before : before + "\n";
-    return Roster.read(
-        roster.file(), (ended + CsvSheet.line(fields)).getBytes(StandardCharsets.UTF_8));
+    return Roster.signed(roster.file(), ended + CsvSheet.line(fields));
   }
 
   private String field(String column) {

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lanewarden.quantity.Extremes;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
 import lanewarden.written.CsvCell;
 import lanewarden.written.Fingerprint;
 import lanewarden.written.NearMatch;
@@ -43,7 +46,19 @@ public final class Roster {
    * @throws WrittenRefused if anything is wrong, with every fault; nothing is half-read
    */
   public static Roster read(String file, byte[] utf8) throws WrittenRefused {
-    return RosterPage.read(file, utf8);
+    return RosterPage.read(file, utf8, Extremes.LIGHTEST_ARROW);
+  }
+
+  /**
+   * Reads a roster that was signed already: what it was read as then, it stays. It differs from
+   * {@link #read} in that no arrow is too light.
+   *
+   * @param text as its entry has it
+   * @throws WrittenRefused if it is no roster
+   */
+  public static Roster signed(String file, String text) throws WrittenRefused {
+    return RosterPage.read(
+        file, text.getBytes(StandardCharsets.UTF_8), Mass.of("0", MassUnit.GRAIN));
   }
 
   /** The name of its file, for faults. */

@@ -24,16 +24,20 @@ final class RosterPage {
   private final CsvFaults faults;
   private final Map<String, CsvCell> bibs = new HashMap<>();
 
-  private RosterPage(CsvFaults faults) {
+  private final Mass lightest;
+
+  private RosterPage(CsvFaults faults, Mass lightest) {
     this.faults = faults;
+    this.lightest = lightest;
   }
 
   /**
+   * @param lightest what an arrow weighs at least
    * @throws WrittenRefused with every fault
    */
-  static Roster read(String file, byte[] utf8) throws WrittenRefused {
+  static Roster read(String file, byte[] utf8, Mass lightest) throws WrittenRefused {
     CsvFaults faults = new CsvFaults(file);
-    RosterPage page = new RosterPage(faults);
+    RosterPage page = new RosterPage(faults, lightest);
     List<Roster.Listed> listed =
         TABLE.read(file, utf8, faults).stream().map(page::competitor).toList();
     faults.refuseIfAny();
@@ -48,6 +52,7 @@ final class RosterPage {
     row.requireWords(name, "a name");
     row.requireWords(division, "a division code");
     Optional<Mass> mass = row.quantity(Column.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
+    row.atLeast(Column.ARROW_MASS, mass, "the mass of a whole arrow", lightest);
     row.atMost(Column.ARROW_MASS, mass, "the mass of an arrow", Extremes.HEAVIEST_ARROW);
     Optional<Force> draw = force(row, Column.DRAW_WEIGHT);
     Optional<Force> certified = force(row, Column.CERTIFIED_DRAW_WEIGHT);

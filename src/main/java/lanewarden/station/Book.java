@@ -1,6 +1,5 @@
 package lanewarden.station;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -102,7 +101,7 @@ final class Book implements AutoCloseable {
   }
 
   private static Roster read(Fact.RosterAdopted fact) throws WrittenRefused {
-    return Roster.read(fact.file(), fact.text().getBytes(StandardCharsets.UTF_8));
+    return Roster.signed(fact.file(), fact.text());
   }
 
   /**

@@ -19,7 +19,6 @@ import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
-import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
@@ -118,8 +117,7 @@ public record BroughtText(
             .map(digits -> Speed.of(digits, unit))
             .toList();
     return new MeasuredArrow(
-        Mass.parse(parts.group(1), MassUnit.GRAIN),
-        new ShotScatter(readings, Optional.empty()).mean());
+        TypedArrow.mass(parts.group(1)), new ShotScatter(readings, Optional.empty()).mean());
   }
 
   private DrawCurve drawn() {

@@ -1,6 +1,5 @@
 package lanewarden.station;
 
-import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -60,8 +59,7 @@ final class Redaction {
 
   private static Optional<Roster> read(Fact.RosterAdopted adopted) {
     try {
-      return Optional.of(
-          Roster.read(adopted.file(), adopted.text().getBytes(StandardCharsets.UTF_8)));
+      return Optional.of(Roster.signed(adopted.file(), adopted.text()));
     } catch (WrittenRefused unreadable) {
       return Optional.empty();
     }

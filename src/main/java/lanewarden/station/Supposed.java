@@ -116,7 +116,7 @@ public record Supposed(
   }
 
   private static Optional<Mass> arrow(String text) {
-    return text.isBlank() ? Optional.empty() : Optional.of(Mass.parse(text));
+    return text.isBlank() ? Optional.empty() : Optional.of(TypedArrow.mass(text));
   }
 
   /** Bow and arrow under a rule. */

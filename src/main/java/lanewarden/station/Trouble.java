@@ -129,11 +129,19 @@ public record Trouble(
     String what = "Could not use " + file + ".";
     if (io instanceof NoSuchFileException) {
       return new Trouble(
-          what, "There is no such file or folder.", "Check the path.", "FILE-MISSING", Kind.USAGE);
+          what,
+          reason(io, "There is no such file or folder."),
+          "Check the path.",
+          "FILE-MISSING",
+          Kind.USAGE);
     }
     if (io instanceof FileAlreadyExistsException) {
       return new Trouble(
-          what, "It exists already.", "Choose another name.", "FILE-EXISTS", Kind.USAGE);
+          what,
+          reason(io, "It exists already."),
+          "Choose another name.",
+          "FILE-EXISTS",
+          Kind.USAGE);
     }
     if (io instanceof NotDirectoryException) {
       return new Trouble(
@@ -161,6 +169,13 @@ public record Trouble(
         "Check that the disk is not full, not read-only and still connected.",
         "FILE-FAULT",
         Kind.ENVIRONMENT);
+  }
+
+  /** The reason that a room of ours gave, if one did; the system gives none with these kinds. */
+  private static String reason(IOException io, String otherwise) {
+    return io instanceof FileSystemException fs && fs.getReason() != null
+        ? fs.getReason()
+        : otherwise;
   }
 
   /** As the systems word it, which is all that Java hands on of it. */

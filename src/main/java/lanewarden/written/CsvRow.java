@@ -77,15 +77,21 @@ public final class CsvRow<C extends Enum<C> & CsvColumn> {
     return Optional.empty();
   }
 
+  /** Notes a value that is less than any of its kind. */
+  public <Q extends Quantity<?, Q>> void atLeast(
+      C column, Optional<Q> written, String what, Q least) {
+    written.filter(least::isMoreThan).ifPresent(q -> beyond(column, what + ", at least " + least));
+  }
+
   /** Notes a value that is more than any of its kind. */
   public <Q extends Quantity<?, Q>> void atMost(
       C column, Optional<Q> written, String what, Q most) {
-    if (written.isPresent() && written.get().isMoreThan(most)) {
-      faults.note(
-          required(column),
-          what + ", at most " + most,
-          "\"" + written.get() + "\"",
-          "look whether it belongs to another column or unit");
-    }
+    written
+        .filter(quantity -> quantity.isMoreThan(most))
+        .ifPresent(q -> beyond(column, what + ", at most " + most));
+  }
+
+  private void beyond(C column, String expected) {
+    faults.wrong(required(column), expected, "look whether it belongs to another column or unit");
   }
 }

@@ -209,7 +209,7 @@ class ExportTest {
             () ->
                 new Export(SignedPapers::of)
                     .whole(file, folder.resolve("none/export"), progress -> {}));
-    assertTrue(nowhere.getMessage().contains("Make that folder first"), nowhere.getMessage());
+    assertTrue(nowhere.getMessage().contains("This folder does not exist"), nowhere.getMessage());
     try (Stream<Path> inside = Files.list(folder)) {
       assertEquals(
           Set.of("event.ledger", "event.ledger.lock", "export"),

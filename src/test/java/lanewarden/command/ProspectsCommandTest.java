@@ -23,7 +23,7 @@ class ProspectsCommandTest {
         new String[] {
           "BH  Bowhunter\n  Not admitted: arrow mass 350 gr, at least 6 gr/lb × 60 lbf = 360 gr.",
           "LA  Light arrows\n  Passes without a shot; no limit applies",
-          "NJ  Barebow\n  Admitted; up to 280 ft/s passes. The first check is passed",
+          "NJ  Barebow\n  To be measured; up to 280 ft/s passes. The first check is passed",
           "A forecast, not a verdict. " + Caution.paragraph()
         }) {
       assertTrue(typed.results().contains(words), words + " in " + typed);
@@ -69,6 +69,7 @@ class ProspectsCommandTest {
         "--arrow 350 --shots 0:280|BROUGHT-UNREADABLE",
         "--arrow 350 --shots 350:280..1|BROUGHT-UNREADABLE",
         "--arrow 350 --speed 280 --draw-curve 7in|BROUGHT-UNREADABLE",
+        "--arrow 400 --shots 22.7:280,281|BROUGHT-UNREADABLE",
         "--arrow heavy --speed 280|SET-UP-UNREADABLE",
         "--arrow 350 --speed 280 --scatter wide|BROUGHT-UNREADABLE"
       })

@@ -177,4 +177,16 @@ class RosterTest {
     assertEquals(40, roster.competitors().size());
     assertTrue(roster.competitors().stream().filter(c -> c.drawWeight() != null).count() > 35);
   }
+
+  @Test
+  void whatWasSignedIsReadAlsoWithAnArrowThatIsNoLongerTakenIn() throws Exception {
+    String text = "bib,name,division,arrow-mass\n1,Ash,FB,22.7 gr\n";
+    assertThrows(
+        WrittenRefused.class,
+        () -> Roster.read("roster.csv", text.getBytes(StandardCharsets.UTF_8)));
+    Roster signed = Roster.signed("roster.csv", text);
+    assertEquals(Mass.parse("22.7 gr"), signed.competitors().get(0).arrowMass());
+    Roster longer = new LateEntry("2", "Birch", "FB").joining(signed);
+    assertEquals(2, longer.competitors().size());
+  }
 }

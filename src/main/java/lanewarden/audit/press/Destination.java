@@ -5,12 +5,17 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * Where a report goes: the file appears whole or not at all.
@@ -38,11 +43,11 @@ public final class Destination {
    * A place that can be written, as far as can be told before.
    *
    * @param ledger is never overwritten
-   * @throws IOException saying what is wrong with the place and what to do
+   * @throws IOException of the kind that says what is wrong with the place
    */
   public static Destination of(Path pdf, Path ledger) throws IOException {
     if (Files.exists(pdf) && Files.exists(ledger) && Files.isSameFile(pdf, ledger)) {
-      throw refused(pdf, "is the ledger itself.", "Choose another name.");
+      throw taken(pdf, "It is the ledger itself.");
     }
     return of(pdf);
   }
@@ -52,11 +57,10 @@ public final class Destination {
     Destination destination = in(pdf);
     if (Files.exists(destination.file)) {
       if (!Files.isWritable(destination.file)) {
-        throw refused(pdf, "may not be written.", "Choose another name.");
+        throw new AccessDeniedException(pdf.toString());
       }
       if (!isReport(destination.file)) {
-        throw refused(
-            pdf, "is there already and is no PDF.", "Choose another name, so that it is kept.");
+        throw taken(pdf, "It is there already and is no PDF.");
       }
     }
     return destination;
@@ -66,7 +70,7 @@ public final class Destination {
   public static Destination fresh(Path place) throws IOException {
     Destination destination = in(place);
     if (Files.exists(destination.file)) {
-      throw refused(place, "is there already.", "Choose another name, so that it is kept.");
+      throw taken(place, "It is there already, and is kept.");
     }
     return destination;
   }
@@ -75,13 +79,13 @@ public final class Destination {
     Path file = place.toAbsolutePath().normalize();
     Path folder = file.getParent();
     if (folder == null || Files.isDirectory(file)) {
-      throw refused(place, "is a folder.", "Give the name of a file to write.");
+      throw taken(place, "A folder has this name.");
     }
     if (!Files.isDirectory(folder)) {
-      throw refused(place, "lies in a folder that does not exist.", "Make the folder first.");
+      throw new NoSuchFileException(folder.toString(), null, "This folder does not exist.");
     }
     if (!Files.isWritable(folder)) {
-      throw refused(place, "lies in a folder that cannot be written.", "Choose another folder.");
+      throw new AccessDeniedException(folder.toString());
     }
     return new Destination(file, folder);
   }
@@ -93,14 +97,14 @@ public final class Destination {
     }
   }
 
-  private static IOException refused(Path pdf, String why, String remedy) {
-    return new IOException("The report was not written: " + pdf + " " + why + " " + remedy);
+  private static IOException taken(Path place, String why) {
+    return new FileAlreadyExistsException(place.toString(), null, why);
   }
 
   /** Writes the file; when anything fails, what was there before is untouched. */
   public void deliver(Writer writer) throws IOException {
     // A folder, not a file: a temporary file would keep its narrow permissions after the move.
-    Path workshop = Files.createTempDirectory(folder, ".report-");
+    Path workshop = workshop();
     try {
       Path draft = workshop.resolve("report.pdf");
       try (OutputStream out = Files.newOutputStream(draft, StandardOpenOption.CREATE_NEW)) {
@@ -113,6 +117,18 @@ public final class Destination {
     } finally {
       Files.deleteIfExists(workshop.resolve("report.pdf"));
       Files.deleteIfExists(workshop);
+    }
+  }
+
+  private Path workshop() throws IOException {
+    try {
+      return Files.createTempDirectory(folder, ".report-");
+    } catch (FileSystemException e) {
+      // Whoever named the file knows nothing of a folder beside it
+      String why = Objects.requireNonNullElse(e.getReason(), "its folder takes no new file");
+      FileSystemException told = new FileSystemException(file.toString(), null, why);
+      told.initCause(e);
+      throw told;
     }
   }
 
