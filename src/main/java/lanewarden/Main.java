@@ -18,6 +18,7 @@ import lanewarden.command.Program;
 import lanewarden.command.Screens;
 import lanewarden.command.StudioScreen;
 import lanewarden.command.Terminal;
+import lanewarden.kiosk.EarlyStart;
 import lanewarden.kiosk.Kiosk;
 import lanewarden.kiosk.Makers;
 import lanewarden.kiosk.NoDisplayException;
@@ -46,11 +47,15 @@ public final class Main {
   }
 
   private static int run(Terminal terminal, String[] arguments) {
+    EarlyStart early = new EarlyStart();
+    if (Program.showsScreens(arguments)) {
+      early.begin();
+    }
     try (ProgramLog log = ProgramLog.open(user(), home())) {
       Surroundings here =
           new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), program())
               .with(log);
-      Kiosk kiosk = kiosk(here);
+      Kiosk kiosk = kiosk(here, early);
       return new Program(terminal, here, screens(kiosk), studio(kiosk), first(kiosk))
           .run(arguments);
     }
@@ -74,7 +79,7 @@ public final class Main {
         .map(keyboard -> prompt -> Optional.ofNullable(keyboard.readPassword("%s", prompt)));
   }
 
-  private static Kiosk kiosk(Surroundings here) {
+  private static Kiosk kiosk(Surroundings here, EarlyStart early) {
     Clock clock = here.clock();
     return new Kiosk(
         new Makers(
@@ -83,13 +88,14 @@ public final class Main {
             Printing.onSystem(),
             new CheckUp(here, ZoneId.systemDefault())),
         here,
-        user());
+        user(),
+        early);
   }
 
   private static Screens screens(Kiosk kiosk) {
-    return (opening, folder, hint, full) -> {
+    return (opening, hint, full) -> {
       try {
-        kiosk.show(opening::open, folder, hint, full);
+        kiosk.show(opening, hint, full);
       } catch (NoDisplayException e) {
         throw new NoDisplay(String.valueOf(e.getMessage()), e);
       }

@@ -7,6 +7,7 @@ import lanewarden.audit.AuditSummary;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.DemoEvent;
+import lanewarden.station.LineOpening;
 import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -78,8 +79,7 @@ final class DemoCommand implements Callable<Integer> {
       workplace
           .screens()
           .show(
-              () -> line.open(demo.folder(), Optional.empty(), pace.orElse(AT_THE_SCREENS)),
-              demo.folder(),
+              new LineOpening(line, demo.folder(), Optional.empty(), pace.orElse(AT_THE_SCREENS)),
               Optional.of(hint()),
               false);
       return true;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
+import lanewarden.station.LineOpening;
 import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,8 +50,7 @@ final class KioskCommand implements Callable<Integer> {
       workplace
           .screens()
           .show(
-              () -> line.open(event, instrument.port(), instrument.pace()),
-              event,
+              new LineOpening(line, event, instrument.port(), instrument.pace()),
               Optional.empty(),
               full);
       return ExitCode.FINE;

@@ -1,7 +1,8 @@
 package lanewarden.command;
 
 import java.util.Arrays;
-import java.util.concurrent.Callable;
+import java.util.Set;
+import java.util.function.IntSupplier;
 import lanewarden.station.ProgramLog;
 import lanewarden.station.Surroundings;
 import lanewarden.station.Trouble;
@@ -9,7 +10,6 @@ import picocli.CommandLine;
 
 /** The program as it is started: chooses the command, runs it, and says how it went. */
 public final class Program {
-  private static final int HELP_WIDTH = 100;
   private static final String JSON = "--json";
 
   private final Terminal terminal;
@@ -39,61 +39,47 @@ public final class Program {
    * @return the exit code: 0 fine, 1 our bug, 2 wrong usage, 3 a failed proof, 4 environment
    */
   public int run(String... arguments) {
-    Workplace workplace = new Workplace(terminal, here, screens);
-    CommandLine program = new CommandLine(new Lanewarden());
-    program.getCommandSpec().versionProvider(() -> new String[] {here.program()});
-    add(program, "make", new MakeCommand(workplace));
-    CommandLine line = new CommandLine(new LineCommand(workplace));
-    line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
-    program.addSubcommand("line", line);
-    add(program, "rules", new RulesCommand(workplace));
-    add(program, "accuracy", new AccuracyCommand(workplace));
-    add(program, "plan", new PlanCommand(workplace));
-    add(program, "compare", new CompareCommand(workplace));
-    add(program, "prospects", new ProspectsCommand(workplace));
-    add(program, "adopt", new AdoptCommand(workplace));
-    add(program, "official", new OfficialCommand(workplace));
-    add(program, "passphrase", new PassphraseCommand(workplace));
-    add(program, "draw", new DrawCommand(workplace));
-    add(program, "protest", new ProtestCommand(workplace));
-    add(program, "ruling", new RulingCommand(workplace));
-    add(program, "correct", new CorrectCommand(workplace));
-    add(program, "confirm", new ConfirmCommand(workplace));
-    add(program, "docket", new DocketCommand(workplace));
-    add(program, "kiosk", new KioskCommand(workplace));
-    add(program, "studio", new StudioCommand(terminal, studio));
-    add(program, "check-up", new CheckUpCommand(workplace));
-    add(program, "listen", new ListenCommand(workplace));
-    add(program, "witness", new WitnessCommand(workplace));
-    add(program, "verify", new VerifyCommand(workplace));
-    add(program, "seal-key", new SealKeyCommand(workplace));
-    add(program, "report", new ReportCommand(workplace));
-    add(program, "export", new ExportCommand(workplace));
-    add(program, "import", new ImportCommand(workplace));
-    add(program, "slip", new SlipCommand(workplace));
-    add(program, "demo", new DemoCommand(workplace));
-    program.setOut(terminal.results());
-    program.setErr(terminal.talk());
-    program.setUsageHelpWidth(HELP_WIDTH);
-    program.setParameterExceptionHandler(this::misused);
-    program.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
-    return logged(StartUp.isMeant(arguments, program), arguments, program);
+    CommandTable table =
+        new CommandTable(
+            new Workplace(terminal, here, screens), studio, this::misused, this::failed);
+    return StartUp.isMeant(arguments, table.names())
+        ? logged("no command", false, () -> start(arguments, table))
+        : logged(
+            table.names().contains(first(arguments)) ? first(arguments) : "no command",
+            true,
+            () -> table.reading(arguments).execute(arguments));
   }
 
-  /** Notes beginning and end; of a screen without a terminal, the screen tells if it cannot be. */
-  private int logged(boolean fromMenu, String[] arguments, CommandLine program) {
+  /** Whether these arguments most likely ask for screens: what they need may be begun then. */
+  public static boolean showsScreens(String... arguments) {
+    return switch (first(arguments)) {
+      case "kiosk", "studio" -> true;
+      case "demo" -> !Arrays.asList(arguments).contains("--terminal");
+      default -> StartUp.isMeant(arguments, Set.of());
+    };
+  }
+
+  private static String first(String[] arguments) {
+    return arguments.length > 0 ? arguments[0] : "";
+  }
+
+  /**
+   * Notes beginning and end.
+   *
+   * @param told whether a log that cannot be written is told first; a screen that has no terminal
+   *     tells it by itself
+   */
+  private int logged(String command, boolean told, IntSupplier work) {
     ProgramLog log = here.log();
-    boolean known =
-        arguments.length > 0 && program.getSubcommands().containsKey(arguments[0]) && !fromMenu;
-    log.programBegins(here.program(), known ? arguments[0] : "no command");
+    log.programBegins(here.program(), command);
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, thrown) -> terminal.say(Trouble.of(thrown).toString()));
     try {
-      if (!fromMenu) {
+      if (told) {
         tellOf(log);
       }
-      int code = fromMenu ? start(arguments, program) : program.execute(arguments);
+      int code = work.getAsInt();
       log.programEnds(code);
       tellOf(log);
       return code;
@@ -106,16 +92,12 @@ public final class Program {
     log.untold().ifPresent(trouble -> terminal.say(trouble.toString()));
   }
 
-  private int start(String[] arguments, CommandLine program) {
+  private int start(String[] arguments, CommandTable table) {
     try {
-      return new StartUp(terminal, here, first).run(arguments, program);
+      return new StartUp(terminal, here, first).run(arguments, table);
     } catch (Exception e) {
-      return failed(e, program);
+      return failed(e, false);
     }
-  }
-
-  private static void add(CommandLine program, String name, Callable<Integer> command) {
-    program.addSubcommand(name, command);
   }
 
   private int misused(CommandLine.ParameterException e, String[] arguments) {
@@ -130,14 +112,16 @@ public final class Program {
         Arrays.asList(arguments).contains(JSON));
   }
 
-  private int failed(Exception e, CommandLine command) {
+  private int failed(Exception e, CommandLine command, CommandLine.ParseResult parsed) {
+    CommandLine.Model.OptionSpec json = command.getCommandSpec().findOption(JSON);
+    return failed(e, json != null && Boolean.TRUE.equals(json.getValue()));
+  }
+
+  private int failed(Exception e, boolean json) {
     if (e instanceof InterruptedException) {
       Thread.currentThread().interrupt();
     }
-    CommandLine.Model.OptionSpec json = command.getCommandSpec().findOption(JSON);
-    return refused(
-        e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e),
-        json != null && Boolean.TRUE.equals(json.getValue()));
+    return refused(e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e), json);
   }
 
   private int refused(Trouble trouble, boolean json) {

@@ -4,9 +4,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.Surroundings;
-import picocli.CommandLine;
 
 /** The program started from a menu, or with a folder dropped on its icon: no command is named. */
 final class StartUp {
@@ -21,11 +21,9 @@ final class StartUp {
   }
 
   /** Whether the arguments name no command: there are none, or the only one is a folder. */
-  static boolean isMeant(String[] arguments, CommandLine program) {
+  static boolean isMeant(String[] arguments, Set<String> commands) {
     return arguments.length == 0
-        || (arguments.length == 1
-            && !program.getSubcommands().containsKey(arguments[0])
-            && isFolder(arguments[0]));
+        || (arguments.length == 1 && !commands.contains(arguments[0]) && isFolder(arguments[0]));
   }
 
   private static boolean isFolder(String argument) {
@@ -37,20 +35,20 @@ final class StartUp {
   }
 
   /** Shows the start screen; where none can be shown, says what can be typed instead. */
-  int run(String[] arguments, CommandLine program) throws Exception {
+  int run(String[] arguments, CommandTable table) throws Exception {
     Optional<Path> event =
         arguments.length == 0 ? Optional.empty() : Optional.of(Path.of(arguments[0]));
     CurrentLine line = new CurrentLine(here);
-    return new OrderlyEnd(line::end, terminal).after(() -> run(line, event, program));
+    return new OrderlyEnd(line::end, terminal).after(() -> run(line, event, table));
   }
 
-  private int run(CurrentLine line, Optional<Path> event, CommandLine program) {
+  private int run(CurrentLine line, Optional<Path> event, CommandTable table) {
     try {
       first.show(line, event.map(folder -> folder.toAbsolutePath().normalize()));
       return ExitCode.FINE;
     } catch (NoDisplay e) {
       if (event.isEmpty()) {
-        program.usage(terminal.talk());
+        table.whole().usage(terminal.talk());
       }
       terminal.say(
           e.inWords()

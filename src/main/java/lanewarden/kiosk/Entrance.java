@@ -216,7 +216,11 @@ final class Entrance implements Kiosk.Opened {
             : Optional.empty();
     Windows opened =
         Windows.open(
-            station, folder, Training.at(station, hint), makers, threads, look, this::leaveLine);
+            Post.of(station, folder, Training.at(station, hint)),
+            makers,
+            threads,
+            look,
+            this::leaveLine);
     windows = Optional.of(opened);
     stage.hide();
   }

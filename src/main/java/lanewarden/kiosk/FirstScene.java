@@ -1,10 +1,9 @@
 package lanewarden.kiosk;
 
+import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListView;
 import javafx.scene.control.PasswordField;
-import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
@@ -13,8 +12,8 @@ import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.look.Typeface;
 
 /**
- * A scene that nobody sees, with every kind of control that the first screen has: while a station
- * is opened elsewhere, the toolkit reads the stylesheets and the skins of the controls, and the
+ * A scene that nobody sees, with the kinds of control that the first screen has: while the program
+ * reads what it was told, the toolkit reads the stylesheets and the skins of the controls, and the
  * screen is there the sooner.
  */
 final class FirstScene {
@@ -23,10 +22,10 @@ final class FirstScene {
 
   /** Lays it out; on the screen's thread. */
   static void prepare() {
+    // The toolkit's own stylesheet first: it needs no typeface, which are read elsewhere meanwhile
+    Application.setUserAgentStylesheet(null);
     Typeface.load();
-    ListView<String> list = new ListView<>();
-    list.getItems().add("0");
-    VBox fields = new VBox(new Label("0"), new TextField("0"), new PasswordField(), list);
+    VBox fields = new VBox(new Label("0"), new PasswordField());
     BorderPane root = new BorderPane(fields);
     root.setBottom(new KeyButton("0", KeyCode.ENTER, () -> {}));
     Scene scene = new Scene(root);

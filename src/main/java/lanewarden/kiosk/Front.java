@@ -32,7 +32,6 @@ import lanewarden.kiosk.signin.SignInViewModel;
 import lanewarden.kiosk.sound.Cue;
 import lanewarden.kiosk.sound.Listener;
 import lanewarden.kiosk.sound.Loudspeaker;
-import lanewarden.station.EventFolder;
 import lanewarden.station.LineView;
 import lanewarden.station.Station;
 import lanewarden.station.Trouble;
@@ -90,6 +89,7 @@ final class Front implements Doors.Rooms {
   private final Texts texts;
   private final Appearance look;
   private final Windows windows;
+  private final Post post;
   private final Training training;
   private final Desk desk;
   private final IdleViewModel idle;
@@ -102,7 +102,7 @@ final class Front implements Doors.Rooms {
   private final ChartViewModel chart;
   private final WireViewModel wire;
   private final Doors doors;
-  private final SideRooms side;
+  private final Annex side;
   private final WayOut wayOut;
   private final Listener listener = new Listener();
   private SignInScreen signIn;
@@ -110,18 +110,12 @@ final class Front implements Doors.Rooms {
   private Optional<String> official = Optional.empty();
   private String head = "";
 
-  Front(
-      Station station,
-      EventFolder folder,
-      Training training,
-      Makers makers,
-      Windows windows,
-      Threads threads,
-      Appearance look) {
+  Front(Post post, Makers makers, Windows windows, Threads threads, Appearance look) {
     this.windows = windows;
     this.look = look;
     texts = Texts.in(look.language().get());
-    this.training = training;
+    this.post = post;
+    training = post.training();
     glance = new GlanceViewModel(texts);
     chart = new ChartViewModel(texts);
     idle = new IdleViewModel(threads.clock(), texts);
@@ -129,11 +123,11 @@ final class Front implements Doors.Rooms {
     shell = new Shell(look, texts, training.above(texts, ribbon), training.height());
     board = new BoardScene(training, texts, look, shell);
     faults = new Faults(shell, texts, windows);
-    desk = new Desk(station, threads.desk(), threads.screen());
+    desk = new Desk(post.station(), threads.desk(), threads.screen());
     doors = new Doors(this, shell, texts, look.theme());
     studio =
         new StudioDoor(
-            folder.ruleBookFile(),
+            post.folder().ruleBookFile(),
             shell,
             desk,
             texts,
@@ -160,17 +154,19 @@ final class Front implements Doors.Rooms {
             texts,
             ZoneId.systemDefault());
     side =
-        new SideRooms(
-            desk,
-            shell,
-            texts,
-            doors,
-            folder,
-            makers,
-            threads,
-            () -> head,
-            windows::chooser,
-            this::goHome);
+        new Annex(
+            () ->
+                new SideRooms(
+                    desk,
+                    shell,
+                    texts,
+                    doors,
+                    post.folder(),
+                    makers,
+                    threads,
+                    () -> head,
+                    windows::chooser,
+                    this::goHome));
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
     shell.whenTurned(this::turned);
@@ -179,6 +175,11 @@ final class Front implements Doors.Rooms {
     signIn = signInScreen();
     shell.show(signIn);
     desk.listen(this::take);
+  }
+
+  /** Makes, while there is time, what else would be waited for when it is gone to. */
+  void furnish() {
+    side.rooms();
   }
 
   /** The official's scene. */
@@ -271,23 +272,23 @@ final class Front implements Doors.Rooms {
 
   @Override
   public void openPeople() {
-    side.openPeople();
+    side.rooms().openPeople();
   }
 
   @Override
   public void openProspects() {
-    side.openProspects();
+    side.rooms().openProspects();
   }
 
   @Override
   public void openSetUps() {
-    side.openSetUps();
+    side.rooms().openSetUps();
   }
 
   /** Somebody may protest against what was decided just now. */
   @Override
   public void openProtests() {
-    side.openProtests(line.check().or(line.leftLast()::get).map(CheckPage::number));
+    side.rooms().openProtests(line.check().or(line.leftLast()::get).map(CheckPage::number));
   }
 
   /** The line while an official is on duty, signing in while none is. */
@@ -300,7 +301,7 @@ final class Front implements Doors.Rooms {
 
   private SignInScreen signInScreen() {
     return new SignInScreen(
-        new SignInViewModel(desk),
+        new SignInViewModel(desk, post.officials()),
         texts,
         training.hint(),
         doors.protests(),
@@ -313,12 +314,12 @@ final class Front implements Doors.Rooms {
 
   @Override
   public void openRecords() {
-    side.openRecords();
+    side.rooms().openRecords();
   }
 
   @Override
   public void openCheckUp() {
-    side.openCheckUp();
+    side.rooms().openCheckUp();
   }
 
   /** Its charts at the line; what it says before anybody signed in. */

@@ -9,19 +9,21 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.station.CurrentLine;
-import lanewarden.station.EventFolder;
+import lanewarden.station.LineOpening;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.ScreenChoices;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
 import lanewarden.station.Surroundings;
 import lanewarden.station.UserFolder;
+import org.jspecify.annotations.Nullable;
 
 /** The front door of the screens. */
 public final class Kiosk {
@@ -30,6 +32,7 @@ public final class Kiosk {
   private final Makers makers;
   private final Surroundings here;
   private final UserFolder user;
+  private final EarlyStart early;
 
   /** What was opened. */
   interface Opened {
@@ -38,13 +41,6 @@ public final class Kiosk {
 
     /** Closes everything; on the screen's thread. */
     void leave();
-  }
-
-  /** Opens a station, which takes as long as its ledger is long. */
-  @FunctionalInterface
-  public interface StationOpening {
-    /** Called once, off the screen's thread. */
-    Station open() throws StationException;
   }
 
   /** Opens windows on the screen's thread; {@code closed} runs when the last of them is closed. */
@@ -76,62 +72,67 @@ public final class Kiosk {
    * @param makers make what the official asks for on paper
    * @param here gives files that are kept their time, and keys their chance
    * @param user where the user's own things are kept
+   * @param early the toolkit's start, begun or not
    */
-  public Kiosk(Makers makers, Surroundings here, UserFolder user) {
+  public Kiosk(Makers makers, Surroundings here, UserFolder user, EarlyStart early) {
     this.makers = makers;
     this.here = here;
     this.user = user;
+    this.early = early;
   }
 
   /**
-   * Opens a station while the window toolkit starts, shows its screens, and returns when the
-   * official's window was closed. The station stays open; what is at the line stays there.
+   * Shows the screens of a line, and returns when the official's window was closed. Somebody can
+   * sign in at once: the line opens meanwhile, and whatever is asked of it waits for that. It stays
+   * open; what is at the line stays there.
    *
-   * @param opening the station stays owned by the caller
-   * @param folder where reports are put
    * @param signInHint a line under the passphrase, for a demonstration
    * @param full whether the screen is filled whole, and left only with a passphrase
-   * @throws NoDisplayException if no window can be opened here; nothing was shown, but the station
-   *     may be open
-   * @throws StationException if the station cannot be opened; then nothing was shown
+   * @throws NoDisplayException if no window can be opened here; then nothing was shown or opened
+   * @throws StationException if the line cannot be opened; then nothing is shown any more
    */
-  public void show(
-      StationOpening opening, EventFolder folder, Optional<String> signInHint, boolean full)
+  public void show(LineOpening opening, Optional<String> signInHint, boolean full)
       throws NoDisplayException, StationException {
-    Aside<Station> aside = Aside.begin(opening::open);
-    Toolkit toolkit;
+    Aside<Post> told = Aside.begin(() -> Post.ahead(opening, signInHint));
+    Toolkit toolkit = early.toolkit();
+    Post post;
     try {
-      toolkit = Toolkit.start();
-    } catch (NoDisplayException e) {
-      // Whoever opened it closes it, which takes that it is open
-      aside.result();
-      throw e;
-    }
-    Platform.runLater(FirstScene::prepare);
-    Station station;
-    try {
-      station = aside.result();
+      post = told.result();
     } catch (StationException | RuntimeException | Error e) {
       toolkit.leave();
       throw e;
     }
+    AtomicReference<@Nullable Aside<Station>> aside = new AtomicReference<>();
     show(
         toolkit,
         (workers, look, closed) -> {
-          Windows windows =
-              Windows.open(
-                  station,
-                  folder,
-                  Training.at(station, signInHint),
-                  makers,
-                  threads(workers),
-                  look,
-                  closed);
+          Windows windows = Windows.open(post, makers, threads(workers), look, closed);
           if (full) {
             windows.turnFull();
           }
+          // Behind the first frame, which else would share the processor with it
+          windows.whenShown(
+              () -> aside.set(Aside.begin(() -> arrive(opening, post.station(), windows))));
           return windows;
         });
+    Aside<Station> begun = aside.get();
+    if (begun != null) {
+      begun.result();
+    }
+  }
+
+  private static Station arrive(
+      LineOpening opening, CompletableFuture<Station> station, Windows windows)
+      throws StationException {
+    try {
+      Station there = opening.open();
+      station.complete(there);
+      return there;
+    } catch (StationException | RuntimeException | Error e) {
+      station.completeExceptionally(e);
+      Platform.runLater(windows::leave);
+      throw e;
+    }
   }
 
   private Front.Threads threads(Workers workers) {
@@ -179,7 +180,7 @@ public final class Kiosk {
   }
 
   private void show(Opening opening) throws NoDisplayException {
-    show(Toolkit.start(), opening);
+    show(early.toolkit(), opening);
   }
 
   private void show(Toolkit toolkit, Opening opening) {

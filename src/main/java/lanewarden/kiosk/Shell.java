@@ -88,6 +88,15 @@ final class Shell implements Panels {
     scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     scene.addEventHandler(ActionEvent.ACTION, this::acted);
     scene.focusOwnerProperty().addListener((all, before, now) -> keepFocus(now));
+    scene.windowProperty().subscribe(this::moved);
+  }
+
+  /** Into a window that is open already somebody may be typing. */
+  private void moved() {
+    Page uppermost = panel == null ? screen : panel;
+    if (uppermost != null && isSeen()) {
+      ready(uppermost);
+    }
   }
 
   private void enlarge(boolean large) {
@@ -195,6 +204,11 @@ final class Shell implements Panels {
    * page is seen from its beginning, or from the field that is to be filled in.
    */
   private void ready(Page page) {
+    if (!isSeen()) {
+      // Nobody types yet, and the window that is about to open lays everything out by itself
+      page.focus();
+      return;
+    }
     page.root().applyCss();
     page.focus();
     if (scene.getFocusOwner() instanceof TextInputControl) {
@@ -206,6 +220,10 @@ final class Shell implements Panels {
         large.scroll().setVvalue(0);
       }
     }
+  }
+
+  private boolean isSeen() {
+    return scene.getWindow() != null && scene.getWindow().isShowing();
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Screen;
@@ -13,8 +14,6 @@ import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.sound.Cue;
 import lanewarden.kiosk.sound.Loudspeaker;
-import lanewarden.station.EventFolder;
-import lanewarden.station.Station;
 
 /** The two windows: the official's, and the archers' board; on the screen's thread. */
 final class Windows implements Front.Windows, Kiosk.Opened {
@@ -23,9 +22,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
 
   private final Stage main = new Stage();
   private final Stage boardStage = new Stage();
-  private final Station station;
-  private final EventFolder folder;
-  private final Training training;
+  private final Post post;
   private final Makers makers;
   private final Front.Threads threads;
   private final Appearance look;
@@ -33,16 +30,8 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   private boolean full;
   private Front front;
 
-  private Windows(
-      Station station,
-      EventFolder folder,
-      Training training,
-      Makers makers,
-      Front.Threads threads,
-      Appearance look) {
-    this.station = station;
-    this.folder = folder;
-    this.training = training;
+  private Windows(Post post, Makers makers, Front.Threads threads, Appearance look) {
+    this.post = post;
     this.makers = makers;
     this.threads = threads;
     this.look = look;
@@ -51,24 +40,18 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   }
 
   private Front made() {
-    return new Front(
-        station, folder, training, makers, this, threads, look.beside(look.language().get()));
+    return new Front(post, makers, this, threads, look.beside(look.language().get()));
   }
 
   /**
    * Opens the official's window.
    *
+   * @param post whose station may still be on its way
    * @param closed runs when it is closed; the board closes with it
    */
   static Windows open(
-      Station station,
-      EventFolder folder,
-      Training training,
-      Makers makers,
-      Front.Threads threads,
-      Appearance look,
-      Runnable closed) {
-    Windows windows = new Windows(station, folder, training, makers, threads, look);
+      Post post, Makers makers, Front.Threads threads, Appearance look, Runnable closed) {
+    Windows windows = new Windows(post, makers, threads, look);
     windows.open(closed);
     return windows;
   }
@@ -79,7 +62,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   }
 
   private String title(String text) {
-    return training.title(front.texts(), front.texts().of(text));
+    return post.training().title(front.texts(), front.texts().of(text));
   }
 
   private void open(Runnable closed) {
@@ -107,6 +90,21 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     // What a desktop takes away comes back with the next touch of the window
     main.focusedProperty().subscribe(focused -> fillScreen(focused && full));
     main.show();
+    whenShown(() -> front.furnish());
+  }
+
+  /** Runs once, behind the window's first frame. */
+  void whenShown(Runnable act) {
+    Scene scene = main.getScene();
+    scene.addPostLayoutPulseListener(
+        new Runnable() {
+          @Override
+          public void run() {
+            scene.removePostLayoutPulseListener(this);
+            Platform.runLater(act);
+          }
+        });
+    Platform.requestNextPulse();
   }
 
   private void fillScreen(boolean wanted) {

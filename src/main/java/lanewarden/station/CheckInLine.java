@@ -46,11 +46,16 @@ public final class CheckInLine implements AutoCloseable {
   public static CheckInLine open(
       EventFolder folder, Optional<String> port, double pace, Surroundings here)
       throws StationException {
-    if (port.isEmpty() && folder.settings().kind() == StationSettings.Kind.SIMULATOR) {
+    if (isRehearsed(folder, port)) {
       return rehearse(folder, pace, here);
     }
     return new CheckInLine(
         open(folder, Ports.open(folder, port, here), here), Optional.empty(), here);
+  }
+
+  /** Whether archers rehearse at it, whose readings are invented. */
+  static boolean isRehearsed(EventFolder folder, Optional<String> port) throws StationException {
+    return port.isEmpty() && folder.settings().kind() == StationSettings.Kind.SIMULATOR;
   }
 
   private static Thread thread(Runnable work) {

@@ -49,7 +49,7 @@ class DemoCommandTest {
     Typed typed =
         new Typed()
             .showing(
-                (opening, folder, hint, full) -> {
+                (opening, hint, full) -> {
                   assertTrue(hint.orElse("").contains(DemoEvent.OFFICIAL), "the hint");
                   assertTrue(opening.open().view().training());
                 })

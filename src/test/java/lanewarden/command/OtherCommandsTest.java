@@ -195,7 +195,7 @@ class OtherCommandsTest extends PracticeRun {
     Typed typed =
         new Typed()
             .showing(
-                (opening, folder, hint, full) -> {
+                (opening, hint, full) -> {
                   assertEquals(Optional.empty(), hint);
                   assertEquals("Practice", opening.open().view().event());
                 })
@@ -239,7 +239,7 @@ class OtherCommandsTest extends PracticeRun {
   void kioskOfWhatIsNoEventSaysSoBeforeAnythingIsShown() {
     Typed typed =
         new Typed()
-            .showing((opening, folder, hint, full) -> opening.open())
+            .showing((opening, hint, full) -> opening.open())
             .run("kiosk", here.resolve("none").toString());
     assertEquals(2, typed.code(), typed.toString());
     assertTrue(typed.talk().contains("what to do:"), typed.talk());
@@ -250,7 +250,7 @@ class OtherCommandsTest extends PracticeRun {
     Typed typed =
         new Typed()
             .showing(
-                (opening, folder, hint, full) -> {
+                (opening, hint, full) -> {
                   throw new IllegalStateException("never expected");
                 })
             .run("kiosk", event.path().toString());

@@ -19,7 +19,7 @@ final class Typed {
   private final Deque<String> secrets = new ArrayDeque<>();
   private InputStream in = new ByteArrayInputStream(new byte[0]);
   private Screens screens =
-      (opening, folder, hint, full) -> {
+      (opening, hint, full) -> {
         throw new NoDisplay("there is none in a test", new IllegalStateException());
       };
   private StudioScreen studio =

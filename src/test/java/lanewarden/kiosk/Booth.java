@@ -72,11 +72,13 @@ final class Booth implements AutoCloseable {
         call(
             () ->
                 new Front(
-                    station,
-                    folder,
-                    new Training(
-                        false,
-                        Optional.of("Demonstration: every passphrase is \"" + PASSPHRASE + "\".")),
+                    Post.of(
+                        station,
+                        folder,
+                        new Training(
+                            false,
+                            Optional.of(
+                                "Demonstration: every passphrase is \"" + PASSPHRASE + "\"."))),
                     makers,
                     windows,
                     new Front.Threads(

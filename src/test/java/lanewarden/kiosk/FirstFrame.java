@@ -70,7 +70,8 @@ public final class FirstFrame {
     scene.addPostLayoutPulseListener(
         () -> {
           System.out.println(SHOWN);
-          Runtime.getRuntime().halt(0);
+          // Not on this thread, which what runs at the end may wait for
+          new Thread(() -> System.exit(0), "first-frame-end").start();
         });
     Platform.requestNextPulse();
   }

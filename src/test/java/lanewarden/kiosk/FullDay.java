@@ -117,9 +117,7 @@ final class FullDay {
   static Front shown(CheckInLine line, EventFolder event, Front.Threads threads) {
     Front front =
         new Front(
-            line.station(),
-            event,
-            new Training(false, Optional.empty()),
+            Post.of(line.station(), event, new Training(false, Optional.empty())),
             new Makers(
                 Booth.REPORTS,
                 SlipMaker.of(new Slips(here().clock(), SignedPapers::of)),

@@ -2,6 +2,8 @@ package lanewarden.kiosk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
@@ -13,19 +15,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import lanewarden.audit.slip.Slips;
-import lanewarden.chronograph.SimulatedInstrument;
-import lanewarden.kiosk.desk.Printing;
-import lanewarden.kiosk.protest.SlipMaker;
+import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
-import lanewarden.station.SignedPapers;
-import lanewarden.station.Station;
+import lanewarden.station.LineOpening;
 import lanewarden.station.StationException;
 import lanewarden.station.Surroundings;
 import lanewarden.station.UserFolder;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -33,57 +38,134 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The front door: it blocks while the window is open, and says plainly where none can be. */
 class KioskTest {
+  private static final String TITLE = "TRAINING: Lanewarden: check-in line";
+
+  private static final List<KeyCode> KEYS_THAT_LEAD_ELSEWHERE =
+      List.of(
+          KeyCode.F1,
+          KeyCode.F2,
+          KeyCode.F3,
+          KeyCode.F4,
+          KeyCode.F5,
+          KeyCode.F6,
+          KeyCode.F7,
+          KeyCode.F8,
+          KeyCode.F9,
+          KeyCode.F10,
+          KeyCode.F11,
+          KeyCode.INSERT);
+
   @TempDir Path temp;
+
+  private final Surroundings here =
+      new Surroundings(Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden test");
+  private final CurrentLine line = new CurrentLine(here);
+
+  @AfterEach
+  void end() throws Exception {
+    line.end();
+  }
+
+  private CompletableFuture<Void> shown(EventFolder folder) {
+    LineOpening opening = new LineOpening(line, folder, Optional.empty(), 0);
+    UserFolder user = new UserFolder(temp.resolve("user"));
+    return CompletableFuture.runAsync(
+        () -> {
+          try {
+            new Kiosk(BoothEvent.MAKERS, here, user, new EarlyStart())
+                .show(opening, Optional.empty(), false);
+          } catch (NoDisplayException | StationException e) {
+            throw new CompletionException(e);
+          }
+        });
+  }
+
+  private static void hide(Stage window) throws Exception {
+    Booth.call(
+        () -> {
+          window.hide();
+          return true;
+        });
+  }
 
   @Test
   void returnsWhenTheOfficialsWindowIsClosedAndLeavesTheStationOpen() throws Exception {
     Booth.startToolkit();
-    EventFolder folder = BoothEvent.event(temp.resolve("event"));
-    SimulatedInstrument instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
-    try (Station station = Booth.open(folder, instrument)) {
-      CompletableFuture<Void> shown =
-          CompletableFuture.runAsync(
-              () -> {
-                try {
-                  new Kiosk(
-                          new Makers(
-                              Booth.REPORTS,
-                              SlipMaker.of(new Slips(Clock.systemUTC(), SignedPapers::of)),
-                              Printing.onSystem(),
-                              BoothEvent.CHECK_UP),
-                          new Surroundings(
-                              Clock.systemUTC(),
-                              System::nanoTime,
-                              new SecureRandom(),
-                              "Lanewarden test"),
-                          new UserFolder(temp.resolve("user")))
-                      .show(() -> station, folder, Optional.empty(), false);
-                } catch (NoDisplayException | StationException e) {
-                  throw new IllegalStateException(e);
-                }
-              });
-      Stage window = await("TRAINING: Lanewarden: check-in line");
-      assertFalse(shown.isDone());
-      Booth.call(
-          () -> {
-            window.hide();
-            return true;
-          });
+    CompletableFuture<Void> shown = shown(BoothEvent.event(temp.resolve("event")));
+    Stage window = await(TITLE);
+    await(() -> line.station().isPresent());
+    assertFalse(shown.isDone());
+    hide(window);
 
-      shown.get(20, TimeUnit.SECONDS);
-      assertEquals("Hollow Oak Open", station.view().event());
+    shown.get(20, TimeUnit.SECONDS);
+    assertEquals("Hollow Oak Open", line.station().orElseThrow().view().event());
+  }
+
+  @Test
+  void somebodySignsInWhileTheLedgerIsStillVerified() throws Exception {
+    Booth.startToolkit();
+    EventFolder folder = BoothEvent.event(temp.resolve("event"));
+    CompletableFuture<Void> shown;
+    Stage window;
+    synchronized (line) { // It cannot open as long as this is held
+      shown = shown(folder);
+      window = await(TITLE);
+      Scene scene = window.getScene();
+      assertTrue(text(scene, "place").startsWith("The ledger is being verified"));
+      for (KeyCode key : KEYS_THAT_LEAD_ELSEWHERE) {
+        Keyboard.press(scene, key);
+        Keyboard.press(scene, KeyCode.ESCAPE);
+        assertEquals("", text(scene, "fault-code"), "after " + key);
+      }
+      while (Booth.call(() -> scene.lookup("#sign-in-screen")) == null) {
+        Keyboard.press(scene, KeyCode.ESCAPE);
+      }
+      Keyboard.press(scene, KeyCode.DOWN);
+      Keyboard.type(scene, Booth.PASSPHRASE);
+      Keyboard.press(scene, KeyCode.ENTER);
+      assertEquals(Optional.empty(), line.station());
+    }
+    await(() -> line.station().flatMap(station -> station.view().official()).isPresent());
+    assertEquals(
+        Optional.of(Booth.OFFICIAL), line.station().flatMap(station -> station.view().official()));
+    hide(window);
+    shown.get(20, TimeUnit.SECONDS);
+  }
+
+  @Test
+  void whatIsWrongWithTheLedgerIsThrownAndNoWindowStays() throws Exception {
+    Booth.startToolkit();
+    EventFolder folder = BoothEvent.event(temp.resolve("event"));
+    Files.writeString(folder.ledger(), "no ledger");
+    CompletableFuture<Void> shown = shown(folder);
+    ExecutionException thrown =
+        assertThrows(ExecutionException.class, () -> shown.get(20, TimeUnit.SECONDS));
+    StationException refused = assertInstanceOf(StationException.class, thrown.getCause());
+    assertEquals("LEDGER-FOREIGN", refused.trouble().code());
+    assertEquals(Optional.empty(), Booth.call(() -> stage(TITLE)));
+    assertEquals(Optional.empty(), line.station());
+  }
+
+  private static String text(Scene scene, String id) throws Exception {
+    return Booth.call(() -> scene.lookup("#" + id) instanceof Labeled label ? label.getText() : "");
+  }
+
+  private static Optional<Stage> stage(String title) {
+    return Window.getWindows().stream()
+        .filter(w -> w instanceof Stage s && title.equals(s.getTitle()))
+        .map(w -> (Stage) w)
+        .findFirst();
+  }
+
+  private static void await(BooleanSupplier met) throws Exception {
+    for (int i = 0; i < 1_000 && !met.getAsBoolean(); i++) {
+      Thread.sleep(20);
     }
   }
 
   private static Stage await(String title) throws Exception {
     while (true) {
-      Optional<Stage> found =
-          Booth.call(
-              () ->
-                  Window.getWindows().stream()
-                      .filter(w -> w instanceof Stage s && title.equals(s.getTitle()))
-                      .map(w -> (Stage) w)
-                      .findFirst());
+      Optional<Stage> found = Booth.call(() -> stage(title));
       if (found.isPresent()) {
         return found.get();
       }

@@ -1,38 +1,60 @@
 package lanewarden.kiosk;
 
 import java.io.BufferedReader;
+import java.io.File;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lanewarden.station.EventFolder;
 
 /**
  * From the start of the process to the first frame that can be used: the kiosk on an event against
- * an empty window of the toolkit, by turns, with the same flags of Java.
+ * an empty window of the toolkit, by turns, with the same flags of Java; and, where {@code
+ * target/lanewarden.jar} was made, the kiosk as it is installed: with its flags and an archive of
+ * its classes, against the same empty window.
  *
  * <p>Arguments: how many entries the event's ledger has (10,000 if none), and rounds (7).
  */
 public final class StartBenchmark {
+  private static final Path PROGRAM = Path.of("target", "lanewarden.jar");
+  private static final List<String> WITHOUT_ARCHIVE = List.of();
+
   private StartBenchmark() {}
 
-  /** Prints the median of each and their ratio. */
+  /** Prints the median of each and their ratios. */
   public static void main(String[] arguments) throws Exception {
     int entries = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 10_000;
     int rounds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 7;
     EventFolder event = FullDay.morning();
     try {
       FullDay.shoot(event, entries);
+      List<String> onEvent = List.of("kiosk", event.path().toString());
+      Optional<Installed> installed =
+          Files.exists(PROGRAM)
+              ? Optional.of(Installed.watched(event.path().resolveSibling("start"), onEvent))
+              : Optional.empty();
       List<Double> bare = new ArrayList<>();
       List<Double> kiosk = new ArrayList<>();
+      List<Double> image = new ArrayList<>();
       for (int round = -1; round < rounds; round++) {
-        double empty = millis(List.of());
-        double whole = millis(List.of("kiosk", event.path().toString()));
+        String path = System.getProperty("java.class.path");
+        double empty = millis(WITHOUT_ARCHIVE, path, List.of());
+        double whole = millis(WITHOUT_ARCHIVE, path, onEvent);
+        double quick = installed.isPresent() ? installed.get().millis(onEvent) : Double.NaN;
         if (round >= 0) { // The first fills the system's caches
           bare.add(empty);
           kiosk.add(whole);
+          image.add(quick);
         }
       }
       System.out.printf(
@@ -43,20 +65,83 @@ public final class StartBenchmark {
           entries,
           median(kiosk),
           median(kiosk) / median(bare));
+      if (installed.isPresent()) {
+        System.out.printf(
+            Locale.ROOT,
+            "as installed, with its flags and archive: %.0f ms; ratio to the bare window without"
+                + " one %.2f (aim at most 1)%n",
+            median(image),
+            median(image) / median(bare));
+      }
     } finally {
       FullDay.delete(event);
     }
   }
 
-  private static double millis(List<String> arguments) throws Exception {
+  /**
+   * The program in jars, as an archive of classes takes it.
+   *
+   * @param flags of the installed program
+   */
+  private record Installed(List<String> flags, String classPath) {
+
+    /** Starts it once, and keeps the classes that it loads. */
+    static Installed watched(Path folder, List<String> arguments) throws Exception {
+      Files.createDirectories(folder);
+      Path watch = folder.resolve("watch.jar");
+      try (JarOutputStream jar = new JarOutputStream(Files.newOutputStream(watch))) {
+        Path classes =
+            Path.of(FirstFrame.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        jar.putNextEntry(new JarEntry(NAME_OF_WATCH));
+        jar.write(Files.readAllBytes(classes.resolve(NAME_OF_WATCH)));
+      }
+      List<String> parts = new ArrayList<>(List.of(PROGRAM.toString()));
+      try (Stream<Path> libraries = Files.list(Path.of("target", "lib"))) {
+        libraries.map(Path::toString).sorted().forEach(parts::add);
+      }
+      // Not of the program: what draws where there is no display
+      Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
+          .filter(part -> part.contains("monocle"))
+          .forEach(parts::add);
+      parts.add(watch.toString());
+      String path = String.join(File.pathSeparator, parts);
+      String archive = folder.resolve("classes.jsa").toString();
+      StartBenchmark.millis(flags("-XX:ArchiveClassesAtExit=" + archive), path, arguments);
+      if (!Files.exists(Path.of(archive))) {
+        throw new IllegalStateException("no archive of classes was made");
+      }
+      return new Installed(flags("-XX:SharedArchiveFile=" + archive), path);
+    }
+
+    /** The flags that {@code src/packaging/BuildImage.java} gives the launcher. */
+    private static List<String> flags(String archive) throws IOException {
+      List<String> flags = new ArrayList<>(List.of(archive, "-Xlog:disable"));
+      Pattern flag = Pattern.compile("\"(-XX:[+A-Z][A-Za-z0-9=]+)\"");
+      flag.matcher(Files.readString(Path.of("src", "packaging", "BuildImage.java")))
+          .results()
+          .forEach(found -> flags.add(found.group(1)));
+      return flags;
+    }
+
+    double millis(List<String> arguments) throws Exception {
+      return StartBenchmark.millis(flags, classPath, arguments);
+    }
+  }
+
+  private static final String NAME_OF_WATCH =
+      FirstFrame.class.getName().replace('.', '/') + ".class";
+
+  private static double millis(List<String> flags, String classPath, List<String> arguments)
+      throws Exception {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(flags);
     for (String flag : List.of("glass.platform", "monocle.platform", "prism.order")) {
       if (System.getProperty(flag) != null) {
         command.add("-D" + flag + "=" + System.getProperty(flag));
       }
     }
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of("-cp", classPath));
     command.add(FirstFrame.class.getName());
     command.addAll(arguments);
     long begun = System.nanoTime();

@@ -1,7 +1,9 @@
 package lanewarden.kiosk.desk;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -35,17 +37,19 @@ public final class Desk {
     void run(Station station) throws StationException;
   }
 
-  private final Station station;
+  private final CompletableFuture<Station> station;
   private final Executor work;
   private final Executor screen;
-  private final List<Consumer<LineView>> ears = new ArrayList<>();
+  private final Map<Ear, CompletableFuture<Void>> ears = new HashMap<>();
   private final ReadOnlyIntegerWrapper pending = new ReadOnlyIntegerWrapper();
 
   /**
+   * @param station may still be on its way: then what is asked waits for it, and is a trouble where
+   *     it never comes
    * @param work runs one task after the other, off the screen's thread
    * @param screen runs tasks on the screen's thread
    */
-  public Desk(Station station, Executor work, Executor screen) {
+  public Desk(CompletableFuture<Station> station, Executor work, Executor screen) {
     this.station = station;
     this.work = work;
     this.screen = screen;
@@ -56,26 +60,52 @@ public final class Desk {
    * the screen follows, only of the latest.
    */
   public void listen(Consumer<LineView> listener) {
-    AtomicReference<@Nullable LineView> latest = new AtomicReference<>();
-    Consumer<LineView> ear =
-        view -> {
-          if (latest.getAndSet(view) == null) {
-            screen.execute(
-                () -> {
-                  LineView taken = latest.getAndSet(null);
-                  if (taken != null) {
-                    listener.accept(taken);
-                  }
-                });
-          }
-        };
-    ears.add(ear);
-    station.listen(ear);
+    Ear ear = new Ear(listener);
+    ears.put(
+        ear, station.thenAccept(there -> there.listen(ear)).whenComplete(this::tellOfDeafness));
+  }
+
+  /** A station that never comes is told by whoever opens it; this is a fault of our own. */
+  private void tellOfDeafness(@Nullable Void heard, @Nullable Throwable thrown) {
+    if (thrown != null && !station.isCompletedExceptionally()) {
+      screen.execute(
+          () -> {
+            throw new IllegalStateException("the line was not listened to", thrown);
+          });
+    }
+  }
+
+  /** Hands the latest state on to the screen's thread, unless it was left meanwhile. */
+  private final class Ear implements Consumer<LineView> {
+    private final AtomicReference<@Nullable LineView> latest = new AtomicReference<>();
+    private final Consumer<LineView> listener;
+
+    Ear(Consumer<LineView> listener) {
+      this.listener = listener;
+    }
+
+    @Override
+    public void accept(LineView view) {
+      if (latest.getAndSet(view) == null) {
+        screen.execute(this::tell);
+      }
+    }
+
+    private void tell() {
+      LineView taken = latest.getAndSet(null);
+      if (taken != null && ears.containsKey(this)) {
+        listener.accept(taken);
+      }
+    }
   }
 
   /** Tells nobody any more of the line; what was asked is still answered. */
   public void leave() {
-    ears.forEach(station::unlisten);
+    ears.forEach(
+        (ear, heard) -> {
+          CompletableFuture<Void> unused =
+              heard.thenAcceptBoth(station, (listening, there) -> there.unlisten(ear));
+        });
     ears.clear();
   }
 
@@ -122,11 +152,22 @@ public final class Desk {
   /** Every failure becomes a trouble: nothing that goes wrong at the station may pass unseen. */
   private <T> Runnable reply(Question<T> question, Consumer<T> answer, Consumer<Trouble> missed) {
     try {
-      T given = question.ask(station);
+      T given = question.ask(there());
       return () -> answer.accept(given);
     } catch (StationException | RuntimeException | Error e) {
       Trouble trouble = Trouble.of(e);
       return () -> missed.accept(trouble);
+    }
+  }
+
+  private Station there() throws StationException {
+    try {
+      return station.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof StationException refused) {
+        throw refused;
+      }
+      throw e;
     }
   }
 }

@@ -21,13 +21,14 @@ public final class Typeface {
           "DejaVuSansCondensed-Bold.ttf",
           "DejaVuSansMono.ttf");
 
-  /** On the screen's thread alone. */
   private static boolean loaded;
 
   private Typeface() {}
 
-  /** Makes the typefaces known to the stylesheets, once. To be called on the screen's thread. */
-  public static void load() {
+  /**
+   * Makes the typefaces known to the stylesheets, once; on return they are. Any thread may call.
+   */
+  public static synchronized void load() {
     if (loaded) {
       return;
     }

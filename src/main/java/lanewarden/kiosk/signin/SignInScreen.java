@@ -60,6 +60,8 @@ public final class SignInScreen implements Page {
     this.model = model;
     this.texts = texts;
     place.getStyleClass().add("place");
+    place.setId("place");
+    place.setText(texts.of("sign-in.opening"));
     Label title = new Label(texts.of("sign-in.title"));
     title.getStyleClass().add("sign-in-title");
     Label who = new Label(texts.of("sign-in.official"));

@@ -22,16 +22,22 @@ public final class SignInViewModel {
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
 
-  /** Asks the station at once who may sign in. */
-  public SignInViewModel(Desk desk) {
+  /**
+   * Asks the station at once who may sign in.
+   *
+   * @param known are listed until it answers
+   */
+  public SignInViewModel(Desk desk, List<String> known) {
     this.desk = desk;
+    list(known);
     desk.ask(Station::officials, this::list, missed -> trouble.set(Optional.of(missed)));
   }
 
   private void list(List<String> names) {
+    String picked = chosen.get();
     officials.setAll(names);
     if (!names.isEmpty()) {
-      chosen.set(names.get(0));
+      chosen.set(picked != null && names.contains(picked) ? picked : names.get(0));
     }
   }
 

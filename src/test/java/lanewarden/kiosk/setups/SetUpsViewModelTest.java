@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import lanewarden.audit.comparison.ComparisonPaper;
 import lanewarden.bench.PracticeShot;
@@ -58,7 +59,7 @@ class SetUpsViewModelTest {
     folder = PracticeEvent.copy(made, here.resolve("event"));
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
     station = Station.open(folder, instrument, "test", Clock.systemUTC(), System::nanoTime);
-    Desk desk = new Desk(station, Runnable::run, screen::add);
+    Desk desk = new Desk(CompletableFuture.completedFuture(station), Runnable::run, screen::add);
     model =
         new SetUpsViewModel(
             desk,

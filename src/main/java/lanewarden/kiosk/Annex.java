@@ -1,0 +1,59 @@
+package lanewarden.kiosk;
+
+import java.util.function.Supplier;
+import lanewarden.station.LineView;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The screens beside the line, which are made when the first of them is gone to, or before, when
+ * there is time: nobody waits for them at the start.
+ */
+final class Annex {
+  private final Supplier<SideRooms> making;
+  private @Nullable SideRooms made;
+  private @Nullable LineView latest;
+
+  Annex(Supplier<SideRooms> making) {
+    this.making = making;
+  }
+
+  /** Made by now. */
+  SideRooms rooms() {
+    SideRooms rooms = made;
+    if (rooms == null) {
+      rooms = making.get();
+      made = rooms;
+      if (latest != null) {
+        rooms.take(latest);
+      }
+    }
+    return rooms;
+  }
+
+  /** What became of the line. */
+  void take(LineView view) {
+    latest = view;
+    if (made != null) {
+      made.take(view);
+    }
+  }
+
+  /** Whether a report is being made, or something is looked up. */
+  boolean isBusy() {
+    return made != null && made.isBusy();
+  }
+
+  /** Another page or panel is shown. */
+  void turned() {
+    if (made != null) {
+      made.turned();
+    }
+  }
+
+  /** Nobody looks at any of them any more. */
+  void close() {
+    if (made != null) {
+      made.close();
+    }
+  }
+}
