@@ -1,12 +1,14 @@
 package lanewarden.audit.findings;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
+import static lanewarden.audit.findings.GateTimerPapers.LINE;
+import static lanewarden.audit.findings.GateTimerPapers.NEXT;
+import static lanewarden.audit.findings.GateTimerPapers.base64;
+import static lanewarden.audit.findings.GateTimerPapers.profile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.List;
 import lanewarden.audit.Audited;
 import lanewarden.audit.PrintedReport;
@@ -23,29 +25,14 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Readings whose signed speed is not what the instrument sent, by the papers of their time. */
 class BytesFindingsTest {
-  /** Our gate timer's line as its profile describes it; the check digits worked out by hand. */
-  private static final String LINE = "$PLWT,00042,0300.1,F,006664,A*1C\r\n";
-
-  /** The next line, by hand: another last digit of the number, and so of the checksum. */
-  private static final String NEXT = "$PLWT,00043,0300.1,F,006664,A*1D\r\n";
-
   private static final String SETTINGS =
-      """
-      format = 1
-      station = "Range East"
-      profile = "gate-timer.toml"
-      instrument = "serial"
-      port = "/dev/ttyUSB0"
-      [accuracy]
-      stated = "0.5 %"
-      stated_covers = "k = 2"
-      [second]
-      profile = "plain-decimal.toml"
-      instrument = "serial"
-      port = "/dev/ttyUSB1"
-      agree = "1 ft/s"
-      within_ms = 300
-      """;
+      GateTimerPapers.SETTINGS
+          + """
+          [accuracy]
+          stated = "0.5 %"
+          stated_covers = "k = 2"
+          """
+          + GateTimerPapers.SECOND;
 
   @TempDir Path folder;
   private ScriptedLedger ledger;
@@ -78,14 +65,6 @@ class BytesFindingsTest {
   private List<String> budget(String settings) throws Exception {
     Path file = Files.writeString(folder.resolve("station.toml"), settings);
     return Budget.of(file, Speed.parse("300 ft/s")).inWords();
-  }
-
-  private static String profile(String name) throws Exception {
-    return Files.readString(Path.of("config/profiles/" + name + ".toml"));
-  }
-
-  private static String base64(String line) {
-    return Base64.getEncoder().encodeToString(line.getBytes(UTF_8));
   }
 
   private long take(

@@ -1,13 +1,16 @@
 package lanewarden.audit.findings;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
+import static lanewarden.audit.findings.GateTimerPapers.LINE;
+import static lanewarden.audit.findings.GateTimerPapers.NEXT;
+import static lanewarden.audit.findings.GateTimerPapers.SECOND;
+import static lanewarden.audit.findings.GateTimerPapers.SETTINGS;
+import static lanewarden.audit.findings.GateTimerPapers.base64;
+import static lanewarden.audit.findings.GateTimerPapers.profile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.List;
 import lanewarden.audit.Audited;
 import lanewarden.audit.ScriptedLedger;
@@ -25,30 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The line opened with other papers than before: who, what, and what that did. */
 class PapersFindingsTest {
-  /** Lines of our gate timer as its profile describes them; the check digits worked out by hand. */
-  private static final String LINE = "$PLWT,00042,0300.1,F,006664,A*1C\r\n";
-
-  private static final String NEXT = "$PLWT,00043,0300.1,F,006664,A*1D\r\n";
-
-  private static final String SETTINGS =
-      """
-      format = 1
-      station = "Range East"
-      profile = "gate-timer.toml"
-      instrument = "serial"
-      port = "/dev/ttyUSB0"
-      """;
-
-  private static final String SECOND =
-      """
-      [second]
-      profile = "plain-decimal.toml"
-      instrument = "serial"
-      port = "/dev/ttyUSB1"
-      agree = "1 ft/s"
-      within_ms = 300
-      """;
-
   @TempDir Path folder;
   private ScriptedLedger ledger;
   private SigningKey other;
@@ -66,10 +45,6 @@ class PapersFindingsTest {
     ledger.close();
   }
 
-  private static String profile(String name) throws Exception {
-    return Files.readString(Path.of("config/profiles/" + name + ".toml"));
-  }
-
   private static Fact.StationOpened papers(String profile, String second, String settings) {
     return new Fact.StationOpened(
         second == null ? "Gate timer on /dev/ttyUSB0" : "Gate timer and Plain decimal",
@@ -79,10 +54,6 @@ class PapersFindingsTest {
         settings,
         null,
         null);
-  }
-
-  private static String base64(String line) {
-    return Base64.getEncoder().encodeToString(line.getBytes(UTF_8));
   }
 
   private long take(String speed, String line, String number) throws Exception {

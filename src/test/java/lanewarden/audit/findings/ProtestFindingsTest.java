@@ -3,17 +3,10 @@ package lanewarden.audit.findings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.stream.Stream;
-import lanewarden.audit.Audited;
-import lanewarden.audit.Dispute;
 import lanewarden.audit.PrintedReport;
 import lanewarden.audit.ScriptedLedger;
 import lanewarden.audit.findings.Finding.Kind;
-import lanewarden.audit.slip.Slips;
 import lanewarden.journal.Fact;
 import lanewarden.journal.ProtestFact;
 import lanewarden.journal.ProtestFact.Answer;
@@ -21,54 +14,10 @@ import lanewarden.journal.ProtestFact.Cause;
 import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
 import lanewarden.quantity.Speed;
-import lanewarden.station.SignedPapers;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the audit finds about protests, rulings and corrections. */
-class ProtestFindingsTest {
-  @TempDir Path folder;
-  private ScriptedLedger ledger;
-  private Dispute dispute;
-  private SigningKey judge;
-  private SigningKey other;
-
-  @BeforeEach
-  void open() throws Exception {
-    ledger = ScriptedLedger.with(folder.resolve("event.ledger"), ScriptedLedger.RULES);
-    dispute = Dispute.in(ledger);
-    judge = dispute.judge();
-    other = dispute.other();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    ledger.close();
-  }
-
-  private Audited audited() throws Exception {
-    return Audited.of(ledger.file());
-  }
-
-  private List<Kind> contradictions() throws Exception {
-    return audited().contradictions();
-  }
-
-  private String only(Kind kind) throws Exception {
-    return audited().only(kind);
-  }
-
-  private String slip(long check) throws Exception {
-    Path pdf = folder.resolve("slip.pdf");
-    new Slips(Clock.fixed(PrintedReport.MADE, ZoneOffset.UTC), SignedPapers::of)
-        .write(ledger.file(), String.valueOf(check), pdf);
-    String text = PrintedReport.textOf(pdf);
-    assertEquals(List.of(), Stream.of("Thackerby", "glared").filter(text::contains).toList());
-    return text;
-  }
-
+class ProtestFindingsTest extends DisputedLedger {
   @Test
   void theSlipsOfBothChecksPrintTheRulingAndBothOutcomes() throws Exception {
     long over = dispute.over();
