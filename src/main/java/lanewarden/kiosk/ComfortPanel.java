@@ -6,7 +6,6 @@ import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.value.ObservableValue;
-import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
@@ -14,8 +13,6 @@ import lanewarden.kiosk.form.ChoiceRow;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
-import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
@@ -26,14 +23,11 @@ import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.kiosk.sound.Volume;
 
 /** How large text is and how loud the sounds are, with every sound to listen to. */
-final class ComfortPanel implements Page {
-  private final PanelFrame root = new PanelFrame("comfort-panel");
-  private final Keys keys = new Keys();
+final class ComfortPanel extends KeyedPanel {
   private final Texts texts;
   private final Appearance look;
   private final Loudspeaker speaker;
   private final GridPane grid = new GridPane();
-  private final KeyButton back;
   private final Label silent;
 
   // Held here, so that they are followed as long as the panel lives
@@ -44,10 +38,10 @@ final class ComfortPanel implements Page {
    * @param leave keeps what was chosen
    */
   ComfortPanel(Appearance look, Loudspeaker speaker, Texts texts, Runnable leave) {
+    super("comfort-panel", new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave));
     this.look = look;
     this.speaker = speaker;
     this.texts = texts;
-    back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
     silent = new Label(texts.of("comfort.silent"));
     silent.getStyleClass().add("hint");
     silent.setId("comfort-silent");
@@ -77,7 +71,7 @@ final class ComfortPanel implements Page {
     PanelFrame.wrap(listen);
     root.say(new Label(texts.of("comfort.title")), new Label(texts.of("comfort.words")));
     root.getChildren().addAll(grid, listen, sounds, silent);
-    root.offer(back);
+    offerBack();
     unheard = root.sceneProperty().flatMap(scene -> speaker.silent()).orElse(false);
     unheard.subscribe(silent::setVisible);
   }
@@ -114,26 +108,5 @@ final class ComfortPanel implements Page {
         new KeyButton(texts.of(words), key, () -> speaker.play(cue, look.volume().get()));
     keys.add(button);
     return button;
-  }
-
-  @Override
-  public Parent root() {
-    return root;
-  }
-
-  /** Back has the focus: a bib scanned by mistake changes nothing. */
-  @Override
-  public void focus() {
-    back.requestFocus();
-  }
-
-  @Override
-  public boolean press(KeyCode code) {
-    return keys.press(code) || root.press(code);
-  }
-
-  @Override
-  public void typed(String text) {
-    // Letters and digits mean nothing here
   }
 }

@@ -2,33 +2,25 @@ package lanewarden.kiosk;
 
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Language;
-import lanewarden.kiosk.look.Page;
-import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 
 /** Lists every language by the name its speakers give it. */
-final class LanguagePanel implements Page {
+final class LanguagePanel extends KeyedPanel {
   private static final int COLUMNS = 2;
   private static final List<KeyCode> CODES =
       List.of(KeyCode.F1, KeyCode.F2, KeyCode.F3, KeyCode.F4, KeyCode.F5, KeyCode.F6);
-
-  private final PanelFrame root = new PanelFrame("language-panel");
-  private final Keys keys = new Keys();
-  private final KeyButton back;
 
   /**
    * @param chosen takes the language
    * @param leave stays with the one that is spoken now
    */
   LanguagePanel(Texts texts, Consumer<Language> chosen, Runnable leave) {
-    back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
+    super("language-panel", new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave));
     GridPane grid = new GridPane();
     grid.getStyleClass().add("ways");
     for (Language language : Language.values()) {
@@ -48,27 +40,6 @@ final class LanguagePanel implements Page {
     }
     root.say(new Label(texts.of("language.title")), new Label(texts.of("language.words")));
     root.getChildren().add(grid);
-    root.offer(back);
-  }
-
-  @Override
-  public Parent root() {
-    return root;
-  }
-
-  /** Back has the focus: a bib scanned by mistake changes nothing. */
-  @Override
-  public void focus() {
-    back.requestFocus();
-  }
-
-  @Override
-  public boolean press(KeyCode code) {
-    return keys.press(code) || root.press(code);
-  }
-
-  @Override
-  public void typed(String text) {
-    // Letters and digits mean nothing here
+    offerBack();
   }
 }

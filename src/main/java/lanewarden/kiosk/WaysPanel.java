@@ -4,26 +4,19 @@ import java.util.List;
 import java.util.Locale;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
-import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
-import lanewarden.kiosk.look.Page;
-import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 
 /** Lists every screen with its key; what is not open now says why. */
-final class WaysPanel implements Page {
+final class WaysPanel extends KeyedPanel {
   private static final PseudoClass SINGLE = PseudoClass.getPseudoClass("single");
 
-  private final PanelFrame root = new PanelFrame("ways-panel");
-  private final Keys keys = new Keys();
   private final GridPane grid = new GridPane();
-  private final KeyButton back;
 
   // Held here, so that it is followed as long as the panel lives
   private final ObservableValue<TextSize> size = ScreenFrame.sizeAt(root);
@@ -32,13 +25,13 @@ final class WaysPanel implements Page {
    * @param leave stays where it was opened from
    */
   WaysPanel(List<Ways.Way> ways, Texts texts, Runnable leave) {
-    back = new KeyButton(texts.of("ways.stay"), KeyCode.ESCAPE, leave);
+    super("ways-panel", new KeyButton(texts.of("ways.stay"), KeyCode.ESCAPE, leave));
     grid.getStyleClass().add("ways");
     List<KeyButton> buttons = ways.stream().map(way -> button(way, texts, leave)).toList();
     size.subscribe(now -> arrange(buttons, columns(now)));
     root.say(new Label(texts.of("ways.title")), new Label(texts.of("ways.words")));
     root.getChildren().add(grid);
-    root.offer(back);
+    offerBack();
   }
 
   /** As many as fit beside each other; they fit below each other only with text as drawn. */
@@ -77,28 +70,7 @@ final class WaysPanel implements Page {
   }
 
   @Override
-  public Parent root() {
-    return root;
-  }
-
-  /** Back has the focus: a bib scanned by mistake ends here and leads nowhere else. */
-  @Override
-  public void focus() {
-    back.requestFocus();
-  }
-
-  @Override
-  public boolean press(KeyCode code) {
-    return keys.press(code) || root.press(code);
-  }
-
-  @Override
   public boolean isPassable() {
     return true;
-  }
-
-  @Override
-  public void typed(String text) {
-    // Letters and digits mean nothing here
   }
 }
