@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lanewarden.written.CsvCell;
 import lanewarden.written.CsvSheet;
 import lanewarden.written.WrittenFault;
@@ -120,15 +121,20 @@ public final class RosterSheet {
             : Objects.requireNonNullElse(USUAL.get(column), Set.<String>of());
     for (int place = 0; place < sheet.header().size(); place++) {
       if (!taken.contains(place)
-          && words.contains(CsvSheet.plain(sheet.header().get(place).text()))) {
+          && words.contains(CsvSheet.plain(heading(place, column).words()))) {
         return Optional.of(place);
       }
     }
     return Optional.empty();
   }
 
+  private Heading heading(int place, Column column) {
+    return Heading.of(sheet.header().get(place).text(), column);
+  }
+
   /**
-   * The roster that comes of it.
+   * The roster that comes of it. A bare number takes the unit in brackets of its column's heading;
+   * where a cell has a unit of its own, that one holds.
    *
    * @param places of the wanted columns, by their titles, from 0; what the list has not is left out
    * @param divisionCodes those of the rule book; empty to leave the divisions unexamined
@@ -145,7 +151,8 @@ public final class RosterSheet {
     for (List<CsvCell> row : sheet.rows()) {
       picked.add(from.stream().map(row::get).toList());
     }
-    String csv = csv(columns, picked);
+    List<Heading> headings = columns.stream().map(c -> heading(at(places, c), c)).toList();
+    String csv = csv(columns, headings, picked);
     List<WrittenFault> faults = new ArrayList<>(sheet.faults());
     if (!picked.isEmpty()) {
       faults.addAll(placed(faultsOf(csv), csv, picked));
@@ -154,26 +161,29 @@ public final class RosterSheet {
       faults.addAll(strangers(at(places, Column.DIVISION), divisionCodes));
     }
     faults.sort(Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column));
-    return new Mapped(csv, picked.stream().map(RosterSheet::texts).toList(), faults);
+    return new Mapped(csv, picked.stream().map(row -> texts(headings, row)).toList(), faults);
   }
 
   private static int at(Map<String, Integer> places, Column column) {
     return Objects.requireNonNull(places.get(column.title()));
   }
 
-  private static List<String> texts(List<CsvCell> cells) {
-    return cells.stream().map(cell -> cell.text().strip()).toList();
+  private static List<String> texts(List<Heading> headings, List<CsvCell> cells) {
+    return IntStream.range(0, cells.size())
+        .mapToObj(k -> headings.get(k).complete(cells.get(k).text()))
+        .toList();
   }
 
   /** Empty lines, which a roster may have, keep each competitor on the line of the list. */
-  private static String csv(List<Column> columns, List<List<CsvCell>> picked) {
+  private static String csv(
+      List<Column> columns, List<Heading> headings, List<List<CsvCell>> picked) {
     StringBuilder csv = new StringBuilder();
     csv.append(CsvSheet.line(columns.stream().map(Column::title).toList()));
     int next = 2;
     for (List<CsvCell> row : picked) {
       int line = row.stream().mapToInt(CsvCell::line).min().orElse(next);
       csv.append("\n".repeat(Math.max(0, line - next)));
-      String text = CsvSheet.line(texts(row));
+      String text = CsvSheet.line(texts(headings, row));
       csv.append(text);
       next = Math.max(line, next) + (int) text.lines().count();
     }

@@ -2,11 +2,16 @@ package lanewarden.roster;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.MassUnit;
 import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
 import org.junit.jupiter.api.Test;
@@ -41,6 +46,51 @@ class RosterSheetTest {
   @Test
   void theRostersOwnTitleIsTakenBeforeAnyOtherWord() throws Exception {
     assertEquals(1, sheet("number,bib,name,division\n1,2,A,OC\n").guess().get("bib"));
+  }
+
+  @Test
+  void aUnitInTheHeadingIsThatOfItsBareNumbers() throws Exception {
+    RosterSheet sheet =
+        sheet(
+            "bib,name,division,Arrow (gr),Poundage [lbf],draw length (in),brace-height ( mm )\n"
+                + "1,Ann,OC,352,60,29,178\n2,Ben,OC,22.8 g,250 N,74 cm,7 in\n3,Cat,OC,,,,\n");
+    assertEquals(
+        List.of(3, 4, 5, 6),
+        Stream.of("arrow-mass", "draw-weight", "draw-length", "brace-height")
+            .map(sheet.guess()::get)
+            .toList());
+    RosterSheet.Mapped mapped = sheet.mapped(sheet.guess(), CODES);
+    assertEquals(List.of(), mapped.faults());
+    assertEquals(
+        List.of("1", "Ann", "OC", "352 gr", "60 lbf", "29 in", "178 mm"), mapped.rows().get(0));
+    assertEquals(
+        List.of("2", "Ben", "OC", "22.8 g", "250 N", "74 cm", "7 in"), mapped.rows().get(1));
+    Roster roster = Roster.read("roster.csv", mapped.csv().getBytes(UTF_8));
+    // 1 gr = 64.79891 mg exactly (international grain, 1959 yard and pound agreement)
+    assertEquals(
+        0,
+        Objects.requireNonNull(roster.bib("1").orElseThrow().arrowMass())
+            .compareTo(Mass.of("22.80921632", MassUnit.GRAM)));
+    assertEquals("22.8 g", String.valueOf(roster.bib("2").orElseThrow().arrowMass()));
+    assertNull(roster.bib("3").orElseThrow().arrowMass());
+  }
+
+  @Test
+  void whereNoHeadingSaysTheUnitABareNumberStaysAFaultOfItsLine() throws Exception {
+    // No unit; one of another kind; one that nobody knows; a comma, which may part thousands
+    for (String heading : List.of("arrow mass", "arrow mass (lbf)", "arrow mass (drams)")) {
+      RosterSheet sheet = sheet("bib,name,division," + heading + "\n1,A,OC,350 gr\n2,B,OC,352\n");
+      Map<String, Integer> places = Map.of("bib", 0, "name", 1, "division", 2, "arrow-mass", 3);
+      assertEquals(List.of("3:8"), told(sheet.mapped(places, CODES)), heading);
+    }
+    RosterSheet sheet = sheet("bib;name;division;arrow mass (g)\n1;A;OC;22,8\n2;B;OC;22.8\n");
+    assertEquals(List.of("2:8"), told(sheet.mapped(sheet.guess(), CODES)));
+  }
+
+  @Test
+  void aFigureThatTheUnitOfItsHeadingMakesImpossibleIsAFaultOfItsLine() throws Exception {
+    RosterSheet sheet = sheet("bib,name,division,arrow (gr)\n1,A,OC,352\n2,B,OC,22.8\n");
+    assertEquals(List.of("3:8"), told(sheet.mapped(sheet.guess(), CODES)));
   }
 
   @Test
