@@ -101,8 +101,12 @@ final class StudioDoor {
       }
 
       @Override
-      public void adopt(char[] passphrase, String reason, Runnable done, Consumer<Trouble> missed) {
-        desk.act(station -> station.proceedings().adoptRuleBook(passphrase, reason), done, missed);
+      public void adopt(
+          char[] passphrase,
+          String reason,
+          Consumer<Optional<Trouble>> done,
+          Consumer<Trouble> missed) {
+        desk.ask(station -> station.proceedings().adoptRuleBook(passphrase, reason), done, missed);
       }
     };
   }

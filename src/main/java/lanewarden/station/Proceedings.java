@@ -1,6 +1,7 @@
 package lanewarden.station;
 
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
@@ -130,17 +131,21 @@ public final class Proceedings {
    *
    * @param passphrase of the organizer's key; is wiped
    * @param reason in the organizer's words
+   * @return what the organizer is to know of it, though it hindered nothing
    * @throws StationException if the key does not open, the rule book is faulty or the one in force,
    *     or a competitor's division is not in it
    */
-  public void adoptRuleBook(char[] passphrase, String reason) throws StationException {
+  public Optional<Trouble> adoptRuleBook(char[] passphrase, String reason) throws StationException {
     SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase, clock);
+    List<Trouble> told = new ArrayList<>();
     station.oversee(
         (here, notice) -> {
           Optional<Trouble> remark = here.adoptRuleBook(organizer, folder.ruleBook(), reason);
+          remark.ifPresent(told::add);
           boolean settled = notice != null && notice.code().equals(RuleBookChange.SEEN);
           return remark.isPresent() || settled ? remark.orElse(null) : notice;
         });
+    return told.stream().findFirst();
   }
 
   /**

@@ -1,6 +1,7 @@
 package lanewarden.kiosk.rulebook;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -12,16 +13,16 @@ import lanewarden.station.Trouble;
 /** The organizer puts the event's rule book in force; on the screen's thread. */
 public final class AdoptViewModel {
   private final Adoption adoption;
-  private final Runnable done;
+  private final Consumer<Optional<Trouble>> done;
   private final StringProperty reason = new SimpleStringProperty("");
   private final BooleanProperty busy = new SimpleBooleanProperty();
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
 
   /**
-   * @param done runs when it is in force
+   * @param done runs when it is in force, with what there is to remark on it
    */
-  public AdoptViewModel(Adoption adoption, Runnable done) {
+  public AdoptViewModel(Adoption adoption, Consumer<Optional<Trouble>> done) {
     this.adoption = adoption;
     this.done = done;
   }
@@ -55,9 +56,9 @@ public final class AdoptViewModel {
     adoption.adopt(
         passphrase,
         reason.get().strip(),
-        () -> {
+        remark -> {
           busy.set(false);
-          done.run();
+          done.accept(remark);
         },
         missed -> {
           busy.set(false);

@@ -1,6 +1,7 @@
 package lanewarden.kiosk.rulebook;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 import lanewarden.station.Trouble;
 
@@ -11,10 +12,12 @@ public interface Adoption {
   Path ruleBook();
 
   /**
-   * Has it signed, off the screen's thread; both answers come on it.
+   * Has it signed, off the screen's thread; both answers come on it. The one that it is done brings
+   * what the organizer is to know of it, though it hindered nothing.
    *
    * @param passphrase of the organizer's key; is wiped
    * @param reason in the organizer's words
    */
-  void adopt(char[] passphrase, String reason, Runnable done, Consumer<Trouble> missed);
+  void adopt(
+      char[] passphrase, String reason, Consumer<Optional<Trouble>> done, Consumer<Trouble> missed);
 }

@@ -23,6 +23,7 @@ import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
+import lanewarden.station.Trouble;
 import org.jspecify.annotations.Nullable;
 
 /** The rule studio: divisions, the form of one, and what it means and does. */
@@ -236,8 +237,10 @@ public final class RuleBookScreen implements Page {
                 new AdoptPanel(new AdoptViewModel(how, this::adopted), texts, panels::close)));
   }
 
-  private void adopted() {
+  /** What there is to remark stands here, where it can be mended, and not first at the line. */
+  private void adopted(Optional<Trouble> remark) {
     panels.close();
+    model.trouble().set(remark);
     state.setText(texts.of("studio.adopted"));
   }
 
