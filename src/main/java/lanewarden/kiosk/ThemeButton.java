@@ -14,13 +14,15 @@ final class ThemeButton {
   /** One more of them. */
   static KeyButton of(ObjectProperty<Theme> theme, Texts texts) {
     KeyButton button =
-        new KeyButton(words(theme.get(), texts), KeyCode.F7, () -> theme.set(theme.get().next()));
-    theme.addListener((all, before, now) -> button.rename(words(now, texts)));
+        new KeyButton(
+            words(theme.get().next(), texts), KeyCode.F7, () -> theme.set(theme.get().next()));
+    theme.addListener((all, before, now) -> button.rename(words(now.next(), texts)));
     return button;
   }
 
-  private static String words(Theme now, Texts texts) {
-    return switch (now) {
+  /** Like every button it says what it does: which theme comes, not which one is there. */
+  private static String words(Theme next, Texts texts) {
+    return switch (next) {
       case DAY -> texts.of("theme.day");
       case NIGHT -> texts.of("theme.night");
       case SUNLIGHT -> texts.of("theme.sunlight");

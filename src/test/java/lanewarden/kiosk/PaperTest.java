@@ -48,7 +48,8 @@ class PaperTest {
   private static void report(Booth booth) throws Exception {
     booth.press(KeyCode.F8);
     booth.press(KeyCode.F8);
-    RecordsScreenTest.answer(booth, "1", "1", "1", "2");
+    RecordsScreenTest.choose(booth, "1", "1", "1");
+    RecordsScreenTest.answer(booth, "2");
   }
 
   private Path only(String start) throws Exception {

@@ -73,6 +73,14 @@ class ProtestScreenTest {
     booth.press(KeyCode.ENTER);
   }
 
+  private long slipsOf(long check) throws Exception {
+    try (Stream<Path> files = Files.list(booth.folder.path())) {
+      return files
+          .filter(f -> f.getFileName().toString().startsWith("slip-check-" + check + "-"))
+          .count();
+    }
+  }
+
   private Protest protest() {
     return booth.station.view().docket().protests().get(0);
   }
@@ -92,6 +100,7 @@ class ProtestScreenTest {
 
     booth.press(KeyCode.F3);
     assertTrue(booth.shows("line"), "the recheck is shot at the line");
+    assertEquals("recheck under protest " + protest().number(), booth.text("attempt"));
     // The lines of a capture, as the instrument sends them
     booth.shoot("299.1 ft/s", "299.4 ft/s", "299.0 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), booth.check().outcome());
@@ -114,13 +123,12 @@ class ProtestScreenTest {
     booth.press(KeyCode.F9);
     booth.press(KeyCode.F2);
     assertTrue(booth.text("slip-words").startsWith("Saved: "), booth.text("slip-words"));
-    try (Stream<Path> files = Files.list(booth.folder.path())) {
-      assertEquals(
-          1,
-          files
-              .filter(f -> f.getFileName().toString().startsWith("slip-check-" + original + "-"))
-              .count());
-    }
+    assertEquals(1, slipsOf(recheck), "the check that counts is meant unless another is chosen");
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F9);
+    booth.type("1");
+    booth.press(KeyCode.F2);
+    assertEquals(1, slipsOf(original));
     booth.press(KeyCode.ESCAPE);
     booth.press(KeyCode.ESCAPE);
     assertTrue(booth.shows("line"));

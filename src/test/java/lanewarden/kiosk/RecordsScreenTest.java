@@ -44,6 +44,14 @@ class RecordsScreenTest {
     }
   }
 
+  /** Chooses an option of each question by its number, and goes on to the next question. */
+  static void choose(Booth booth, String... numbers) throws Exception {
+    for (String number : numbers) {
+      booth.type(number);
+      booth.press(KeyCode.TAB);
+    }
+  }
+
   private static Path file(Booth booth, String start, String end) {
     return booth
         .folder
@@ -69,7 +77,7 @@ class RecordsScreenTest {
     try (Booth booth = new Booth(temp)) {
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1", "1");
+      answer(booth, "1");
 
       Path pdf = file(booth, "audit-", ".pdf");
       assertEquals("Made: " + pdf.getFileName(), booth.text("errand-words"));
@@ -85,7 +93,8 @@ class RecordsScreenTest {
     try (Booth booth = new Booth(temp)) {
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "2", "1", "1");
+      choose(booth, "1");
+      answer(booth, "2");
       assertTrue(booth.shows("seal-panel"), booth.text("form-trouble"));
       answer(booth, "a very long elm");
 
@@ -114,7 +123,8 @@ class RecordsScreenTest {
           StandardOpenOption.APPEND);
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "2", "1", "1", BoothEvent.ORGANIZER_PASSPHRASE);
+      choose(booth, "1");
+      answer(booth, "2", BoothEvent.ORGANIZER_PASSPHRASE);
 
       assertTrue(booth.text("errand-trouble").contains("TIME-STAMP-MISSING"));
       assertEquals(1, signatures(file(booth, "audit-", "-sealed.pdf")).size());
@@ -130,7 +140,8 @@ class RecordsScreenTest {
       booth.shoot("299.1 ft/s", "299.0 ft/s", "299.2 ft/s");
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "2", "1", "2", "1");
+      choose(booth, "2", "1");
+      answer(booth, "2");
 
       String everybody = text(file(booth, "public-", ".pdf"));
       assertTrue(everybody.contains("103"));
@@ -138,7 +149,7 @@ class RecordsScreenTest {
       assertTrue(Files.exists(file(booth, "entries-", "").resolve("verify.html")), told(booth));
 
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1", "1");
+      answer(booth, "1");
       assertTrue(text(file(booth, "audit-", ".pdf")).contains(name), "the whole one has it");
     }
   }
@@ -149,7 +160,6 @@ class RecordsScreenTest {
       Path kept = Files.writeString(temp.resolve("kept.pdf"), "kept");
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1");
       booth.type("1");
       booth.focusField("form-place");
       answer(booth, kept.toString());
@@ -157,6 +167,25 @@ class RecordsScreenTest {
       assertTrue(booth.text("form-trouble").contains("FILE-EXISTS"), booth.text("form-trouble"));
       assertEquals(kept.toString(), booth.fieldText("form-place"), "what was typed stays");
       assertEquals("kept", Files.readString(kept));
+    }
+  }
+
+  @Test
+  void enterSaysWhichQuestionIsStillOpenAndHowItIsAnswered() throws Exception {
+    try (Booth booth = new Booth(temp)) {
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.F8);
+      assertFalse(booth.shows("form-open"));
+      booth.press(KeyCode.ENTER);
+      assertTrue(booth.shows("report-panel"), "nothing is made without an answer");
+      assertEquals(
+          "Still to answer: Which. Press the number of an answer, or ← and →.",
+          booth.text("form-open"));
+      booth.press(KeyCode.RIGHT);
+      assertFalse(booth.shows("form-open"));
+      booth.press(KeyCode.ENTER);
+      assertFalse(booth.shows("report-panel"), "the plain answers of the others are there");
+      assertTrue(booth.text("errand-words").startsWith("Made: "), booth.text("errand-words"));
     }
   }
 
@@ -175,7 +204,6 @@ class RecordsScreenTest {
       booth.signIn();
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1");
       booth.type("1");
       booth.pressWithoutWaiting(KeyCode.ENTER);
       half.await();
@@ -208,7 +236,7 @@ class RecordsScreenTest {
     try (Booth booth = new Booth(temp, 1280, 800, failing)) {
       booth.press(KeyCode.F8);
       booth.press(KeyCode.F8);
-      answer(booth, "1", "1", "1", "1");
+      answer(booth, "1");
 
       assertEquals("Not done", booth.text("errand-words"));
       assertTrue(booth.text("errand-trouble").contains("disk full"));

@@ -106,6 +106,27 @@ class RuleStudioTest {
     booth.press(KeyCode.ENTER);
     assertTrue(booth.text("studio-state").startsWith("In force"), booth.text("studio-state"));
     assertEquals(before + 1, booth.station.view().head().sequence());
+    assertTrue(
+        booth.text("studio-trouble").contains("EDITION-SAME"),
+        "told where the edition can still be changed, not first at the line");
+  }
+
+  @Test
+  void oneOfSeveralWordsIsOneStopOfTheTabulatorAndChosenWithTheArrowKeys() throws Exception {
+    booth.focusField("field-limit");
+    // "none" beside the limit, then at most or below
+    booth.press(KeyCode.TAB);
+    booth.press(KeyCode.TAB);
+    booth.press(KeyCode.RIGHT);
+    assertEquals(List.of("below"), highlighted("field-bound"));
+    booth.press(KeyCode.RIGHT);
+    assertEquals(List.of("below"), highlighted("field-bound"), "the last one stays");
+    booth.press(KeyCode.LEFT);
+    assertEquals(List.of("at most"), highlighted("field-bound"));
+    booth.press(KeyCode.RIGHT);
+    booth.press(KeyCode.TAB);
+    booth.type("5 gr/lb");
+    assertEquals("5 gr/lb", booth.fieldText("field-only-below"));
   }
 
   @Test

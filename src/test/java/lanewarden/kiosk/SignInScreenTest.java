@@ -36,6 +36,18 @@ class SignInScreenTest {
   }
 
   @Test
+  void theNamesStandInARowAndArrowKeysAlongItPickThem() throws Exception {
+    booth.press(KeyCode.RIGHT);
+    booth.type(Booth.PASSPHRASE);
+    booth.press(KeyCode.LEFT);
+    booth.press(KeyCode.ENTER);
+    assertEquals(
+        Booth.OFFICIAL,
+        booth.station.view().official().orElseThrow(),
+        "behind what was typed, the arrow moves in it and picks nobody else");
+  }
+
+  @Test
   void wrongPassphraseIsToldInItsPlaceAndTheFieldIsEmptyAgain() throws Exception {
     booth.type("four grey geese");
     booth.press(KeyCode.ENTER);

@@ -37,7 +37,9 @@ class StartScreenTest {
     door.press(KeyCode.F4);
     door.press(KeyCode.ENTER);
     assertEquals("New event: the instrument (3 of 4)", door.text("make-title"));
-    door.pick("field-kind", "make.kind.typed");
+    door.press(KeyCode.RIGHT);
+    assertTrue(
+        door.text("kind-words").startsWith("Somebody reads the display"), door.text("kind-words"));
     door.press(KeyCode.ENTER);
     door.person(0, "Orla Finch", "a long oak");
     door.person(1, "Wanda Okafor-Lind", "a long elm");

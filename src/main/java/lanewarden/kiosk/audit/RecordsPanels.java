@@ -54,16 +54,20 @@ final class RecordsPanels {
         form(
             List.of(
                 edition(),
-                Question.choice(SEAL, texts.of("records.ask.seal"), seals),
+                Question.choice(SEAL, texts.of("records.ask.seal"), seals).usually(0),
                 Question.choice(
-                    VERIFIER,
-                    texts.of("records.ask.verifier"),
-                    List.of(
-                        texts.of("records.ask.verifier.no"), texts.of("records.ask.verifier.yes"))),
+                        VERIFIER,
+                        texts.of("records.ask.verifier"),
+                        List.of(
+                            texts.of("records.ask.verifier.no"),
+                            texts.of("records.ask.verifier.yes")))
+                    .usually(0),
                 Question.choice(
-                    PRINT,
-                    texts.of("records.ask.print"),
-                    List.of(texts.of("records.ask.print.no"), texts.of("records.ask.print.yes"))),
+                        PRINT,
+                        texts.of("records.ask.print"),
+                        List.of(
+                            texts.of("records.ask.print.no"), texts.of("records.ask.print.yes")))
+                    .usually(0),
                 words(PLACE, "records.ask.file").mayStayOpen().place(Question.Place.NEW)),
             (answers, done, missed) -> {
               RecordsViewModel.Wish wish =

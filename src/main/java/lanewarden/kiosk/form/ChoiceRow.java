@@ -69,7 +69,7 @@ public final class ChoiceRow extends FlowPane {
   }
 
   /** Chooses the option with the number that was typed, if there is one. */
-  void typed(String text) {
+  public void typed(String text) {
     int place = text.codePointAt(0) - '1';
     if (place >= 0 && place < buttons.size()) {
       choose(place);

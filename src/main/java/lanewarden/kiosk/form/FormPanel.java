@@ -46,6 +46,7 @@ public final class FormPanel implements Page {
   private final PanelFrame root;
   private final GridPane grid = new GridPane();
   private final Map<Question, Node> entries = new LinkedHashMap<>();
+  private final Label open = new Label();
 
   /**
    * @param id by which the panel is found
@@ -86,7 +87,12 @@ public final class FormPanel implements Page {
     KeyButton act = new KeyButton(wording.act(), KeyCode.ENTER, this::enter);
     act.disableProperty().bind(model.busy());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, () -> leave(leave));
-    root.getChildren().addAll(grid, card);
+    open.setId("form-open");
+    open.getStyleClass().add("form-open");
+    PanelFrame.wrap(open);
+    open.visibleProperty().bind(open.textProperty().isNotEmpty());
+    open.managedProperty().bind(open.visibleProperty());
+    root.getChildren().addAll(grid, open, card);
     root.offer(act, back);
   }
 
@@ -135,6 +141,7 @@ public final class FormPanel implements Page {
 
   private Node entry(Question question) {
     if (question.kind() == Question.Kind.CHOICE) {
+      model.chosen(question.name()).addListener((all, before, now) -> open.setText(""));
       return new ChoiceRow(question, model.chosen(question.name()), texts);
     }
     TextField field =
@@ -174,12 +181,14 @@ public final class FormPanel implements Page {
 
   private void enter() {
     model.settle();
-    Optional<Node> next = model.firstOpen().map(entries::get);
-    if (next.isPresent()) {
-      next.get().requestFocus();
-    } else {
-      model.enter();
-    }
+    Optional<Question> next = model.firstOpen();
+    open.setText(next.map(this::stillOpen).orElse(""));
+    next.map(entries::get).ifPresentOrElse(Node::requestFocus, model::enter);
+  }
+
+  /** A field that waits shows it by its caret; that an option is to be chosen has to be said. */
+  private String stillOpen(Question question) {
+    return question.kind() == Question.Kind.CHOICE ? texts.of("form.open", question.label()) : "";
   }
 
   private void leave(Runnable leave) {

@@ -47,9 +47,7 @@ public final class FormViewModel {
     this.done = done;
     for (Question question : questions) {
       if (question.kind() == Question.Kind.CHOICE) {
-        // Where there is nothing to choose from, nobody has to choose
-        int only = question.options().size() == 1 ? 0 : NONE;
-        choices.put(question.name(), new SimpleIntegerProperty(only));
+        choices.put(question.name(), new SimpleIntegerProperty(question.usual()));
       } else {
         texts.put(question.name(), new SimpleStringProperty(""));
       }

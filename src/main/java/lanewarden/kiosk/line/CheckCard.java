@@ -63,6 +63,7 @@ final class CheckCard extends VBox {
     words.getStyleClass().add("outcome-words");
     division.setMinWidth(USE_PREF_SIZE);
     attempt.getStyleClass().add("attempt");
+    attempt.setId("attempt");
     follows.setWrapText(true);
     follows.setMinHeight(USE_PREF_SIZE);
     follows.setId("outcome-follows");

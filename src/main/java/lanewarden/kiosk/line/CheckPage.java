@@ -73,9 +73,7 @@ public record CheckPage(
         opened.bib(),
         opened.name(),
         texts.of("division", view.division().code(), view.division().name()),
-        opened.attempt() == 1
-            ? texts.of("line.attempt.first")
-            : texts.of("line.attempt.again", opened.attempt()),
+        attempt(opened, texts),
         view.division().inWords(),
         Wording.limit(view, texts),
         view.unit().symbol(),
@@ -95,6 +93,16 @@ public record CheckPage(
         view.doubts().stream().map(Doubt::words).toList(),
         view.advice().map(AdvicePage::of),
         view.wantsWeighing());
+  }
+
+  /** A recheck begins to count anew, but it is not the archer's first check. */
+  private static String attempt(Fact.CheckOpened opened, Texts texts) {
+    if (opened.protest() != null) {
+      return texts.of("line.attempt.recheck", opened.protest());
+    }
+    return opened.attempt() == 1
+        ? texts.of("line.attempt.first")
+        : texts.of("line.attempt.again", opened.attempt());
   }
 
   private static String atBow(CheckView view, Texts texts) {

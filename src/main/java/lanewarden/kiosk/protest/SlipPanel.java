@@ -1,9 +1,9 @@
 package lanewarden.kiosk.protest;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.collections.WeakListChangeListener;
-import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -23,6 +23,7 @@ final class SlipPanel implements Page {
   private final Texts texts;
   private final PanelFrame root = new PanelFrame("slip-panel");
   private final VBox printers = new VBox();
+  private final Optional<ChoiceRow> checks;
   private final KeyButton print;
   private final KeyButton save;
   private final KeyButton back;
@@ -58,9 +59,8 @@ final class SlipPanel implements Page {
     back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
     save.disableProperty().bind(model.busy());
     root.say(new Label(texts.of("slip.title")), new Label(texts.of("slip.about")));
-    if (model.sheets().size() > 1) {
-      root.getChildren().add(sheets());
-    }
+    checks = model.sheets().size() > 1 ? Optional.of(sheets()) : Optional.empty();
+    checks.ifPresent(root.getChildren()::add);
     root.getChildren().addAll(printers, words, bar, card);
     root.offer(print, save, back);
     root.getStyleClass().add("form-panel");
@@ -69,7 +69,7 @@ final class SlipPanel implements Page {
     list();
   }
 
-  private Node sheets() {
+  private ChoiceRow sheets() {
     return new ChoiceRow(
         Question.choice(
             "sheet",
@@ -104,7 +104,9 @@ final class SlipPanel implements Page {
 
   @Override
   public void focus() {
-    if (!print.isDisabled()) {
+    if (checks.isPresent() && !model.busy().get()) {
+      checks.get().requestFocus();
+    } else if (!print.isDisabled()) {
       print.requestFocus();
     } else if (!save.isDisabled()) {
       save.requestFocus();
@@ -125,6 +127,7 @@ final class SlipPanel implements Page {
 
   @Override
   public void typed(String text) {
-    // A bib scanned over the slip is no answer to it
+    // Only the number of a check is an answer: a bib scanned over the slip is none
+    checks.filter(ChoiceRow::isFocused).ifPresent(row -> row.typed(text));
   }
 }

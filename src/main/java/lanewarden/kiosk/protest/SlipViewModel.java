@@ -61,11 +61,14 @@ public final class SlipViewModel {
     this.texts = texts;
   }
 
-  /** The same, for slips of these checks; looks which printers there are now. */
+  /**
+   * The same, for slips of these checks, the one that counts being meant first; looks which
+   * printers there are now.
+   */
   SlipViewModel of(List<SheetPage> of) {
     if (!busy.get()) {
       sheets = List.copyOf(of);
-      sheet.set(0);
+      sheet.set(Math.max(0, sheets.stream().map(SheetPage::counts).toList().indexOf(true)));
       trouble.set(Optional.empty());
       words.set(texts.of("slip.printers.sought"));
       work.execute(this::lookForPrinters);

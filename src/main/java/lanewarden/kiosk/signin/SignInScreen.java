@@ -114,8 +114,17 @@ public final class SignInScreen implements Page {
   }
 
   private void arrows(KeyEvent event) {
-    if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {
-      model.choose(event.getCode() == KeyCode.DOWN ? 1 : -1);
+    int step =
+        switch (event.getCode()) {
+          case DOWN -> 1;
+          case UP -> -1;
+          // The names stand in a row; once something is typed these keys move in it
+          case RIGHT -> passphrase.getText().isEmpty() ? 1 : 0;
+          case LEFT -> passphrase.getText().isEmpty() ? -1 : 0;
+          default -> 0;
+        };
+    if (step != 0) {
+      model.choose(step);
       event.consume();
     }
   }

@@ -23,7 +23,7 @@ final class InstrumentStep implements StepPane {
   private final NewEventViewModel model;
   private final Texts texts;
   private final VBox node;
-  private final FormField kind;
+  private final ChoiceEntry kinds;
   private final FlowPane ports = new FlowPane();
   private final List<KeyButton> buttons;
 
@@ -34,7 +34,8 @@ final class InstrumentStep implements StepPane {
     this.model = model;
     this.texts = texts;
     Fields fields = new Fields(model, texts);
-    kind = kind(fields);
+    kinds = kinds();
+    FormField kind = kind(fields);
     FormField port = fields.text(EventForm.PORT, "make.port", "make.port.example");
     FormField profile = fields.text(EventForm.PROFILE, "make.profile", "make.profile.example");
     ports.getStyleClass().add("port-picks");
@@ -64,20 +65,26 @@ final class InstrumentStep implements StepPane {
             new KeyButton(texts.of("make.look-again"), KeyCode.F5, model::lookForPorts));
   }
 
-  private FormField kind(Fields fields) {
-    List<Way> ways =
-        List.of(
-            new Way(StationSettings.Kind.SERIAL, texts.of("make.kind.serial")),
-            new Way(StationSettings.Kind.TYPED, texts.of("make.kind.typed")),
-            new Way(StationSettings.Kind.SIMULATOR, texts.of("make.kind.simulator")));
+  private List<Way> ways() {
+    return List.of(
+        new Way(StationSettings.Kind.SERIAL, texts.of("make.kind.serial")),
+        new Way(StationSettings.Kind.TYPED, texts.of("make.kind.typed")),
+        new Way(StationSettings.Kind.SIMULATOR, texts.of("make.kind.simulator")));
+  }
+
+  private ChoiceEntry kinds() {
+    List<Way> ways = ways();
     String usual = ways.get(0).words();
-    ChoiceEntry entry =
-        new ChoiceEntry(
-            ways.stream().map(Way::words).toList(),
-            usual,
-            false,
-            chosen -> model.kind().set(of(ways, chosen.isBlank() ? usual : chosen)));
-    FormField field = fields.any("kind", "make.kind", "make.kind.example", entry);
+    return new ChoiceEntry(
+        ways.stream().map(Way::words).toList(),
+        usual,
+        false,
+        chosen -> model.kind().set(of(ways, chosen.isBlank() ? usual : chosen)));
+  }
+
+  private FormField kind(Fields fields) {
+    List<Way> ways = ways();
+    FormField field = fields.any("kind", "make.kind", "make.kind.example", kinds);
     model.kind().addListener((all, before, now) -> field.show(words(ways, now)));
     field.show(words(ways, model.kind().get()));
     return field;
@@ -138,8 +145,7 @@ final class InstrumentStep implements StepPane {
 
   @Override
   public Node first() {
-    Node chosen = kind.lookup(".toggle-button");
-    return chosen == null ? kind : chosen;
+    return kinds.stop();
   }
 
   @Override
