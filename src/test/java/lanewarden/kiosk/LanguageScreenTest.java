@@ -95,11 +95,41 @@ class LanguageScreenTest {
     }
   }
 
+  @Test
+  void aTroubleIsToldInTheLanguageOfTheScreensWithItsOwnSentencesBelow() throws Exception {
+    try (Doorstep door = onDuty()) {
+      speak(door, GERMAN);
+      call(door, "10");
+      String german = door.text("notice");
+      assertTrue(german.startsWith("Das passt auf mehrere Teilnehmer"), german);
+      assertTrue(german.contains("Type the bib, or more of the name."), german);
+      assertTrue(german.contains("Code SEVERAL-COMPETITORS"), german);
+      speak(door, HEBREW);
+      call(door, "10");
+      assertTrue(door.text("notice").startsWith("זה מתאים לכמה מתחרים"));
+      assertEquals(Set.of(NodeOrientation.LEFT_TO_RIGHT), directions(door.scene(), ".particulars"));
+      speak(door, KeyCode.F1);
+      call(door, "10");
+      String english = door.text("notice");
+      assertTrue(english.startsWith("Nobody was called."), english);
+      assertEquals(1, english.split("Type the bib", -1).length - 1, english);
+    }
+  }
+
+  private static void call(Doorstep door, String bib) throws Exception {
+    door.type(bib);
+    door.press(KeyCode.ENTER);
+  }
+
   /** A tick that is mirrored is another shape. */
   private static Set<NodeOrientation> directionsOfMarks(Scene scene) throws Exception {
+    return directions(scene, ".mark");
+  }
+
+  private static Set<NodeOrientation> directions(Scene scene, String which) throws Exception {
     return Booth.call(
         () ->
-            scene.getRoot().lookupAll(".mark").stream()
+            scene.getRoot().lookupAll(which).stream()
                 .map(Node::getEffectiveNodeOrientation)
                 .collect(Collectors.toSet()));
   }

@@ -5,6 +5,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleWords;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,7 +92,7 @@ public final class GlanceViewModel {
 
   private Glance of(LinePage now, String news) {
     if (now.trouble().isPresent()) {
-      return new Glance(Sign.OVER, now.trouble().get().what(), news);
+      return new Glance(Sign.OVER, TroubleWords.of(now.trouble().get(), texts).what(), news);
     }
     return now.check()
         .map(check -> new Glance(check.sign(), words(check), news))

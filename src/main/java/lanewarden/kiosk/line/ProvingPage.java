@@ -3,6 +3,7 @@ package lanewarden.kiosk.line;
 import java.util.Optional;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleWords;
 import lanewarden.station.Trouble;
 import lanewarden.station.VerificationView;
 import lanewarden.station.VerificationView.Round;
@@ -15,6 +16,7 @@ import lanewarden.station.VerificationView.State;
  * @param sign shape of how it stands
  * @param word the same in a word or two
  * @param words why, and what to do
+ * @param particulars why, in English below another language; else blank
  * @param planned whether this station verifies its instrument
  * @param held whether the line is held
  * @param liftable whether an official may lift the hold
@@ -25,6 +27,7 @@ public record ProvingPage(
     Sign sign,
     String word,
     String words,
+    String particulars,
     boolean planned,
     boolean held,
     boolean liftable,
@@ -43,6 +46,7 @@ public record ProvingPage(
           default -> texts.of("proving.none");
         },
         words(view, texts),
+        view.stop().map(stop -> particulars(stop, texts)).orElse(""),
         view.planned(),
         view.held().isPresent(),
         view.held().filter(VerificationView.Held::byHand).isPresent(),
@@ -64,14 +68,19 @@ public record ProvingPage(
   }
 
   private static String words(VerificationView view, Texts texts) {
-    String stop = view.stop().map(ProvingPage::words).orElseGet(() -> last(view, texts));
+    String stop = view.stop().map(due -> words(due, texts)).orElseGet(() -> last(view, texts));
     return view.again().isEmpty()
         ? stop
         : texts.of("proving.again", stop, String.join(", ", view.again()));
   }
 
-  private static String words(Trouble stop) {
-    return stop.why() + " " + stop.remedy();
+  private static String words(Trouble stop, Texts texts) {
+    TroubleWords said = TroubleWords.of(stop, texts);
+    return (said.why() + " " + said.remedy()).strip();
+  }
+
+  private static String particulars(Trouble stop, Texts texts) {
+    return TroubleWords.of(stop, texts).particulars().isBlank() ? "" : stop.why();
   }
 
   private static String last(VerificationView view, Texts texts) {

@@ -11,6 +11,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.Particulars;
 
 /** Whether the instrument can be believed: held, due or good, with what to do about it. */
 final class ProvingStrip extends Row {
@@ -18,6 +19,7 @@ final class ProvingStrip extends Row {
   private final Mark mark = new Mark();
   private final Label word = new Label();
   private final Label words = new Label();
+  private final Particulars particulars = new Particulars();
   private final KeyButton hold;
   private final KeyButton verify;
 
@@ -28,7 +30,7 @@ final class ProvingStrip extends Row {
     words.setId("proving-words");
     words.setWrapText(true);
     words.setMinHeight(USE_PREF_SIZE);
-    VBox said = new VBox(word, words);
+    VBox said = new VBox(word, words, particulars);
     said.setMinWidth(0);
     said.setAccessibleRole(AccessibleRole.TEXT);
     HBox.setHgrow(said, Priority.ALWAYS);
@@ -53,7 +55,8 @@ final class ProvingStrip extends Row {
     Mark.show(this, page.sign());
     word.setText(page.word());
     words.setText(page.words());
-    setAccessibleText(page.word() + ". " + page.words());
+    particulars.show(page.particulars());
+    setAccessibleText((page.word() + ". " + page.words() + " " + page.particulars()).strip());
     hold.rename(texts.of(page.held() ? "act.lift" : "act.hold"));
     boolean mayHold = !page.running() && (!page.held() || page.liftable());
     // Where nothing is planned the strip is not seen, and the bar of acts has a button instead

@@ -1,6 +1,7 @@
 package lanewarden.kiosk.line;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -16,6 +17,8 @@ import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.Particulars;
+import lanewarden.kiosk.trouble.TroubleWords;
 
 /** The strip that is always there: event, station, link, phase, official, ledger head. */
 final class StatusBar extends VBox {
@@ -27,6 +30,7 @@ final class StatusBar extends VBox {
   private final Label official = new Label();
   private final Label head = new Label();
   private final Label remedy = new Label();
+  private final Particulars particulars = new Particulars();
   private final KeyButton phase;
   private final HBox duty;
   private final HBox placeHome;
@@ -64,7 +68,7 @@ final class StatusBar extends VBox {
     remedy.setWrapText(true);
     remedy.setMaxWidth(Double.MAX_VALUE);
     remedy.getStyleClass().add("link-remedy");
-    getChildren().addAll(row, remedy);
+    getChildren().addAll(row, remedy, particulars);
     getStyleClass().add("status-bar");
   }
 
@@ -88,10 +92,12 @@ final class StatusBar extends VBox {
             ? page.link()
             : texts.of("line.unwritten", page.link(), page.unwritten()));
     boolean heard = page.linkSign() == Sign.LINK_UP;
-    remedy.setText(page.linkWords());
+    Optional<TroubleWords> said = TroubleWords.in(page.linkWords(), texts);
+    remedy.setText(said.map(TroubleWords::inShort).orElse(page.linkWords()));
+    particulars.show(heard ? "" : said.map(TroubleWords::particulars).orElse(""));
     remedy.setVisible(!heard);
     remedy.setManaged(!heard);
-    linkState.setAccessibleText(link.getText() + ". " + page.linkWords());
+    linkState.setAccessibleText(link.getText() + ". " + said.map(TroubleWords::spoken).orElse(page.linkWords()));
     official.setText(texts.of("line.official", page.official()));
     head.setText(texts.of("line.head", page.head()));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.NodeOrientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
@@ -23,14 +24,16 @@ public final class FaultPanel extends WayBack {
   public FaultPanel(
       Trouble fault, Texts texts, Consumer<String> copy, Runnable leave, Optional<Runnable> out) {
     super("fault-panel", new KeyButton(texts.of("trouble.back"), KeyCode.ESCAPE, leave));
-    Label what = new Label(fault.what());
+    TroubleWords said = TroubleWords.of(fault, texts);
+    Label what = new Label(said.what());
     what.getStyleClass().add("panel-title");
-    Label remedy = new Label(fault.remedy());
+    Label remedy = new Label(said.remedy());
     Label code = new Label(texts.of("trouble.code", fault.code()));
     code.getStyleClass().add("fault-code");
     code.setId("fault-code");
     TextArea details = new TextArea(fault.why());
     details.setEditable(false);
+    details.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
     details.setAccessibleText(texts.of("trouble.details"));
     details.getStyleClass().add("raw");
     for (Label label : new Label[] {what, remedy, code}) {

@@ -17,13 +17,17 @@ import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Trouble;
 
-/** An expected trouble in its place: what happened, why, what to do, code. */
+/**
+ * An expected trouble in its place: what happened, why, what to do, code; in another language than
+ * English by its code, with its own sentences below.
+ */
 public final class TroubleCard extends Row {
   private final Texts texts;
   private final Label what = new Label();
   private final Label why = new Label();
   private final Label remedy = new Label();
   private final Label code = new Label();
+  private final Particulars particulars = new Particulars();
   private final Countdown countdown;
 
   // Held here, so that it is followed as long as this lives
@@ -42,7 +46,7 @@ public final class TroubleCard extends Row {
     }
     code.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     countdown = new Countdown(texts);
-    VBox words = new VBox(what, why, remedy, countdown);
+    VBox words = new VBox(what, why, remedy, countdown, particulars);
     HBox.setHgrow(words, Priority.ALWAYS);
     getChildren().addAll(mark, words);
     large.subscribe(now -> (now ? words : this).getChildren().add(code));
@@ -58,12 +62,15 @@ public final class TroubleCard extends Row {
     countdown.start(trouble.flatMap(Trouble::pause).orElse(Duration.ZERO));
     trouble.ifPresent(
         t -> {
-          what.setText(t.what());
-          why.setText(t.why());
-          remedy.setText(t.remedy());
+          TroubleWords said = TroubleWords.of(t, texts);
+          what.setText(said.what());
+          why.setText(said.why());
+          why.setVisible(!said.why().isBlank());
+          why.setManaged(!said.why().isBlank());
+          remedy.setText(said.remedy());
+          particulars.show(said.particulars());
           code.setText(texts.of("trouble.code", t.code()));
-          setAccessibleText(
-              String.join(" ", t.what(), t.why(), t.remedy(), texts.of("trouble.code", t.code())));
+          setAccessibleText(said.spoken() + " " + code.getText());
           if (getScene() != null) {
             applyCss();
             Reach.bring(this);
