@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.Particulars;
@@ -28,8 +29,7 @@ final class ProvingStrip extends Row {
     word.setId("proving-word");
     word.getStyleClass().add("proving-word");
     words.setId("proving-words");
-    words.setWrapText(true);
-    words.setMinHeight(USE_PREF_SIZE);
+    PanelFrame.wrap(words);
     VBox said = new VBox(word, words, particulars);
     said.setMinWidth(0);
     said.setAccessibleRole(AccessibleRole.TEXT);

@@ -17,6 +17,7 @@ import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.Particulars;
 import lanewarden.kiosk.trouble.TroubleWords;
 
@@ -65,7 +66,7 @@ final class StatusBar extends VBox {
     Row row = new Row(placeHome, left, linkState, right, phase, dutyHome);
     row.getStyleClass().add("status-row");
     remedy.setId("link-remedy");
-    remedy.setWrapText(true);
+    WrappedWords.in(remedy);
     remedy.setMaxWidth(Double.MAX_VALUE);
     remedy.getStyleClass().add("link-remedy");
     getChildren().addAll(row, remedy, particulars);

@@ -28,8 +28,8 @@ public final class PanelFrame extends VBox {
 
   /** Lets words take the lines they need. */
   public static void wrap(Label... words) {
+    WrappedWords.in(words);
     for (Label label : words) {
-      label.setWrapText(true);
       label.setMinHeight(USE_PREF_SIZE);
     }
   }

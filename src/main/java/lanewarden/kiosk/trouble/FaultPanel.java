@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import lanewarden.kiosk.look.KeyButton;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.Trouble;
 
@@ -36,10 +37,7 @@ public final class FaultPanel extends WayBack {
     details.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
     details.setAccessibleText(texts.of("trouble.details"));
     details.getStyleClass().add("raw");
-    for (Label label : new Label[] {what, remedy, code}) {
-      label.setWrapText(true);
-      label.setMinHeight(Label.USE_PREF_SIZE);
-    }
+    PanelFrame.wrap(what, remedy, code);
     List<KeyButton> more = new ArrayList<>();
     more.add(
         new KeyButton(

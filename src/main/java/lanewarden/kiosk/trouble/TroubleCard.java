@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Reach;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
@@ -40,10 +41,7 @@ public final class TroubleCard extends Row {
     mark.show(Sign.OVER);
     what.getStyleClass().add("trouble-what");
     code.getStyleClass().add("trouble-code");
-    for (Label label : new Label[] {what, why, remedy}) {
-      label.setWrapText(true);
-      label.setMinHeight(USE_PREF_SIZE);
-    }
+    PanelFrame.wrap(what, why, remedy);
     code.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     countdown = new Countdown(texts);
     VBox words = new VBox(what, why, remedy, countdown, particulars);
