@@ -7,6 +7,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.RowCell;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** One line of what an errand has to tell: its sign, and the words, which never rest on it. */
 final class ToldCell extends RowCell<Ending.Told> {
@@ -17,7 +18,7 @@ final class ToldCell extends RowCell<Ending.Told> {
   ToldCell(Texts texts) {
     super("docket-row");
     this.texts = texts;
-    words.setWrapText(true);
+    WrappedWords.in(words);
     words.setMinHeight(USE_PREF_SIZE);
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);

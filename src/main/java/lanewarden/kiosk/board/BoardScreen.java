@@ -13,6 +13,7 @@ import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** The archer-facing board: one reading, one limit, one word, to be read at three metres. */
 public final class BoardScreen {
@@ -48,24 +49,24 @@ public final class BoardScreen {
     reading.getStyleClass().add("board-reading");
     VBox.setVgrow(reading, Priority.ALWAYS);
     outcome.getStyleClass().addAll("outcome", "board-outcome");
-    follows.setWrapText(true);
+    WrappedWords.in(follows);
     follows.setMinHeight(Region.USE_PREF_SIZE);
     follows.managedProperty().bind(follows.textProperty().isNotEmpty());
     said.getStyleClass().add("board-said");
     word.setMinWidth(Region.USE_PREF_SIZE);
-    deciding.setWrapText(true);
+    WrappedWords.in(deciding);
     deciding.setMinHeight(Region.USE_PREF_SIZE);
-    limit.setWrapText(true);
+    WrappedWords.in(limit);
     limit.setMinHeight(Region.USE_PREF_SIZE);
     deciding.managedProperty().bind(deciding.textProperty().isNotEmpty());
     check = new VBox(who, division, reading, limit, deciding, outcome);
     check.getStyleClass().add("board-check");
     Label wait = new Label(texts.of("board.idle"));
     wait.getStyleClass().add("board-idle");
-    wait.setWrapText(true);
+    WrappedWords.in(wait);
     Label caution = new Label(texts.of("board.caution"));
     caution.getStyleClass().add("board-caution");
-    caution.setWrapText(true);
+    WrappedWords.in(caution);
     idle = new VBox(wait, caution);
     idle.getStyleClass().add("board-check");
     StackPane line = new StackPane(idle, check);
@@ -85,7 +86,7 @@ public final class BoardScreen {
     held.setText(texts.of("proving.held"));
     Label words = label("board-held-words");
     words.setText(texts.of("board.held"));
-    words.setWrapText(true);
+    WrappedWords.in(words);
     VBox all = new VBox(new HBox(sign, held), words);
     all.getChildren().get(0).getStyleClass().add("board-held-row");
     Mark.show(all, Sign.HELD);

@@ -8,6 +8,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /**
  * Options in a row, one of which is chosen: with the arrow keys, with its number or by touch. To
@@ -32,7 +33,7 @@ public final class ChoiceRow extends FlowPane {
       button.setFocusTraversable(false);
       button.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
       button.setAccessibleText(texts.of("form.option.spoken", label, option));
-      button.setWrapText(true);
+      WrappedWords.in(button);
       button.maxWidthProperty().bind(widthProperty());
       button.setOnAction(
           e -> {

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** One field of a form: its name, what is typed or chosen in it, and what is wrong with that. */
 public final class FormField extends VBox {
@@ -44,14 +45,14 @@ public final class FormField extends VBox {
     this.entry = entry;
     Label label = new Label(name);
     label.getStyleClass().add("form-name");
-    label.setWrapText(true);
+    WrappedWords.in(label);
     label.setLabelFor(entry.node());
     HBox.setHgrow(entry.node(), Priority.ALWAYS);
     Row row = new Row(label, entry.node());
     row.getStyleClass().add("form-row");
     Mark mark = new Mark();
     mark.show(Sign.OVER);
-    fault.setWrapText(true);
+    WrappedWords.in(fault);
     fault.setMinHeight(USE_PREF_SIZE);
     fault.setId("fault-" + id);
     HBox.setHgrow(fault, Priority.ALWAYS);

@@ -22,6 +22,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.Trouble;
 
@@ -160,7 +161,7 @@ public final class FormPanel implements Page {
     for (String option : question.options()) {
       Button pick = new Button(texts.of("panel.pick", picks.getChildren().size() + 1, option));
       pick.getStyleClass().add("form-pick");
-      pick.setWrapText(true);
+      WrappedWords.in(pick);
       pick.maxWidthProperty().bind(picks.widthProperty());
       pick.setFocusTraversable(false);
       pick.setOnAction(e -> model.text(question.name()).set(option));

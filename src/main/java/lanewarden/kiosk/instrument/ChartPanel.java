@@ -14,6 +14,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** The instrument's control charts: single shots, and the average that sees a drift sooner. */
 public final class ChartPanel implements Page {
@@ -39,10 +40,10 @@ public final class ChartPanel implements Page {
       picture = new ChartPicture(texts);
       picture.setId(id);
       title.getStyleClass().add("chart-name");
-      title.setWrapText(true);
+      WrappedWords.in(title);
       title.setMinHeight(USE_PREF_SIZE);
       words.setId(id + "-words");
-      words.setWrapText(true);
+      WrappedWords.in(words);
       words.setMinHeight(USE_PREF_SIZE);
       HBox said = new HBox(mark, words);
       said.getStyleClass().add("said-line");
@@ -70,7 +71,7 @@ public final class ChartPanel implements Page {
     Label title = new Label(texts.of("chart.title"));
     title.getStyleClass().add("panel-title");
     note.setId("chart-note");
-    note.setWrapText(true);
+    WrappedWords.in(note);
     note.setMinHeight(Label.USE_PREF_SIZE);
     KeyButton other = new KeyButton(texts.of("act.listen"), KeyCode.F2, listen);
     other.setId("to-wire");

@@ -6,6 +6,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.RowCell;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** One thing that came over the wire: what became of it, and its bytes. */
 final class WireCell extends RowCell<WirePage.Line> {
@@ -24,7 +25,7 @@ final class WireCell extends RowCell<WirePage.Line> {
     speed.getStyleClass().add("wire-speed");
     bytes.getStyleClass().add("raw");
     for (Label label : new Label[] {bytes, words}) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(USE_PREF_SIZE);
     }
     for (Label label : new Label[] {time, word, speed}) {

@@ -20,6 +20,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.TroubleCard;
 
 /** What comes over the instrument's wire, newest first, and whether its profile fits. */
@@ -67,7 +68,7 @@ public final class WirePanel implements Page {
     Row buttons = new Row(other, back);
     buttons.getStyleClass().add("panel-buttons");
     for (Label label : new Label[] {title, counted, verdict}) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(Label.USE_PREF_SIZE);
     }
     root.getChildren().addAll(title, said, findings, counted, lines, card, buttons);
@@ -103,7 +104,7 @@ public final class WirePanel implements Page {
     Label key = new Label(finding.key());
     key.getStyleClass().add("wire-key");
     Label words = new Label(finding.words());
-    words.setWrapText(true);
+    WrappedWords.in(words);
     words.setMinHeight(Label.USE_PREF_SIZE);
     VBox both = new VBox(key, words);
     both.setAccessibleRole(AccessibleRole.TEXT);

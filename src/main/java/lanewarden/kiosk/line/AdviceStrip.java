@@ -7,6 +7,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /**
  * What would bring a set-up inside that is over, with its cautions, or how to come to know it: said
@@ -29,7 +30,7 @@ final class AdviceStrip extends VBox {
     cautions.getStyleClass().add("advice-cautions");
     cautions.setId("advice-cautions");
     for (Label label : List.of(heading, line, exception, cautions)) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(USE_PREF_SIZE);
       label.managedProperty().bind(label.textProperty().isNotEmpty());
     }

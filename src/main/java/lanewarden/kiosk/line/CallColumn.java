@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** The field that bibs are scanned or typed into, whom it may mean, and how far the roster is. */
 final class CallColumn extends VBox {
@@ -47,7 +48,7 @@ final class CallColumn extends VBox {
     model.notice().addListener((all, before, now) -> now.ifPresent(trouble -> field.selectAll()));
     Region room = new Region();
     VBox.setVgrow(room, Priority.ALWAYS);
-    progress.setWrapText(true);
+    WrappedWords.in(progress);
     progress.setMinHeight(USE_PREF_SIZE);
     progress.setId("progress");
     bar.setMaxWidth(Double.MAX_VALUE);

@@ -11,6 +11,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** Who stands at the line, under which rule, with which reading and outcome. */
 final class CheckCard extends VBox {
@@ -45,26 +46,26 @@ final class CheckCard extends VBox {
     bib.setMinWidth(USE_PREF_SIZE);
     name.getStyleClass().add("name");
     name.setId("name");
-    rule.setWrapText(true);
+    WrappedWords.in(rule);
     rule.setMinHeight(USE_PREF_SIZE);
     rule.setId("rule");
     rule.managedProperty().bind(rule.visibleProperty());
     rule.getStyleClass().add("rule");
     limit.getStyleClass().add("limit");
     limit.setId("limit");
-    limit.setWrapText(true);
+    WrappedWords.in(limit);
     limit.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     word.getStyleClass().add("outcome-word");
     word.setId("outcome");
     word.setMinWidth(USE_PREF_SIZE);
-    words.setWrapText(true);
+    WrappedWords.in(words);
     words.setMinHeight(USE_PREF_SIZE);
     words.setId("outcome-words");
     words.getStyleClass().add("outcome-words");
     division.setMinWidth(USE_PREF_SIZE);
     attempt.getStyleClass().add("attempt");
     attempt.setId("attempt");
-    follows.setWrapText(true);
+    WrappedWords.in(follows);
     follows.setMinHeight(USE_PREF_SIZE);
     follows.setId("outcome-follows");
     follows.getStyleClass().add("outcome-follows");

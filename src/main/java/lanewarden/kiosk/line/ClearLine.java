@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** What stands in the place of the check while nobody is at the line, with the cautions. */
 final class ClearLine extends VBox {
@@ -34,11 +35,11 @@ final class ClearLine extends VBox {
             caution("caution.defer"));
     cautions.getStyleClass().add("cautions");
     cautions.setId("cautions");
-    lastWords.setWrapText(true);
+    WrappedWords.in(lastWords);
     last.getStyleClass().addAll("outcome", "left-last");
     last.setId("left-last");
     how.getStyleClass().add("clear-how");
-    how.setWrapText(true);
+    WrappedWords.in(how);
     Region room = new Region();
     VBox.setVgrow(room, Priority.ALWAYS);
     getChildren().addAll(title, how, last, room, cautions);
@@ -48,7 +49,7 @@ final class ClearLine extends VBox {
 
   private Label caution(String key) {
     Label label = new Label(texts.of(key));
-    label.setWrapText(true);
+    WrappedWords.in(label);
     label.setMinHeight(USE_PREF_SIZE);
     return label;
   }

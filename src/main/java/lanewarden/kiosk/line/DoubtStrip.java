@@ -13,6 +13,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** What speaks against readings of the check, with the key that lets one count all the same. */
 final class DoubtStrip extends Row {
@@ -24,7 +25,7 @@ final class DoubtStrip extends Row {
     this.texts = texts;
     Mark mark = new Mark();
     mark.show(Sign.NOT_ADMITTED);
-    words.setWrapText(true);
+    WrappedWords.in(words);
     words.setMinHeight(USE_PREF_SIZE);
     words.setMaxWidth(Double.MAX_VALUE);
     words.setId("doubt-words");

@@ -13,6 +13,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /**
  * What is stated of bow and arrow, and the checklist of conditions while the check runs, each with
@@ -34,7 +35,7 @@ final class PreparationStrip extends VBox {
   PreparationStrip(LineViewModel model, Texts texts, Runnable openSetUp) {
     this.model = model;
     this.texts = texts;
-    figures.setWrapText(true);
+    WrappedWords.in(figures);
     figures.setId("set-up");
     figures.getStyleClass().add("set-up-figures");
     figures.setMaxWidth(Double.MAX_VALUE);

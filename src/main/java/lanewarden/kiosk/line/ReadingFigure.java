@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** The reading taken last: the largest thing on the screen. */
 final class ReadingFigure extends HBox {
@@ -31,7 +32,7 @@ final class ReadingFigure extends HBox {
     beside.setMinWidth(USE_PREF_SIZE);
     beside.managedProperty().bind(beside.textProperty().isNotEmpty());
     bow.setId("at-bow");
-    bow.setWrapText(true);
+    WrappedWords.in(bow);
     bow.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     bow.managedProperty().bind(bow.textProperty().isNotEmpty());
     getChildren().addAll(value, new VBox(unit, beside, bow));

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** The line that was refused last: why, and its bytes. */
 final class RefusedStrip extends HBox {
@@ -20,7 +21,7 @@ final class RefusedStrip extends HBox {
     this.texts = texts;
     Mark mark = new Mark();
     mark.show(Sign.NOT_ADMITTED);
-    words.setWrapText(true);
+    WrappedWords.in(words);
     words.setMinHeight(USE_PREF_SIZE);
     words.setId("refused-words");
     bytes.getStyleClass().add("raw");

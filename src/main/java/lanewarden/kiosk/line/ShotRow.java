@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** One card a shot that may be taken; a card that counts can be pressed to declare it void. */
 final class ShotRow extends Row {
@@ -59,7 +60,7 @@ final class ShotRow extends Row {
                 .or(shot::converted)
                 .orElse(""));
     below.getStyleClass().add("shot-below");
-    below.setWrapText(true);
+    WrappedWords.in(below);
     Button card = new Button();
     card.setGraphic(new VBox(number, speed, below));
     card.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);

@@ -52,7 +52,7 @@ final class StatusBar extends VBox {
     head.setId("ledger-head");
     head.getStyleClass().add("raw");
     place.getStyleClass().add("place");
-    place.setWrapText(true);
+    WrappedWords.in(place);
     link.setMinWidth(USE_PREF_SIZE);
     official.setMinWidth(USE_PREF_SIZE);
     head.setMinWidth(USE_PREF_SIZE);
@@ -98,7 +98,8 @@ final class StatusBar extends VBox {
     particulars.show(heard ? "" : said.map(TroubleWords::particulars).orElse(""));
     remedy.setVisible(!heard);
     remedy.setManaged(!heard);
-    linkState.setAccessibleText(link.getText() + ". " + said.map(TroubleWords::spoken).orElse(page.linkWords()));
+    linkState.setAccessibleText(
+        link.getText() + ". " + said.map(TroubleWords::spoken).orElse(page.linkWords()));
     official.setText(texts.of("line.official", page.official()));
     head.setText(texts.of("line.head", page.head()));
   }

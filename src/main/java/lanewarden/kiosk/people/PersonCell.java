@@ -8,6 +8,7 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.RowCell;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.KeyOffice;
 
 /** One key: whose it is, and how it stands. */
@@ -22,7 +23,7 @@ final class PersonCell extends RowCell<KeyOffice.Official> {
     this.texts = texts;
     name.getStyleClass().add("docket-title");
     for (Label label : new Label[] {name, state}) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(USE_PREF_SIZE);
     }
     VBox said = new VBox(name, state);

@@ -6,6 +6,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.RowCell;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** One line of the docket: what and who, the rest, and what waits. */
 final class DocketCell extends RowCell<DocketLine> {
@@ -19,7 +20,7 @@ final class DocketCell extends RowCell<DocketLine> {
     title.getStyleClass().add("docket-title");
     state.getStyleClass().add("docket-state");
     for (Label label : new Label[] {title, words, state}) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(USE_PREF_SIZE);
     }
     VBox said = new VBox(title, words, state);

@@ -21,6 +21,7 @@ import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.TroubleCard;
 
 /** The docket, and one check with everything that stands beside it. */
@@ -114,14 +115,14 @@ public final class ProtestScreen implements Page {
     field.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
     heading.setId("protest-heading");
     heading.getStyleClass().add("field-title");
-    heading.setWrapText(true);
+    WrappedWords.in(heading);
     heading.setMinHeight(Region.USE_PREF_SIZE);
     list.setItems(model.lines());
     list.setCellFactory(all -> new DocketCell());
     list.setId("docket");
     list.setAccessibleText(texts.of("protest.title"));
     Label none = new Label(texts.of("protest.none"));
-    none.setWrapText(true);
+    WrappedWords.in(none);
     list.setPlaceholder(none);
     list.getSelectionModel()
         .selectedItemProperty()

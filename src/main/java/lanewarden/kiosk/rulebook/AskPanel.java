@@ -15,6 +15,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 
 /** A panel over the studio that asks one thing: to confirm, to write a name, or to pick. */
 final class AskPanel implements Page {
@@ -40,7 +41,7 @@ final class AskPanel implements Page {
     title.getStyleClass().add("panel-title");
     Label words = new Label(wording.words());
     for (Label label : new Label[] {title, words}) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(Label.USE_PREF_SIZE);
     }
     back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);

@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
 
@@ -60,7 +61,7 @@ final class DivisionList extends ScrollPane {
     Row(int section) {
       this.section = section;
       code.getStyleClass().add("division-code");
-      name.setWrapText(true);
+      WrappedWords.in(name);
       name.getStyleClass().add("division-name");
       faults.getStyleClass().add("division-faults");
       mark.show(Sign.OVER);

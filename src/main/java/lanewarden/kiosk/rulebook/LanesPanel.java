@@ -15,6 +15,7 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.LaneFigure;
 
 /** Lanes and samples: what is supposed above, what comes of it below. */
@@ -79,7 +80,7 @@ final class LanesPanel implements Page {
 
   private static Label wrapped(String words) {
     Label label = new Label(words);
-    label.setWrapText(true);
+    WrappedWords.in(label);
     label.setMinHeight(Label.USE_PREF_SIZE);
     return label;
   }

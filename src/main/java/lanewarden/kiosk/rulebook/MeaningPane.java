@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import lanewarden.journal.Outcome;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.rules.WorkedCase;
 
 /** What the open rule means and does, redrawn at every key. */
@@ -41,7 +42,7 @@ final class MeaningPane extends VBox {
     this.second = new NumbersBox("numbers-second", texts);
     note.getStyleClass().add("effect-note");
     note.setId("effect-note");
-    note.setWrapText(true);
+    WrappedWords.in(note);
     note.setMinHeight(USE_PREF_SIZE);
     note.setMaxWidth(Double.MAX_VALUE);
     VBox.setVgrow(picture, Priority.ALWAYS);
@@ -79,7 +80,7 @@ final class MeaningPane extends VBox {
   private VBox titled(String key, SaidLines lines) {
     Label title = new Label(texts.of(key));
     title.getStyleClass().add("meaning-title");
-    title.setWrapText(true);
+    WrappedWords.in(title);
     title.setMinHeight(USE_PREF_SIZE);
     title.visibleProperty().bind(Bindings.isNotEmpty(lines.getChildren()));
     return new VBox(title, lines);

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.RuleCurve;
 
 /** The two numbers that sum a rule up, and where they come from. */
@@ -17,7 +18,7 @@ final class NumbersBox extends VBox {
     setId(id);
     head.getStyleClass().add("meaning-title");
     for (Label label : new Label[] {head, said}) {
-      label.setWrapText(true);
+      WrappedWords.in(label);
       label.setMinHeight(USE_PREF_SIZE);
     }
     getChildren().addAll(head, said);

@@ -12,6 +12,7 @@ import lanewarden.kiosk.form.ChoiceEntry;
 import lanewarden.kiosk.form.FormField;
 import lanewarden.kiosk.form.TextEntry;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.RuleFault;
 import lanewarden.station.RuleKey;
 
@@ -145,7 +146,7 @@ final class RuleForm extends ScrollPane {
   /** A fault that no field can show: a key that no rule book has, or something above them. */
   private Node stranger(RuleFault fault) {
     Label words = new Label(fault.inWords());
-    words.setWrapText(true);
+    WrappedWords.in(words);
     words.setMinHeight(USE_PREF_SIZE);
     VBox box = new VBox(words);
     box.getStyleClass().add("form-stranger");

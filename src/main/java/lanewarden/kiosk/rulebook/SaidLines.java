@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.WrappedWords;
 
 /**
  * Sentences under each other, each with a sign in front if it has one. The lines stay while what
@@ -21,7 +22,7 @@ final class SaidLines extends VBox {
     private final Label said = new Label();
 
     Line(boolean signed) {
-      said.setWrapText(true);
+      WrappedWords.in(said);
       said.setMinHeight(USE_PREF_SIZE);
       HBox.setHgrow(said, Priority.ALWAYS);
       getStyleClass().add("said-line");

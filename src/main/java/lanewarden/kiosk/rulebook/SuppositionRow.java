@@ -11,6 +11,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.Supposition;
 
 /** What is supposed of archers and instrument: a small field for each. */
@@ -35,7 +36,7 @@ final class SuppositionRow extends VBox {
       field.textProperty().bindBidirectional(model.supposed(one));
       field.setId("suppose-" + one.name().toLowerCase(Locale.ROOT));
       Label name = new Label(texts.of(words(one)));
-      name.setWrapText(true);
+      WrappedWords.in(name);
       name.getStyleClass().add("supposition-name");
       name.setLabelFor(field);
       model
@@ -53,7 +54,7 @@ final class SuppositionRow extends VBox {
       row.getChildren().add(box);
     }
     fault.setId("suppose-fault");
-    fault.setWrapText(true);
+    WrappedWords.in(fault);
     fault.setMinHeight(USE_PREF_SIZE);
     fault.getStyleClass().add("effect-note");
     getStyleClass().add("supposed");

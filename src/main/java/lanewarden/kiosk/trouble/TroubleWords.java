@@ -31,14 +31,12 @@ public record TroubleWords(String what, String why, String remedy, String partic
   public static TroubleWords of(Trouble trouble, Texts texts) {
     String code = trouble.kind() == Trouble.Kind.BUG ? BUG : trouble.code();
     return of(code, joined(trouble.what(), trouble.why(), trouble.remedy()), texts)
-        .orElseGet(
-            () -> new TroubleWords(trouble.what(), trouble.why(), trouble.remedy(), ""));
+        .orElseGet(() -> new TroubleWords(trouble.what(), trouble.why(), trouble.remedy(), ""));
   }
 
   /** What English words with a code in brackets mean, such as those of a port, if it has texts. */
   public static Optional<TroubleWords> in(String words, Texts texts) {
-    return CODE
-        .matcher(words)
+    return CODE.matcher(words)
         .results()
         .flatMap(found -> of(found.group(1), words, texts).stream())
         .findFirst();
@@ -56,8 +54,7 @@ public record TroubleWords(String what, String why, String remedy, String partic
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     return said.containsKey(code)
         ? Optional.of(
-            new TroubleWords(
-                said.getString(code), "", said.getString(code + MEND), particulars))
+            new TroubleWords(said.getString(code), "", said.getString(code + MEND), particulars))
         : Optional.empty();
   }
 

@@ -53,9 +53,7 @@ class TroubleWordsTest {
     Map<String, String> wrong = written(language);
     Pattern sentence = Pattern.compile("[^{}\\\\]{3,}[.!]\u200e?");
     Pattern key = Pattern.compile("\\bF\\d|''");
-    wrong
-        .values()
-        .removeIf(text -> sentence.matcher(text).matches() && !key.matcher(text).find());
+    wrong.values().removeIf(text -> sentence.matcher(text).matches() && !key.matcher(text).find());
     assertEquals(Map.of(), wrong);
   }
 
@@ -87,8 +85,7 @@ class TroubleWordsTest {
 
   @Test
   void inEnglishATroubleIsToldInItsOwnSentences() {
-    assertEquals(
-        new TroubleWords("What.", "Why.", "Do.", ""), TroubleWords.of(full(), english()));
+    assertEquals(new TroubleWords("What.", "Why.", "Do.", ""), TroubleWords.of(full(), english()));
     assertEquals(Optional.empty(), TroubleWords.in("Gone. (PORT-VANISHED)", english()));
   }
 
