@@ -22,6 +22,7 @@ import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.Trouble;
 
@@ -106,7 +107,7 @@ public final class SignInScreen implements Page {
 
   private static Label hintOf(String words) {
     Label hint = new Label(words);
-    hint.setWrapText(true);
+    WrappedWords.in(hint);
     hint.setMinHeight(Label.USE_PREF_SIZE);
     hint.getStyleClass().add("hint");
     hint.setId("hint");
