@@ -33,7 +33,10 @@ class LanguageScreenTest {
   private static final KeyCode HEBREW = KeyCode.F6;
 
   private Doorstep onDuty() throws Exception {
-    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    return onDuty(BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event")));
+  }
+
+  private Doorstep onDuty(Path event) throws Exception {
     Doorstep door = new Doorstep(temp, 1280, 800, Optional.of(event));
     door.press(KeyCode.DOWN);
     door.type(Booth.PASSPHRASE);
@@ -113,6 +116,21 @@ class LanguageScreenTest {
       String english = door.text("notice");
       assertTrue(english.startsWith("Nobody was called."), english);
       assertEquals(1, english.split("Type the bib", -1).length - 1, english);
+    }
+  }
+
+  @Test
+  void anInstrumentThatIsNotThereIsToldInTheLanguageWithItsPortBelow() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    BoothEvent.onPort(event, "/dev/none-of-these");
+    try (Doorstep door = onDuty(event)) {
+      speak(door, GERMAN);
+      for (int i = 0; i < 50 && !door.text("link-remedy").contains("Anschluss"); i++) {
+        Thread.sleep(100);
+        door.settle();
+      }
+      assertTrue(door.text("link-remedy").startsWith("Den Anschluss des Messgeräts gibt es nicht"));
+      assertTrue(door.text("link-particulars").contains("/dev/none-of-these"));
     }
   }
 

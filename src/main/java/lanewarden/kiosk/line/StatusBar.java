@@ -69,6 +69,8 @@ final class StatusBar extends VBox {
     WrappedWords.in(remedy);
     remedy.setMaxWidth(Double.MAX_VALUE);
     remedy.getStyleClass().add("link-remedy");
+    particulars.getStyleClass().add("link-remedy");
+    particulars.setId("link-particulars");
     getChildren().addAll(row, remedy, particulars);
     getStyleClass().add("status-bar");
   }
