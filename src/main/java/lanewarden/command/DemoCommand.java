@@ -129,7 +129,7 @@ final class DemoCommand implements Callable<Integer> {
   private static String hint() {
     return "For the demo, sign in as "
         + DemoEvent.OFFICIAL
-        + " with the passphrase: "
+        + "; the passphrase, also the organizer's: "
         + DemoEvent.PASSPHRASE;
   }
 }
