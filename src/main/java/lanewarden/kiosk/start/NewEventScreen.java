@@ -86,6 +86,7 @@ public final class NewEventScreen implements Page {
     model.step().addListener((all, before, now) -> turn());
     model.busy().addListener((all, before, now) -> name());
     model.made().addListener((all, before, now) -> now.ifPresent(this::finish));
+    model.onStopped(this::goTo);
     turn();
   }
 
@@ -110,6 +111,15 @@ public final class NewEventScreen implements Page {
     if (root.getScene() != null) {
       root.applyCss();
       focus();
+    }
+  }
+
+  /** Whoever is kept on the page goes on typing where something is wrong. */
+  private void goTo(String field) {
+    Node entry = pane().node().lookup("#field-" + field);
+    if (entry != null) {
+      Node input = entry.lookup(".text-input");
+      (input == null ? entry : input).requestFocus();
     }
   }
 

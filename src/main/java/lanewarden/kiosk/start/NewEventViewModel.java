@@ -52,6 +52,7 @@ public final class NewEventViewModel {
   private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.PLACE);
   private final ObjectProperty<Optional<EventFormFindings>> findings =
       new SimpleObjectProperty<>(Optional.empty());
+  private Consumer<String> stopped = field -> {};
   private final ObjectProperty<Map<String, List<String>>> faults =
       new SimpleObjectProperty<>(Map.of());
   private final ObservableList<String> ports = FXCollections.observableArrayList();
@@ -239,6 +240,13 @@ public final class NewEventViewModel {
     faults.set(shown);
   }
 
+  /**
+   * @param at takes the name of the first field that keeps somebody on a page
+   */
+  void onStopped(Consumer<String> at) {
+    stopped = at;
+  }
+
   /** Goes to the next page if nothing is wrong on this one; on the last, makes the event. */
   void next() {
     Step page = step.get();
@@ -251,7 +259,12 @@ public final class NewEventViewModel {
   }
 
   private void leave(Step page, EventFormFindings found) {
-    if (step.get() != page || !found.faultsOf(page.fields()).isEmpty()) {
+    if (step.get() != page) {
+      return;
+    }
+    Optional<String> faulty = found.faultsOf(page.fields()).keySet().stream().findFirst();
+    if (faulty.isPresent()) {
+      stopped.accept(faulty.get());
       return;
     }
     if (page.isLast()) {
