@@ -12,6 +12,7 @@ final class Annex {
   private final Supplier<SideRooms> making;
   private @Nullable SideRooms made;
   private @Nullable LineView latest;
+  private boolean closed;
 
   Annex(Supplier<SideRooms> making) {
     this.making = making;
@@ -28,6 +29,13 @@ final class Annex {
       }
     }
     return rooms;
+  }
+
+  /** Makes them while there is time, unless they were closed before it came to that. */
+  void furnish() {
+    if (!closed) {
+      rooms();
+    }
   }
 
   /** What became of the line. */
@@ -52,6 +60,7 @@ final class Annex {
 
   /** Nobody looks at any of them any more. */
   void close() {
+    closed = true;
     if (made != null) {
       made.close();
     }

@@ -179,7 +179,7 @@ final class Front implements Doors.Rooms {
 
   /** Makes, while there is time, what else would be waited for when it is gone to. */
   void furnish() {
-    side.rooms();
+    side.furnish();
   }
 
   /** The official's scene. */
