@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import lanewarden.bench.Caution;
 import lanewarden.quantity.Mass;
+import lanewarden.rules.SetUp;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -281,5 +282,28 @@ class ClausesScreenTest {
     assertTrue(
         booth.text("refused-words").endsWith("If the display says 371 ft/s, type: 371 ft/s"),
         booth.text("refused-words"));
+  }
+
+  /** What is handed over is signed as weighed; so nothing is that nobody typed. */
+  @Test
+  void declaredArrowThatNobodyTypedIsNotSignedAsWeighedAndGetsNoAdvice() throws Exception {
+    booth.scan("102");
+    booth.press(KeyCode.F11);
+    booth.shoot("306 ft/s", "307 ft/s", "306 ft/s");
+    booth.press(KeyCode.F10);
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.shows("set-up-panel"));
+    assertTrue(booth.check().weighed().isEmpty(), booth.check().weighed().toString());
+    Booth.call(
+        () -> {
+          booth.front.official().lookup("#set-up-field-2").requestFocus();
+          return true;
+        });
+    booth.type("60");
+    booth.press(KeyCode.ENTER);
+    assertFalse(booth.shows("set-up-panel"));
+    assertEquals(Set.of(SetUp.DRAW_WEIGHT), booth.check().weighed());
+    assertEquals("Weigh the arrow (F10) to see what would bring it within.", booth.text("advice"));
+    assertEquals("", booth.text("advice-cautions"));
   }
 }

@@ -33,7 +33,7 @@ final class SetUpPanel implements Page {
     least.setManaged(check.preparation().least().isPresent());
     least.getStyleClass().add("set-up-least");
     root.say(title, words, least);
-    model.offered().forEach(this::addField);
+    model.offered().forEach(asked -> addField(asked, texts));
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
     KeyButton act = new KeyButton(texts.of("set-up.act"), KeyCode.ENTER, this::enter);
@@ -43,11 +43,15 @@ final class SetUpPanel implements Page {
     root.offer(act, back);
   }
 
-  private void addField(Preparation.Asked asked) {
+  private void addField(Preparation.Asked asked, Texts texts) {
     TextField field = Figures.field(new TextField());
-    Label label = new Label(asked.label());
+    String words =
+        asked.known().isBlank()
+            ? asked.label()
+            : texts.of("set-up.standing", asked.label(), asked.known());
+    Label label = new Label(words);
     label.setLabelFor(field);
-    field.setAccessibleText(asked.label());
+    field.setAccessibleText(words);
     field.setId("set-up-field-" + (fields.size() + 1));
     field.textProperty().bindBidirectional(model.text(asked.figure()));
     fields.put(asked.figure(), field);

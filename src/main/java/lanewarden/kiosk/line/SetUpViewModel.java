@@ -34,14 +34,15 @@ public final class SetUpViewModel {
       new SimpleObjectProperty<>(Optional.empty());
 
   /**
-   * @param offered the figures that can be entered; what is known stands in their fields
+   * @param offered the figures that can be entered. Their fields begin empty whatever is known:
+   *     what is handed over is signed as weighed, and a figure that nobody typed was not
    * @param leave runs when it is done
    */
   public SetUpViewModel(List<Preparation.Asked> offered, Handover handover, Runnable leave) {
     this.offered = List.copyOf(offered);
     this.handover = handover;
     this.leave = leave;
-    offered.forEach(figure -> texts.put(figure.figure(), new SimpleStringProperty(figure.known())));
+    offered.forEach(figure -> texts.put(figure.figure(), new SimpleStringProperty("")));
   }
 
   /** The figures, in the order of the fields. */
@@ -64,10 +65,10 @@ public final class SetUpViewModel {
     return trouble;
   }
 
-  /** The first figure that the rule asks for and that is not entered; empty if there is none. */
+  /** The first figure that the rule asks for and nobody states; empty if there is none. */
   public Optional<Figure> firstBlank() {
     return offered.stream()
-        .filter(Preparation.Asked::needed)
+        .filter(asked -> asked.needed() && asked.known().isBlank())
         .map(Preparation.Asked::figure)
         .filter(figure -> text(figure).get().isBlank())
         .findFirst();

@@ -38,8 +38,8 @@ class SetUpViewModelTest {
           () -> left = true);
 
   @Test
-  void whatIsKnownStandsInItsFieldAndTheFirstBlankIsAskedFor() {
-    assertEquals("60 lbf", model.text(Figure.DRAW_WEIGHT).get());
+  void whatIsKnownIsNotAskedForAndStandsInNoFieldAsIfItHadBeenTyped() {
+    assertEquals("", model.text(Figure.DRAW_WEIGHT).get());
     assertEquals(Optional.of(Figure.ARROW_MASS), model.firstBlank());
     model.text(Figure.ARROW_MASS).set("350");
     assertEquals(Optional.empty(), model.firstBlank());
@@ -50,14 +50,14 @@ class SetUpViewModelTest {
     model.text(Figure.ARROW_MASS).set("350");
     model.text(Figure.DRAW_LENGTH).set("29");
     model.enter();
-    assertEquals(List.of(new SetUpText("350", "60 lbf", "", "29", "")), given);
+    assertEquals(List.of(new SetUpText("350", "", "", "29", "")), given);
   }
 
   @Test
   void whatIsNotAskedIsHandedOverBlank() {
     model.text(Figure.ARROW_MASS).set("350");
     model.enter();
-    assertEquals(List.of(new SetUpText("350", "60 lbf", "")), given);
+    assertEquals(List.of(new SetUpText("350", "", "")), given);
   }
 
   @Test
