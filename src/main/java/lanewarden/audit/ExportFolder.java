@@ -3,6 +3,7 @@ package lanewarden.audit;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -40,6 +41,9 @@ final class ExportFolder implements AutoCloseable {
     if (Files.exists(folder) && !isEmptyFolder(folder)) {
       throw new FileAlreadyExistsException(
           place.toString(), null, "It is there already and is no empty folder.");
+    }
+    if (!Files.isWritable(around)) {
+      throw new AccessDeniedException(around.toString());
     }
     return new ExportFolder(folder, Files.createTempDirectory(around, ".export-"));
   }

@@ -1,5 +1,7 @@
 package lanewarden.bench;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -350,5 +352,19 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
   private String speed(double metresPerSecond) {
     // adding nothing turns a rounded −0.0 into 0.0
     return String.format(Locale.ROOT, "%.1f", Math.rint(in(metresPerSecond) * 10) / 10 + 0.0);
+  }
+
+  /**
+   * A limit as it is written beside a picture: to a thousandth, and never more than it is.
+   *
+   * @param allowed one of {@link #limits}
+   */
+  public static String written(double allowed) {
+    // What the change of units left in the last digits is no part of the limit
+    return BigDecimal.valueOf(allowed)
+        .setScale(6, RoundingMode.HALF_EVEN)
+        .setScale(3, RoundingMode.FLOOR)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

@@ -80,7 +80,14 @@ public final class CsvRow<C extends Enum<C> & CsvColumn> {
   /** Notes a value that is less than any of its kind. */
   public <Q extends Quantity<?, Q>> void atLeast(
       C column, Optional<Q> written, String what, Q least) {
-    written.filter(least::isMoreThan).ifPresent(q -> beyond(column, what + ", at least " + least));
+    written
+        .filter(least::isMoreThan)
+        .ifPresent(
+            q ->
+                faults.wrong(
+                    required(column),
+                    what + ", at least " + least,
+                    "look whether it belongs to another column, or was measured in another unit"));
   }
 
   /** Notes a value that is more than any of its kind. */

@@ -334,4 +334,12 @@ class ComparisonTest {
     assertTrue(red.noise());
     assertEquals(4, demo().masses().size());
   }
+
+  /** 282 ft/s through metres a second is 281.999...; 65 m/s is 213.25459 ft/s (1 ft = 0.3048 m). */
+  @Test
+  void aLimitBesideAPictureIsWrittenWithoutTheRestOfAConversionAndNeverAsMoreThanItIs() {
+    assertEquals("282", ComparisonSheet.written(281.9999999999994));
+    assertEquals("213.254", ComparisonSheet.written(65 / 0.3048));
+    assertEquals("65", ComparisonSheet.written(65));
+  }
 }

@@ -60,7 +60,7 @@ final class MeansPicture {
       double x = x(limit.getValue());
       drawing.line(x, y - 6, x, bottom, LIMIT);
       drawing.text(
-          letters.plain(limit.getKey()) + " allows " + speeds.written(limit.getValue()),
+          letters.plain(limit.getKey()) + " allows " + ComparisonSheet.written(limit.getValue()),
           x - 4,
           y,
           SMALL,

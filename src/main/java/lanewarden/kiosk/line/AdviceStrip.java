@@ -34,7 +34,8 @@ final class AdviceStrip extends VBox {
       label.setMinHeight(USE_PREF_SIZE);
       label.managedProperty().bind(label.textProperty().isNotEmpty());
     }
-    getChildren().addAll(heading, line, exception, cautions);
+    // Above: where there is no room for all of it, the advice is what is cut off
+    getChildren().addAll(heading, cautions, line, exception);
     getStyleClass().add("advice");
     setMinHeight(USE_PREF_SIZE);
     setAccessibleRole(AccessibleRole.TEXT);
@@ -53,7 +54,7 @@ final class AdviceStrip extends VBox {
     exception.setText(check.advice().map(AdvicePage::exception).orElse(""));
     cautions.setText(check.advice().map(AdvicePage::cautions).orElse(""));
     setAccessibleText(
-        Stream.of(heading, line, exception, cautions)
+        Stream.of(heading, cautions, line, exception)
             .map(Label::getText)
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(" ")));

@@ -136,9 +136,7 @@ final class MeansPicture extends Region {
       g.setLineDashes();
       String words =
           texts.of(
-              "setups.picture.limit",
-              limit.getKey(),
-              BigDecimal.valueOf(limit.getValue()).stripTrailingZeros().toPlainString());
+              "setups.picture.limit", limit.getKey(), ComparisonSheet.written(limit.getValue()));
       boolean leftOfIt = x > (field.left() + field.right()) / 2;
       text(
           g,
