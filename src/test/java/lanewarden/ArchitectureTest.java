@@ -85,6 +85,7 @@ class ArchitectureTest {
           "lanewarden.bench.Prospect$NotAdmitted",
           "lanewarden.journal.Check",
           "lanewarden.journal.TakenShot",
+          "lanewarden.journal.LineStop",
           "lanewarden.journal.Check$GivenVerdict",
           "lanewarden.journal.Fact",
           "lanewarden.journal.Fact$CheckOpened",

@@ -119,6 +119,8 @@ final class LineSession {
       case REFERENCE -> station.proving().reference(rest);
       case BREAK -> station.proving().breakOff(rest);
       case HOLD -> station.proving().hold(rest);
+      case STOP -> station.proceedings().stopLine(rest);
+      case CLEAR -> station.proceedings().clearLine();
       case LIFT -> station.proving().lift(rest);
       case PROTEST -> new DocketWords(station.protests()).file(rest);
       case RECHECK -> station.recheck(DocketWords.protest(rest));

@@ -43,6 +43,10 @@ enum LineWord {
   BREAK("REASON", "break the verification off; if its shots are out already, the line is held"),
   /** The line is held. */
   HOLD("REASON", "hold the line for a doubt about the instrument: no calls, no verdicts"),
+  /** The line is stopped for safety. */
+  STOP("[REASON]", "stop the line, it is not clear: no reading, no calls; the check stays"),
+  /** The line is clear again. */
+  CLEAR("", "say that the line is clear again, once the range officer has cleared it"),
   /** A hold is lifted. */
   LIFT("REASON", "lift a hold that was put on by hand; else only a good verification does"),
   /** Somebody disputes a check. */

@@ -8,6 +8,7 @@ import lanewarden.bench.Advice;
 import lanewarden.bench.Caution;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
+import lanewarden.journal.LineStop;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Speed;
@@ -33,6 +34,7 @@ final class Narration {
     told.add(link(now));
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
+    now.stop().ifPresent(stop -> told.add(stopped(stop)));
     told.addAll(ProvingNarration.of(now.verification()));
     told.addAll(DocketNarration.open(now.docket()));
     now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
@@ -59,6 +61,9 @@ final class Narration {
       told.add(left(before.check().get(), now));
     }
     now.check().ifPresent(view -> told.addAll(check(same, view)));
+    if (!now.stop().equals(before.stop())) {
+      told.add(now.stop().map(Narration::stopped).orElseGet(Narration::clear));
+    }
     told.addAll(ProvingNarration.between(before.verification(), now.verification()));
     told.addAll(DocketNarration.between(before.docket(), now.docket()));
     // A line of a check is told with the check
@@ -276,6 +281,21 @@ final class Narration {
             "left", opened.bib() + " " + opened.name() + without + "; " + progress(now).words())
         .with("check", check.check().number())
         .with("bib", opened.bib());
+  }
+
+  private static Notice stopped(LineStop stop) {
+    return Notice.of(
+            "STOPPED",
+            "LINE NOT CLEAR"
+                + stop.reason().map(reason -> ": " + reason).orElse("")
+                + ". Let down, no arrow on the string. No reading is taken until the range officer"
+                + " has cleared the line; then: clear")
+        .with("stop", stop.number())
+        .with("reason", stop.reason().orElse(""));
+  }
+
+  private static Notice clear() {
+    return Notice.of("clear", "the line is clear again; the check goes on where it was");
   }
 
   private static Notice onDuty(String name) {

@@ -67,6 +67,8 @@ public final class FactJson {
     kinds.put("official-signed-out", FrameFact.OfficialSignedOut.class);
     kinds.put("clock-stepped", FrameFact.ClockStepped.class);
     kinds.put("head-witnessed", FrameFact.HeadWitnessed.class);
+    kinds.put("line-stopped", FrameFact.LineStopped.class);
+    kinds.put("line-cleared", FrameFact.LineCleared.class);
     kinds.put("practice-kept", FrameFact.PracticeKept.class);
     kinds.put("check-opened", Fact.CheckOpened.class);
     kinds.put("set-up-stated", SetUpStated.class);

@@ -7,7 +7,7 @@ import java.time.Instant;
 import lanewarden.written.Fingerprint;
 import org.jspecify.annotations.Nullable;
 
-/** What happens around the checks: an official who left, the clock, another station's head. */
+/** What happens around the checks: an official who left, the clock, a line that is not clear. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public sealed interface FrameFact extends Fact.Around {
 
@@ -38,6 +38,18 @@ public sealed interface FrameFact extends Fact.Around {
    * @param head as printed: sequence, dash and the first 12 hex digits of the hash
    */
   record HeadWitnessed(String station, String head) implements FrameFact {}
+
+  /**
+   * The line is not clear: no reading is taken, nobody is called and no verdict is given until it
+   * is. It puts no check in question. The stop is named by the sequence of this entry; another such
+   * entry while it stands only says why.
+   *
+   * @param reason why, or null where there was no time to say it
+   */
+  record LineStopped(@Nullable String reason) implements FrameFact {}
+
+  /** The official on duty said that the line is clear again; nothing else ends the stop. */
+  record LineCleared(long stop) implements FrameFact {}
 
   /**
    * The key that seals reports from here on; the organizer signs that it is the event's.

@@ -38,6 +38,7 @@ public final class Standing {
   private final List<Draw> draws = new ArrayList<>();
   private final List<Fact.LineRefused> strayLines = new ArrayList<>();
   private final InstrumentStanding instrument = new InstrumentStanding();
+  private final LineStops stops = new LineStops();
   private final DocketStanding docket = new DocketStanding(this::check, this::rule);
   private final Accounts accounts = new Accounts(docket::counting);
   private Phase phase = Phase.BEFORE;
@@ -101,7 +102,8 @@ public final class Standing {
       question(instrument.lift(lifted).fact());
     } else if (fact instanceof ProtestFact disputed) {
       docket.fold(sequence, at, signer, disputed).ifPresent(accounts::put);
-    } else if (!instrument.fold(sequence, at, signer, fact)) {
+    } else if (!instrument.fold(sequence, at, signer, fact)
+        && !stops.fold(sequence, at, signer, fact)) {
       foldCheck(sequence, at, signer, fact);
     }
   }
@@ -357,6 +359,16 @@ public final class Standing {
     return instrument.holds().stream().filter(Hold::stands).reduce((earlier, later) -> later);
   }
 
+  /** The stop for safety that stands. */
+  public Optional<LineStop> stop() {
+    return stops.standing();
+  }
+
+  /** Every stop for safety, in order. */
+  public List<LineStop> stops() {
+    return stops.all();
+  }
+
   /** The verification that must come before the next competitor is called, if one must. */
   public Optional<Occasion> verificationDue() {
     return instrument.due(accounts.each());
@@ -372,10 +384,7 @@ public final class Standing {
     return instrument.dueAtEnd(accounts.each());
   }
 
-  /**
-   * The checks that came to an outcome by shots since the last good verification, in order: those
-   * that a hold puts in question.
-   */
+  /** What came to an outcome by shots since the last good verification: a hold questions it. */
   public List<Long> checksSinceGood() {
     return instrument.sinceGood(accounts.each());
   }

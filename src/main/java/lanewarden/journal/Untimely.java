@@ -5,6 +5,8 @@ import java.util.Optional;
 
 /** Why a good reading counted for nobody when it came: the words signed as the reason. */
 public enum Untimely {
+  /** While the line was stopped for safety. */
+  STOPPED("line not clear"),
   /** While the instrument was verified, and the verification had no use for it. */
   NO_SHOT("no shot of it"),
   /** While the line was held. */

@@ -3,8 +3,8 @@
  * folded from them.
  *
  * <p>Front door: {@link lanewarden.journal.Standing}. Words it owns: fact, standing, check,
- * attempt, obstacle, place, verification, occasion, hold, protest, recheck, ruling, correction,
- * docket, objection. May import: quantity, written, rules, ledger, roster.
+ * attempt, obstacle, place, verification, occasion, hold, stop, protest, recheck, ruling,
+ * correction, docket, objection. May import: quantity, written, rules, ledger, roster.
  */
 @NullMarked
 package lanewarden.journal;

@@ -132,10 +132,6 @@ final class Doors {
     return button("act.people", KeyCode.F3, rooms::openPeople);
   }
 
-  KeyButton board() {
-    return button("act.board", KeyCode.F6, rooms::turnBoard);
-  }
-
   KeyButton records() {
     return button("act.records", KeyCode.F8, rooms::openRecords);
   }

@@ -145,8 +145,7 @@ final class Front implements Doors.Rooms {
             shell,
             new LineScreen.Doors(
                 doors.protests(),
-                doors.theme(),
-                List.of(doors.board(), doors.records(), doors.instrument()),
+                List.of(doors.theme(), doors.records(), doors.instrument()),
                 doors.goTo()));
     wire =
         new WireViewModel(
@@ -169,6 +168,7 @@ final class Front implements Doors.Rooms {
                     this::goHome));
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
+    shell.urgent(KeyCode.F6, lineScreen::stop);
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
     line.notice().addListener((all, before, now) -> now.ifPresent(faults::showIfUnexpected));

@@ -55,6 +55,7 @@ final class Shell implements Panels {
   private final Scene scene = new Scene(frame, WIDTH, HEIGHT);
   private final List<Runnable> turned = new ArrayList<>();
   private final Map<KeyCode, Runnable> otherwise = new EnumMap<>(KeyCode.class);
+  private final Map<KeyCode, Runnable> urgent = new EnumMap<>(KeyCode.class);
   private @Nullable Page screen;
   private @Nullable Page panel;
 
@@ -144,6 +145,14 @@ final class Shell implements Panels {
   /** Gives a key a meaning wherever it has none of its own. */
   void otherwise(KeyCode code, Runnable act) {
     otherwise.put(code, act);
+  }
+
+  /**
+   * Gives a key a meaning wherever it has none of its own, also where something that was typed may
+   * be lost by it.
+   */
+  void urgent(KeyCode code, Runnable act) {
+    urgent.put(code, act);
   }
 
   /** Runs whenever another screen or panel is uppermost. */
@@ -298,6 +307,11 @@ final class Shell implements Panels {
 
   /** A key that means the same on every screen, and on panels in which nothing can be lost. */
   private boolean elsewhere(KeyCode code) {
+    Runnable now = urgent.get(code);
+    if (now != null) {
+      now.run();
+      return true;
+    }
     Runnable act = otherwise.get(code);
     if (act == null || !isPassable()) {
       return false;

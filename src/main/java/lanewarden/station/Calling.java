@@ -23,7 +23,7 @@ record Calling(Book book) {
    * @param grounds why, where the rule does not call for it; blank if none were given
    */
   List<Fact> of(String bibOrName, String grounds) throws StationException {
-    new InstrumentGate(book.standing()).requireOpen();
+    requireOpen();
     Admission admission = book.admission();
     Competitor competitor = admission.find(bibOrName);
     List<Fact> facts = new ArrayList<>();
@@ -34,6 +34,11 @@ record Calling(Book book) {
     Fact.CheckOpened opening = admission.open(competitor, grounds);
     facts.addAll(opened(opening, facts.size(), admission.division(competitor.division())));
     return facts;
+  }
+
+  private void requireOpen() throws StationException {
+    new StopGate(book.standing()).requireClear();
+    new InstrumentGate(book.standing()).requireOpen();
   }
 
   /** The opening, and the verdict where the rule decides without a shot. */
@@ -54,7 +59,7 @@ record Calling(Book book) {
    * the end of a decided check at the line, and the opening of a check that stands beside.
    */
   List<Fact> recheck(long protest) throws StationException {
-    new InstrumentGate(book.standing()).requireOpen();
+    requireOpen();
     Recheck recheck = Recheck.under(protest, book.standing());
     Division division = book.admission().division(recheck.division());
     if (!division.rule().checksAnything()) {
@@ -76,8 +81,9 @@ record Calling(Book book) {
   /** On which grounds a competitor could be called; empty where none are needed or help. */
   Optional<Grounds> grounds(String bibOrName) throws StationException {
     Admission admission = book.admission();
-    return new InstrumentGate(book.standing()).closed().isPresent()
-        ? Optional.empty()
-        : admission.grounds(admission.find(bibOrName));
+    boolean closed =
+        new StopGate(book.standing()).closed().isPresent()
+            || new InstrumentGate(book.standing()).closed().isPresent();
+    return closed ? Optional.empty() : admission.grounds(admission.find(bibOrName));
   }
 }

@@ -13,7 +13,8 @@ record Hearing(
   void overhear(Signal signal) {
     wire.hear(signal);
     synchronized (station) {
-      if (!practising.takes(signal)) {
+      boolean clear = book.standing().stop().isEmpty();
+      if (!clear || !practising.takes(signal)) {
         hear(signal);
       }
     }

@@ -7,6 +7,7 @@ import lanewarden.chronograph.LinkState;
 import lanewarden.chronograph.Signal;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Fact;
+import lanewarden.journal.LineStop;
 import lanewarden.ledger.Head;
 import lanewarden.rules.Phase;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param check the check at the line, decided or not, until it is closed
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
+ * @param stop the stop for safety that stands: the line is not clear
  * @param verification how far the instrument can be believed
  * @param practice the practice day that is shot beside the line
  * @param docket every protest and every correction
@@ -45,6 +47,7 @@ public record LineView(
     Optional<CheckView> check,
     Optional<Fact.LineRefused> refused,
     Progress progress,
+    Optional<LineStop> stop,
     VerificationView verification,
     PracticeView practice,
     Docket docket,
@@ -78,6 +81,7 @@ public record LineView(
         book.check().map(check -> check.seenFrom(papers.settings().place())),
         intake.refused(),
         book.progress(),
+        book.standing().stop(),
         proving.view(book.standing()),
         practising.view(),
         book.standing().docket(),

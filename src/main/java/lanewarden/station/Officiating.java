@@ -2,7 +2,7 @@ package lanewarden.station;
 
 /**
  * What an official does with the check at the line, between its call and its verdict. Nothing of it
- * while the line is held.
+ * while the line is held or not clear.
  *
  * <p>Belongs to one {@link Station} and works under its lock; any thread may call.
  */
@@ -66,6 +66,7 @@ public final class Officiating {
     station.sign(
         book -> {
           CheckView atLine = book.atLine();
+          new StopGate(book.standing()).requireClear();
           new InstrumentGate(book.standing()).requireNoHold();
           return act.facts(new OpenCheck(atLine));
         });

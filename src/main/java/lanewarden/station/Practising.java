@@ -233,10 +233,11 @@ public final class Practising {
    * Takes a reading typed off the instrument.
    *
    * @param text a speed; without a unit it is in that of the first shot, else in ft/s
-   * @throws StationException if it is none, or no set-up is chosen
+   * @throws StationException if it is none, no set-up is chosen, or the line is not clear
    */
   public void type(String text) throws StationException {
     synchronized (station) {
+      new StopGate(book.standing()).requireClear();
       PracticeSetUp shot = requireSetUp();
       Signal signal =
           typedEntry.read(

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
+import lanewarden.journal.LineStop;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
 import lanewarden.roster.LateEntry;
@@ -47,6 +49,42 @@ public final class Proceedings {
             People.trouble("The full screen was not left.", suspension.get()));
       }
     }
+  }
+
+  /**
+   * Stops the line for safety, in the middle of a check too: no reading is taken, nobody is called
+   * and no verdict is given until {@link #clearLine}. The check at the line stays, and no check is
+   * put in question. While the line is stopped it says why, or says it anew.
+   *
+   * @param reason in the official's words; blank where there is no time to say it
+   */
+  public void stopLine(String reason) throws StationException {
+    synchronized (station) {
+      // Whoever stops a line that is stopped already has nothing to sign but why
+      if (!reason.isBlank() || book.standing().stop().isEmpty()) {
+        station.sign(
+            here ->
+                List.of(new FrameFact.LineStopped(reason.isBlank() ? null : Reason.of(reason))));
+      }
+    }
+  }
+
+  /**
+   * Says that the line is clear again, as the range officer found it; the check at the line goes on
+   * where it was.
+   *
+   * @throws StationException if it is not stopped
+   */
+  public void clearLine() throws StationException {
+    station.sign(
+        book -> {
+          Optional<LineStop> stop = book.standing().stop();
+          if (stop.isEmpty()) {
+            throw StationException.misstep(
+                "NOT-STOPPED", "Nothing was cleared.", "The line is not stopped.", "Go on.");
+          }
+          return List.of(new FrameFact.LineCleared(stop.get().number()));
+        });
   }
 
   /**

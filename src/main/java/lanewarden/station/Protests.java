@@ -200,6 +200,7 @@ public final class Protests {
   public Correction confirm(long correction) throws StationException {
     return desk.sign(
             (book, signer) -> {
+              new StopGate(book.standing()).requireClear();
               new InstrumentGate(book.standing()).requireNoHold();
               ProtestFact fact = new ProtestFact.CorrectionConfirmed(correction);
               Optional<Correction> made = book.standing().docket().correction(correction);

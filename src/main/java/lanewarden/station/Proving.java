@@ -36,8 +36,8 @@ public final class Proving {
   /**
    * Begins a verification, when nobody is at the line; a decided check is closed by it.
    *
-   * @throws StationException if none is planned, one goes on, a check is running, or the line is
-   *     held by one with narrower limits
+   * @throws StationException if none is planned, one goes on, a check is running, the line is not
+   *     clear, or it is held by one with narrower limits
    */
   public void begin() throws StationException {
     station.sign(this::begun);
@@ -45,6 +45,7 @@ public final class Proving {
 
   private List<Fact> begun(Book book) throws StationException {
     station.practising().requireResting();
+    new StopGate(book.standing()).requireClear();
     if (plan.isEmpty()) {
       throw StationException.misstep(
           "VERIFICATION-UNPLANNED",
@@ -111,6 +112,7 @@ public final class Proving {
   }
 
   private Speed read(Book book, String text) throws StationException {
+    new StopGate(book.standing()).requireClear();
     if (!running(book).running().awaitsReference()) {
       throw StationException.misstep(
           "REFERENCE-NOT-ASKED",
@@ -136,6 +138,7 @@ public final class Proving {
 
   /** The unit of a typed reading that has none: the verification's, else the division's. */
   SpeedUnit unitToType(Book book) throws StationException {
+    new StopGate(book.standing()).requireClear();
     if (book.standing().verification().isPresent()) {
       return unit(book);
     }

@@ -35,6 +35,14 @@ record Taking(StationPapers papers) {
     }
     Reading reading = measured.get();
     long next = book.head().sequence() + 1;
+    if (book.standing().stop().isPresent()) {
+      return List.of(
+          untimely(
+              reading,
+              running(book.check()),
+              Untimely.STOPPED,
+              "The line was not clear when it arrived."));
+    }
     if (running.isPresent()) {
       Optional<String> against = running.get().against(reading);
       return against.isPresent()

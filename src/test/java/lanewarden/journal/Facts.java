@@ -152,6 +152,9 @@ public final class Facts {
         new FrameFact.OfficialSignedOut("Ada Holt", "nothing was done for 10 min"),
         new FrameFact.ClockStepped(new BigDecimal("-3600.250"), Book.NOON),
         new FrameFact.HeadWitnessed("South gate", "17-0123456789ab"),
+        new FrameFact.LineStopped(null),
+        new FrameFact.LineStopped("somebody is forward of the line"),
+        new FrameFact.LineCleared(43),
         new FrameFact.PracticeKept(
             "Practice, 20 May",
             "practice.csv",

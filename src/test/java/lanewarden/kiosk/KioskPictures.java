@@ -73,6 +73,11 @@ final class KioskPictures {
       booth.scan("102");
       booth.shoot("305.0 ft/s", "306.1 ft/s", "306.3 ft/s");
       take(booth, "line-unticked" + size);
+      booth.press(KeyCode.F6);
+      booth.press(KeyCode.ESCAPE);
+      take(booth, "line-not-clear-full" + size);
+      booth.press(KeyCode.F6);
+      booth.press(KeyCode.ENTER);
       booth.press(KeyCode.F11);
       take(booth, "line-follows" + size);
       advice(booth, size);
@@ -132,6 +137,14 @@ final class KioskPictures {
       booth.scan("101");
       booth.shoot("299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
       take(booth, "line-verified" + size);
+      booth.press(KeyCode.F6);
+      take(booth, "line-stopped" + size);
+      booth.type("1");
+      booth.press(KeyCode.ENTER);
+      take(booth, "line-not-clear" + size);
+      booth.press(KeyCode.F6);
+      take(booth, "line-clear-again" + size);
+      booth.press(KeyCode.ENTER);
       booth.press(KeyCode.PAGE_DOWN);
       take(booth, "hold" + size);
       booth.type("1");

@@ -30,8 +30,8 @@ class KioskPicturesTest {
   /** What is drawn, in one go each. */
   enum Play {
     LINE(19),
-    PROVING(6),
-    CLAUSES(14),
+    PROVING(9),
+    CLAUSES(15),
     INSTRUMENT(8),
     PROTEST(14),
     PEOPLE(8),

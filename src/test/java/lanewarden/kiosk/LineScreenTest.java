@@ -287,7 +287,8 @@ class LineScreenTest {
   }
 
   @Test
-  void boardIsOneKeyAway() throws Exception {
+  void boardIsTurnedFromTheListOfAllWays() throws Exception {
+    booth.press(KeyCode.INSERT);
     booth.press(KeyCode.F6);
 
     assertTrue(booth.windows.boardTurned);

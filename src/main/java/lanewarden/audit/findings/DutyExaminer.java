@@ -33,6 +33,7 @@ final class DutyExaminer {
   private final List<Finding> findings;
   private final Map<Long, Acts> byCheck = new LinkedHashMap<>();
   private final Acts others = new Acts();
+  private final Acts stops = new Acts();
   private Optional<String> onDuty = Optional.empty();
   private Optional<Confirmed> confirmed = Optional.empty();
   private BigDecimal seconds = BigDecimal.ZERO;
@@ -77,6 +78,8 @@ final class DutyExaminer {
           .ifPresent(check -> act(entry, byCheck.computeIfAbsent(check, n -> new Acts())));
     } else if (isOfTheInstrument(fact)) {
       act(entry, others);
+    } else if (isStop(fact)) {
+      act(entry, stops);
     }
   }
 
@@ -98,6 +101,10 @@ final class DutyExaminer {
         || fact instanceof Fact.VerificationEnded
         || fact instanceof Fact.LineHeld
         || fact instanceof Fact.HoldLifted;
+  }
+
+  private static boolean isStop(Fact fact) {
+    return fact instanceof FrameFact.LineStopped || fact instanceof FrameFact.LineCleared;
   }
 
   private void act(Entry entry, Acts acts) {
@@ -124,6 +131,7 @@ final class DutyExaminer {
         (number, acts) ->
             tell(standing.find(number).map(Wording::check).orElse("Check " + number), acts));
     tell("Verifications and holds", others);
+    tell("Stops of the line", stops);
   }
 
   private void tell(String whose, Acts acts) {

@@ -80,6 +80,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     CORRECTION(true, "Confirmations of corrections without effect"),
     /** What cannot be done while the line is held. */
     HELD(true, "Done while the line was held"),
+    /** What cannot be done while the line is stopped for safety. */
+    NOT_CLEAR(true, "Done while the line was not clear"),
     /** A verification that ended otherwise than its shots say. */
     VERIFICATION(true, "Verifications of the instrument that do not follow from their shots"),
     /** A hold that is missing, lists other checks, or was lifted by what cannot lift it. */
@@ -96,6 +98,8 @@ public record Finding(Kind kind, List<Long> entries, String words, long times) {
     PAPERS(false, "Openings of the line with other papers than before"),
     /** A hold of the line with the checks that it touches. */
     IN_QUESTION(false, "Holds of the line and the checks in question"),
+    /** A stop of the line for safety, and how long it was. */
+    LINE_STOPPED(false, "Stops of the line for safety"),
     /** A verification out of its limits, or broken off. */
     VERIFICATION_OUT(false, "Verifications of the instrument that did not pass"),
     /** A hold that a verification lifted whose limits were looser than those that held. */

@@ -40,6 +40,7 @@ public final class LedgerFold implements Consumer<Examined> {
   private final CheckExaminer checks = new CheckExaminer(standing, findings);
   private final DrawExaminer draws = new DrawExaminer(standing, findings);
   private final InstrumentExaminer instrument = new InstrumentExaminer(standing, findings);
+  private final StopExaminer stops = new StopExaminer(standing, findings);
   private final StationExaminer station = new StationExaminer(standing, findings);
   private final BytesExaminer bytes;
   private final PapersExaminer papers;
@@ -108,6 +109,7 @@ public final class LedgerFold implements Consumer<Examined> {
 
   private void fold(Entry entry) {
     instrument.before();
+    stops.before();
     duty.before(entry);
     try {
       Optional<Fact> fact = standing.apply(entry);
@@ -133,6 +135,7 @@ public final class LedgerFold implements Consumer<Examined> {
             () -> station.examine(entry, fact, clock.opening()),
             () -> checks.examine(number, fact),
             () -> instrument.examine(number, fact),
+            () -> stops.examine(number, fact),
             () -> bytes.examine(number, fact),
             () -> papers.examine(entry, fact),
             () -> refused.examine(entry, fact, bytes.papers().filter(p -> p.fault().isEmpty())),
@@ -195,6 +198,7 @@ public final class LedgerFold implements Consumer<Examined> {
   public Evidence finish(Verification verification) {
     checks.finish();
     instrument.finish();
+    stops.finish();
     bytes.finish();
     duty.finish();
     lines.finish();

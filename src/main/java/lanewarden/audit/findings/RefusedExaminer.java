@@ -241,15 +241,17 @@ final class RefusedExaminer {
   private Optional<String> against(Untimely reason, Fact.LineRefused line) {
     boolean verified = standing.verification().isPresent();
     boolean held = standing.hold().isPresent();
+    boolean clear = standing.stop().isEmpty();
     Optional<Check> check = standing.current();
     boolean fits =
         switch (reason) {
-          case NO_SHOT -> verified;
-          case HELD -> held && !verified;
+          case STOPPED -> !clear;
+          case NO_SHOT -> verified && clear;
+          case HELD -> held && !verified && clear;
           case OFF_DUTY -> attendance.catchesUp() && !attendance.was(line.at());
-          case NO_COMPETITOR -> check.isEmpty() && !held && !verified;
-          case DECIDED -> check.filter(c -> c.outcome().isPresent()).isPresent();
-          case NOT_ASKED -> check.filter(c -> !takesShots(c)).isPresent();
+          case NO_COMPETITOR -> check.isEmpty() && !held && !verified && clear;
+          case DECIDED -> clear && check.filter(c -> c.outcome().isPresent()).isPresent();
+          case NOT_ASKED -> clear && check.filter(c -> !takesShots(c)).isPresent();
           // What was there before is looked at with the bytes
           case REPEATED -> true;
         };
@@ -274,7 +276,11 @@ final class RefusedExaminer {
   }
 
   private String words(Untimely reason, Fact.LineRefused line) {
+    if (standing.stop().isPresent() && reason != Untimely.OFF_DUTY) {
+      return "the line was not clear, for which every reading is refused";
+    }
     return switch (reason) {
+      case STOPPED -> "the line was not stopped";
       case NO_SHOT -> "no verification was going on";
       case HELD -> "the line was not held";
       case OFF_DUTY ->

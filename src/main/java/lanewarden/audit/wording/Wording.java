@@ -1,6 +1,7 @@
 package lanewarden.audit.wording;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -37,6 +38,13 @@ public final class Wording {
   /** Day and time in UTC, to the second. */
   public static String time(Instant at) {
     return date(at) + " " + clock(at) + " UTC";
+  }
+
+  /** How long something lasted, to the second, for example {@code 1 h 2 min 3 s}. */
+  public static String lasted(Duration time) {
+    String hours = time.toHours() == 0 ? "" : number(time.toHours()) + " h ";
+    String minutes = time.toMinutes() == 0 ? "" : time.toMinutesPart() + " min ";
+    return hours + minutes + time.toSecondsPart() + " s";
   }
 
   /** A count and its noun, for example {@code 1 check} and {@code 2 checks}. */

@@ -70,28 +70,32 @@ public final class BoardScreen {
     idle = new VBox(wait, caution);
     idle.getStyleClass().add("board-check");
     StackPane line = new StackPane(idle, check);
-    line.visibleProperty().bind(model.held().not());
-    root.getChildren().addAll(line, held(model));
+    line.visibleProperty().bind(model.held().or(model.stopped()).not());
+    VBox held = instead("board-held", Sign.HELD, "proving.held", "board.held");
+    held.visibleProperty().bind(model.held().and(model.stopped().not()));
+    VBox stopped = instead("board-stopped", Sign.STOPPED, "stop.word", "board.stopped");
+    stopped.visibleProperty().bind(model.stopped());
+    root.getChildren().addAll(line, held, stopped);
     root.getStyleClass().add("board");
     root.setId("board");
     model.page().addListener((all, before, now) -> show(now));
     show(model.page().get());
   }
 
-  /** In the place of everything, while the line is held. */
-  private VBox held(BoardViewModel model) {
-    Mark sign = new Mark();
-    sign.show(Sign.HELD);
-    Label held = label("board-held");
-    held.setText(texts.of("proving.held"));
-    Label words = label("board-held-words");
-    words.setText(texts.of("board.held"));
-    WrappedWords.in(words);
-    VBox all = new VBox(new HBox(sign, held), words);
-    all.getChildren().get(0).getStyleClass().add("board-held-row");
-    Mark.show(all, Sign.HELD);
-    all.getStyleClass().addAll("outcome", "board-held-page");
-    all.visibleProperty().bind(model.held());
+  /** In the place of everything, while the line is held or not clear. */
+  private VBox instead(String name, Sign sign, String word, String words) {
+    Mark mark = new Mark();
+    mark.show(sign);
+    Label large = label(name);
+    large.setText(texts.of(word));
+    Label small = label(name + "-words");
+    small.getStyleClass().add("board-instead-words");
+    small.setText(texts.of(words));
+    WrappedWords.in(large, small);
+    VBox all = new VBox(new HBox(mark, large), small);
+    all.getChildren().get(0).getStyleClass().add("board-instead-row");
+    Mark.show(all, sign);
+    all.getStyleClass().addAll("outcome", "board-instead-page");
     return all;
   }
 

@@ -15,6 +15,7 @@ public final class BoardViewModel {
       new SimpleObjectProperty<>(Optional.empty());
 
   private final BooleanProperty held = new SimpleBooleanProperty();
+  private final BooleanProperty stopped = new SimpleBooleanProperty();
 
   /** A board that shows nobody. */
   public BoardViewModel(Texts texts) {
@@ -23,6 +24,7 @@ public final class BoardViewModel {
 
   /** Takes the next state of the line. */
   public void take(LineView view) {
+    stopped.set(view.stop().isPresent());
     held.set(view.verification().held().isPresent());
     page.set(view.check().map(check -> BoardPage.of(check, texts)));
   }
@@ -30,6 +32,11 @@ public final class BoardViewModel {
   /** Whether the line is held. */
   public BooleanProperty held() {
     return held;
+  }
+
+  /** Whether the line is stopped for safety. */
+  public BooleanProperty stopped() {
+    return stopped;
   }
 
   /** Who is at the line; empty while nobody is. */

@@ -115,7 +115,10 @@ final class CheckCard extends VBox {
     return place;
   }
 
-  void show(CheckPage check) {
+  /**
+   * @param stopped whether the line is stopped for safety, which takes the room of the rule's words
+   */
+  void show(CheckPage check, boolean stopped) {
     bib.setText(check.bib());
     name.setText(check.name());
     brief.setText(texts.of("line.match", check.bib(), check.name()));
@@ -127,7 +130,7 @@ final class CheckCard extends VBox {
             .orElse(check.attempt()));
     rule.setText(check.rule());
     // The rule was there before each shot; what would help needs its room now
-    rule.setVisible(check.advice().isEmpty());
+    rule.setVisible(check.advice().isEmpty() && !stopped);
     limit.setText(check.limit());
     preparation.show(check);
     reading.show(check.figure(), check.atBow());

@@ -94,6 +94,9 @@ public final class GlanceViewModel {
     if (now.trouble().isPresent()) {
       return new Glance(Sign.OVER, TroubleWords.of(now.trouble().get(), texts).what(), news);
     }
+    if (now.stop().isPresent()) {
+      return new Glance(Sign.STOPPED, texts.of("glance.stopped", now.stop().get()), news);
+    }
     return now.check()
         .map(check -> new Glance(check.sign(), words(check), news))
         .orElseGet(

@@ -24,6 +24,7 @@ import lanewarden.station.Trouble;
  * @param refused the line refused last
  * @param progress how far the roster is, in two short lines
  * @param share how far the roster is, 0 to 1
+ * @param stop why the line is not clear, while it is not
  * @param proving how far the instrument can be believed
  * @param trouble what keeps the line from going on
  * @param unwritten signals that wait to be written
@@ -40,6 +41,7 @@ public record LinePage(
     Optional<RefusedLine> refused,
     String progress,
     double share,
+    Optional<String> stop,
     ProvingPage proving,
     Optional<Trouble> trouble,
     int unwritten) {
@@ -94,6 +96,7 @@ public record LinePage(
         view.refused().map(RefusedLine::of),
         texts.of("line.progress", done, progress.competitors(), progress.within(), progress.over()),
         progress.competitors() == 0 ? 0 : (double) done / progress.competitors(),
+        view.stop().map(stop -> stop.reason().orElseGet(() -> texts.of("stop.unsaid"))),
         ProvingPage.of(view.verification(), texts),
         view.trouble(),
         view.unwritten());

@@ -247,6 +247,43 @@ final class LinePanels {
     }
   }
 
+  void stopOrClear() {
+    if (model.stopped()) {
+      clearLine();
+    } else {
+      stop();
+    }
+  }
+
+  /** The line is stopped before anything is asked: who sees somebody forward has no time. */
+  void stop() {
+    if (!model.stopped()) {
+      model.stop(this::askWhyStopped, panels::close);
+    }
+  }
+
+  private void askWhyStopped() {
+    open(
+        List.of(
+            texts.of("stop.reason.forward"),
+            texts.of("stop.reason.lane"),
+            texts.of("stop.reason.other")),
+        model::sayWhyStopped,
+        new EntryPanel.Wording(
+            texts.of("stop.title"),
+            texts.of("stop.ask"),
+            texts.of("reason.field"),
+            texts.of("stop.act")));
+  }
+
+  private void clearLine() {
+    open(
+        List.of(),
+        (text, done, missed) -> model.clearLine(done, missed),
+        new EntryPanel.Wording(
+            texts.of("cleared.title"), texts.of("cleared.words"), "", texts.of("cleared.act")));
+  }
+
   void signOut() {
     open(
         List.of(),

@@ -29,8 +29,7 @@ public final class LineScreen implements Page {
    * @param unseen those whose buttons stand behind {@code goTo}, but whose keys work here too
    * @param goTo lists every screen with its key
    */
-  public record Doors(
-      KeyButton protests, KeyButton theme, List<KeyButton> unseen, KeyButton goTo) {}
+  public record Doors(KeyButton protests, List<KeyButton> unseen, KeyButton goTo) {}
 
   private static final PseudoClass CROWDED = PseudoClass.getPseudoClass("crowded");
   private static final PseudoClass PACKED = PseudoClass.getPseudoClass("packed");
@@ -51,6 +50,8 @@ public final class LineScreen implements Page {
   private final RefusedStrip refused;
   private final DoubtStrip doubt;
   private final ProvingStrip proving;
+  private final StopStrip stop;
+  private final Runnable stopNow;
   private final CallColumn column;
   private final CheckCard card;
   private final ClearLine clear;
@@ -62,6 +63,7 @@ public final class LineScreen implements Page {
     this.model = model;
     LinePanels own = new LinePanels(model, texts, panels);
     figuresPanel = own::setUp;
+    stopNow = own::stop;
     status = new StatusBar(texts, own::phase);
     standing = new TroubleCard(texts);
     standing.setId("standing-trouble");
@@ -82,6 +84,7 @@ public final class LineScreen implements Page {
     refused = new RefusedStrip(texts);
     doubt = new DoubtStrip(texts, own::keep);
     proving = new ProvingStrip(texts, own::holdOrLift, own::verify);
+    stop = new StopStrip(texts);
     column = new CallColumn(model, texts);
     preparation = new PreparationStrip(model, texts, own::setUp);
     card = new CheckCard(texts, own::declareVoid, preparation);
@@ -97,7 +100,7 @@ public final class LineScreen implements Page {
     preparation.addTo(keys);
     doubt.addTo(keys);
     acts.addTo(keys);
-    VBox middle = new VBox(proving, stuck, told, refused, doubt, new StackPane(card, clear));
+    VBox middle = new VBox(stop, proving, stuck, told, refused, doubt, new StackPane(card, clear));
     VBox.setVgrow(middle.getChildren().get(middle.getChildren().size() - 1), Priority.ALWAYS);
     middle.getStyleClass().add("middle");
     // However much there is to say, the buttons below stay whole
@@ -137,6 +140,7 @@ public final class LineScreen implements Page {
     retry.setDisable(page.unwritten() == 0);
     notice.show(model.notice().get());
     refused.show(page.refused());
+    stop.show(page.stop());
     proving.show(page.proving());
     column.show(page);
     Optional<CheckPage> check = page.check();
@@ -145,12 +149,12 @@ public final class LineScreen implements Page {
         check.flatMap(CheckPage::firstInDoubt).isPresent());
     card.setVisible(check.isPresent());
     clear.setVisible(check.isEmpty());
-    check.ifPresent(card::show);
+    check.ifPresent(now -> card.show(now, page.stop().isPresent()));
     if (check.isEmpty()) {
       preparation.rest();
     }
-    clear.show(model.leftLast().get(), page.proving().stopped());
-    acts.show(page.proving(), page.unwritten() > 0);
+    clear.show(model.leftLast().get(), page.proving().stopped() || page.stop().isPresent());
+    acts.show(page);
     makeRoom();
     askForFigures();
   }
@@ -190,12 +194,20 @@ public final class LineScreen implements Page {
    * reading.
    */
   private void makeRoom() {
-    boolean strips = Stream.of(stuck, notice, refused, doubt, proving).anyMatch(Node::isVisible);
+    boolean strips =
+        Stream.of(stop, stuck, notice, refused, doubt, proving).anyMatch(Node::isVisible);
     boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
     boolean advises = model.check().flatMap(CheckPage::advice).isPresent();
     long crowd = Stream.of(strips, prepares, advises).filter(one -> one).count();
     root.pseudoClassStateChanged(CROWDED, crowd > 0);
     root.pseudoClassStateChanged(PACKED, crowd > 1);
+  }
+
+  /** Stops the line for safety while it is shown, be there a panel over it or not. */
+  public void stop() {
+    if (root.getScene() != null) {
+      stopNow.run();
+    }
   }
 
   @Override

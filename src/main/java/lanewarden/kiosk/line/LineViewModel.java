@@ -249,6 +249,41 @@ public final class LineViewModel {
     desk.act(station -> station.proceedings().begin(phase, reason), done, missed);
   }
 
+  /**
+   * Stops the line for safety at once.
+   *
+   * @param open asks why, once it is stopped
+   * @param uncover puts away what would hide that it could not be signed
+   */
+  void stop(Runnable open, Runnable uncover) {
+    desk.act(
+        station -> station.proceedings().stopLine(""),
+        () -> {
+          done();
+          open.run();
+        },
+        trouble -> {
+          missed(trouble);
+          uncover.run();
+        });
+  }
+
+  /** Says why the line is stopped; the answer goes to the panel that asked. */
+  public void sayWhyStopped(String reason, Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.proceedings().stopLine(reason), done, missed);
+  }
+
+  /** Says that the line is clear again; the answer goes to the panel that asked. */
+  public void clearLine(Runnable done, Consumer<Trouble> missed) {
+    desk.act(station -> station.proceedings().clearLine(), done, missed);
+  }
+
+  /** Whether the line is stopped for safety. */
+  public boolean stopped() {
+    LinePage now = page.get();
+    return now != null && now.stop().isPresent();
+  }
+
   /** Tries again to write what waits. */
   public void retry() {
     act(Station::retry);
@@ -296,14 +331,14 @@ public final class LineViewModel {
     return now == null ? Optional.empty() : now.check();
   }
 
-  /** Whether the check at the line is decided. */
+  /** Whether the check at the line is decided, and the line clear. */
   public boolean mayGoOn() {
-    return check().map(CheckPage::decided).orElse(false);
+    return !stopped() && check().map(CheckPage::decided).orElse(false);
   }
 
   /** Whether a reading may be typed. */
   public boolean mayType() {
-    return check().map(CheckPage::shooting).orElse(false);
+    return !stopped() && check().map(CheckPage::shooting).orElse(false);
   }
 
   /** Whether the check may be ended without a verdict. */
@@ -313,7 +348,7 @@ public final class LineViewModel {
 
   /** Whether a reading may be declared void. */
   public boolean mayVoid() {
-    return check().map(CheckPage::hasStanding).orElse(false);
+    return !stopped() && check().map(CheckPage::hasStanding).orElse(false);
   }
 
   /** The check whose competitor may be called once more: the one at the line, or that left last. */

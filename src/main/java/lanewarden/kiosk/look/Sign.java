@@ -17,6 +17,8 @@ public enum Sign {
   NOT_ADMITTED("not-admitted"),
   /** An octagon with two bars: the line is held. */
   HELD("held"),
+  /** Two crossed bars: the line is not clear. */
+  STOPPED("stopped"),
   /** A ring: the check runs. */
   RUNNING("running"),
   /** An arrowhead: bytes that came in as a reading. */

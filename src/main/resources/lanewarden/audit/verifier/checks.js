@@ -32,6 +32,15 @@ const MEMBERS = {
   "reading-kept": { check: "number", reading: "number", reason: "string" },
   "verdict-given": { check: "number", ruleBook: "string", outcome: "string", reason: "string", readings: "object" },
   "check-closed": { check: "number" },
+  "line-cleared": { stop: "number" },
+};
+
+/** What cannot be done while the line is stopped for safety. */
+const NOT_WHILE_STOPPED = {
+  "check-opened": "a check was opened",
+  "reading-taken": "a reading was taken",
+  "verdict-given": "a verdict was given",
+  "verification-shot": "a shot of a verification was taken",
 };
 
 /** Throws where an entry lacks what its kind demands. */
@@ -53,6 +62,7 @@ class Checks {
     this.checks = new Map();
     this.docket = new Docket(chain, this.checks);
     this.held = new Map();
+    this.stop = undefined;
     this.rows = [];
   }
 
@@ -64,6 +74,10 @@ class Checks {
   take(entry) {
     if (entry.says === undefined) {
       return;
+    }
+    const stopped = NOT_WHILE_STOPPED[entry.says.kind];
+    if (stopped !== undefined && this.stop !== undefined) {
+      this.find(entry, `${stopped} although the line was not clear since entry ${this.stop}`);
     }
     try {
       requireMembers(entry.says.kind, entry.says.body);
@@ -129,6 +143,18 @@ class Checks {
     if (body.name !== name) {
       this.find(entry, `“${body.name}” signed in with a key that was enrolled for ${name === undefined ? "no official" : `“${name}”`}`);
     }
+  }
+
+  "on line-stopped"(entry) {
+    this.stop ??= entry.seq;
+  }
+
+  /** Only the stop that stands is ended. */
+  "on line-cleared"(entry, body) {
+    if (body.stop !== this.stop) {
+      throw new Error(`no stop ${body.stop} of the line stands`);
+    }
+    this.stop = undefined;
   }
 
   "on check-opened"(entry, body) {

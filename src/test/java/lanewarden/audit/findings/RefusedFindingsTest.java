@@ -197,6 +197,22 @@ class RefusedFindingsTest {
   }
 
   @Test
+  void whileTheLineIsNotClearThatIsTheOnlyReasonOfAReading() throws Exception {
+    ledger.say(new FrameFact.LineStopped("somebody is forward"));
+    refuse(over("00312"), "line not clear");
+    assertNothing();
+    ledger.close("rain");
+    assertFound(refuse(over("00313"), "no competitor"), "the line was not clear");
+  }
+
+  @Test
+  void aReadingIsNotRefusedForAStopThatDidNotStand() throws Exception {
+    ledger.say(
+        new FrameFact.LineCleared(ledger.say(new FrameFact.LineStopped("somebody is forward"))));
+    assertFound(refuse(over("00311"), "line not clear"), "the line was not stopped");
+  }
+
+  @Test
   void aFloodIsCountedOnlyAfterElevenLinesOfItsSecond() throws Exception {
     Instant at = ledger.instant();
     for (int i = 0; i < 11; i++) {

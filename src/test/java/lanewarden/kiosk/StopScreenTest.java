@@ -1,0 +1,90 @@
+package lanewarden.kiosk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One key stops the line for safety; what is seen then, and how it goes on. */
+class StopScreenTest {
+  @TempDir Path temp;
+  private Booth booth;
+
+  @BeforeEach
+  void openAndSignIn() throws Exception {
+    booth = new Booth(temp);
+    booth.signIn();
+  }
+
+  @AfterEach
+  void close() {
+    booth.close();
+  }
+
+  private boolean stopped() {
+    return booth.station.view().stop().isPresent();
+  }
+
+  @Test
+  void oneKeyStopsTheLineBeforeAnythingIsAsked() throws Exception {
+    booth.scan("101");
+    booth.shoot("299.8 ft/s");
+    booth.press(KeyCode.F6);
+    assertTrue(stopped());
+    assertTrue(booth.shows("entry-panel"), "why is asked afterwards");
+    booth.shoot("300.1 ft/s");
+    assertEquals(1, booth.check().shots().size());
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+    assertEquals(
+        Optional.of("Somebody is forward of the line"),
+        booth.station.view().stop().orElseThrow().reason());
+    assertEquals("LINE NOT CLEAR", booth.text("stop-word"));
+    assertTrue(booth.text("stop-words").startsWith("Somebody is forward of the line. Let down"));
+    assertTrue(booth.isWhole("stop-words"));
+    assertEquals("101", booth.text("bib"), "the check stays");
+    assertEquals("LINE NOT CLEAR", booth.boardText("board-stopped"));
+    assertTrue(booth.boardText("board-stopped-words").startsWith("Let down."));
+    assertEquals("", booth.boardText("board-bib"));
+  }
+
+  @Test
+  void theLineGoesOnOnlyOnceTheOfficialSaidThatItIsClear() throws Exception {
+    booth.scan("101");
+    booth.press(KeyCode.F6);
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(stopped(), "to say nothing of why leaves it stopped");
+    booth.press(KeyCode.F6);
+    assertTrue(booth.shows("entry-panel"));
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(stopped(), "to go back leaves it stopped too");
+    booth.press(KeyCode.F6);
+    booth.press(KeyCode.ENTER);
+    assertFalse(stopped());
+    assertEquals("", booth.text("stop-word"));
+    assertEquals("", booth.boardText("board-stopped"));
+    booth.shoot("299.8 ft/s", "300.1 ft/s", "300.1 ft/s");
+    assertEquals("WITHIN", booth.text("outcome"));
+  }
+
+  @Test
+  void itIsStoppedOverAPanelOfTheLineAndNotFromAnotherScreen() throws Exception {
+    booth.scan("101");
+    booth.press(KeyCode.F9);
+    booth.press(KeyCode.F6);
+    assertTrue(stopped());
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F6);
+    booth.press(KeyCode.ENTER);
+    booth.press(KeyCode.F8);
+    booth.press(KeyCode.ESCAPE);
+    assertFalse(stopped());
+  }
+}
