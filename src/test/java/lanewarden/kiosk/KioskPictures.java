@@ -77,7 +77,7 @@ final class KioskPictures {
       booth.press(KeyCode.ESCAPE);
       take(booth, "line-not-clear-full" + size);
       booth.press(KeyCode.F6);
-      booth.press(KeyCode.ENTER);
+      booth.press(KeyCode.F11);
       booth.press(KeyCode.F11);
       take(booth, "line-follows" + size);
       advice(booth, size);
@@ -144,7 +144,7 @@ final class KioskPictures {
       take(booth, "line-not-clear" + size);
       booth.press(KeyCode.F6);
       take(booth, "line-clear-again" + size);
-      booth.press(KeyCode.ENTER);
+      booth.press(KeyCode.F11);
       booth.press(KeyCode.PAGE_DOWN);
       take(booth, "hold" + size);
       booth.type("1");

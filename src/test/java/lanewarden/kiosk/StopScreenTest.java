@@ -66,7 +66,11 @@ class StopScreenTest {
     booth.press(KeyCode.ESCAPE);
     assertTrue(stopped(), "to go back leaves it stopped too");
     booth.press(KeyCode.F6);
-    booth.press(KeyCode.ENTER);
+    booth.scan("102");
+    assertTrue(stopped(), "nor does a bib that somebody scans");
+    assertFalse(booth.shows("entry-panel"));
+    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F11);
     assertFalse(stopped());
     assertEquals("", booth.text("stop-word"));
     assertEquals("", booth.boardText("board-stopped"));
@@ -82,7 +86,7 @@ class StopScreenTest {
     assertTrue(stopped());
     booth.press(KeyCode.ESCAPE);
     booth.press(KeyCode.F6);
-    booth.press(KeyCode.ENTER);
+    booth.press(KeyCode.F11);
     booth.press(KeyCode.F8);
     booth.press(KeyCode.ESCAPE);
     assertFalse(stopped());

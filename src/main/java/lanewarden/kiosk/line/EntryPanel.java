@@ -26,16 +26,25 @@ final class EntryPanel implements Page {
    * @param unit the unit that a number in the field has where none is written; blank where there is
    *     no such thing
    * @param act what the button does
+   * @param key does it; another than Enter where what is scanned must not
    */
-  record Wording(String title, String words, String field, String unit, String act) {
+  record Wording(String title, String words, String field, String unit, String act, KeyCode key) {
+    Wording(String title, String words, String field, String unit, String act) {
+      this(title, words, field, unit, act, KeyCode.ENTER);
+    }
+
     Wording(String title, String words, String field, String act) {
       this(title, words, field, "", act);
+    }
+
+    Wording on(KeyCode other) {
+      return new Wording(title, words, field, unit, act, other);
     }
   }
 
   private final PanelFrame root = new PanelFrame("entry-panel");
   private final TextField field = new TextField();
-  private final KeyButton act;
+  private final Button first;
   private final boolean asksText;
 
   EntryPanel(EntryViewModel model, Wording wording, Texts texts, Runnable leave) {
@@ -44,9 +53,11 @@ final class EntryPanel implements Page {
     Label words = new Label(wording.words());
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
-    act = new KeyButton(wording.act(), KeyCode.ENTER, model::enter);
+    KeyButton act = new KeyButton(wording.act(), wording.key(), model::enter);
     act.disableProperty().bind(model.busy());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
+    // The one that Enter works, which a reader types behind each bib
+    first = wording.key() == KeyCode.ENTER ? act : back;
     root.say(title, words);
     addPicks(model, texts);
     if (asksText) {
@@ -104,7 +115,7 @@ final class EntryPanel implements Page {
     if (asksText) {
       field.requestFocus();
     } else {
-      act.requestFocus();
+      first.requestFocus();
     }
   }
 

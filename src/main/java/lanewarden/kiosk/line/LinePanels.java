@@ -2,6 +2,7 @@ package lanewarden.kiosk.line;
 
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.input.KeyCode;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Question;
@@ -281,7 +282,8 @@ final class LinePanels {
         List.of(),
         (text, done, missed) -> model.clearLine(done, missed),
         new EntryPanel.Wording(
-            texts.of("cleared.title"), texts.of("cleared.words"), "", texts.of("cleared.act")));
+                texts.of("cleared.title"), texts.of("cleared.words"), "", texts.of("cleared.act"))
+            .on(KeyCode.F11));
   }
 
   void signOut() {
