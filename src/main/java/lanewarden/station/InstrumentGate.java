@@ -65,8 +65,8 @@ record InstrumentGate(Standing standing) {
                     + (checks == 1 ? "1 check was" : checks + " checks were")
                     + " decided, now in question."),
         (hold.byHand()
-                ? "Lift it with a reason when the doubt is gone, or verify the instrument: within its"
-                    + " limits, the hold is lifted."
+                ? "Lift it with a reason when the doubt is gone. Where the instrument is verified here,"
+                    + " a verification within its limits lifts it too."
                 : "Find out what is wrong with the instrument and mend it, then verify it again:"
                     + " within its limits, the hold is lifted.")
             + (standing.current().filter(check -> check.outcome().isEmpty()).isPresent()

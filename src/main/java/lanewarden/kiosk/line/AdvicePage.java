@@ -1,7 +1,8 @@
 package lanewarden.kiosk.line;
 
 import lanewarden.bench.Advice;
-import lanewarden.bench.Caution;
+import lanewarden.kiosk.look.Cautions;
+import lanewarden.kiosk.look.Texts;
 
 /**
  * Advice in the words of the screen: the slip has all of it.
@@ -12,7 +13,7 @@ import lanewarden.bench.Caution;
  */
 public record AdvicePage(String line, String exception, String cautions) {
 
-  static AdvicePage of(Advice advice) {
-    return new AdvicePage(advice.line(), advice.exception().orElse(""), Caution.paragraph());
+  static AdvicePage of(Advice advice, Texts texts) {
+    return new AdvicePage(advice.line(), advice.exception().orElse(""), Cautions.paragraph(texts));
   }
 }

@@ -91,7 +91,7 @@ public record CheckPage(
         Optional.ofNullable(opened.grounds()),
         Preparation.of(view, texts),
         view.doubts().stream().map(Doubt::words).toList(),
-        view.advice().map(AdvicePage::of),
+        view.advice().map(advice -> AdvicePage.of(advice, texts)),
         view.wantsWeighing());
   }
 

@@ -65,5 +65,7 @@ final class ProvingStrip extends Row {
     hold.setManaged(mayHold);
     verify.rename(texts.of(page.running() ? "act.verify.on" : "act.verify"));
     verify.setDisable(!page.planned());
+    verify.setVisible(page.planned());
+    verify.setManaged(page.planned());
   }
 }

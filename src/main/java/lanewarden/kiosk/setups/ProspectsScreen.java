@@ -17,8 +17,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import lanewarden.bench.Caution;
 import lanewarden.bench.Prospect;
+import lanewarden.kiosk.look.Cautions;
 import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
@@ -148,7 +148,7 @@ public final class ProspectsScreen implements Page {
 
   /** Below what scrolls: they are in sight however many divisions there are. */
   private VBox cautions() {
-    Label words = new Label(texts.of("prospects.forecast", Caution.paragraph()));
+    Label words = new Label(texts.of("prospects.forecast", Cautions.paragraph(texts)));
     words.setId("prospects-cautions");
     words.getStyleClass().add("prospects-cautions");
     PanelFrame.wrap(words);
