@@ -62,9 +62,12 @@ public final class Proceedings {
     synchronized (station) {
       // Whoever stops a line that is stopped already has nothing to sign but why
       if (!reason.isBlank() || book.standing().stop().isEmpty()) {
-        station.sign(
-            here ->
-                List.of(new FrameFact.LineStopped(reason.isBlank() ? null : Reason.of(reason))));
+        Optional<String> why = reason.isBlank() ? Optional.empty() : Optional.of(Reason.of(reason));
+        try {
+          station.sign(here -> List.of(new FrameFact.LineStopped(why.orElse(null))));
+        } catch (StationException e) {
+          throw book.standing().stop().isEmpty() ? StopGate.unsigned(e) : e;
+        }
       }
     }
   }

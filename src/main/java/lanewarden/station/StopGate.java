@@ -20,6 +20,20 @@ record StopGate(Standing standing) {
     }
   }
 
+  /** A stop that could not be signed, for a trouble that comes after the danger. */
+  static StationException unsigned(StationException why) {
+    Trouble trouble = why.trouble();
+    return StationException.stuck(
+        new Trouble(
+            "The stop is NOT signed: the line is NOT stopped here. Call it out now.",
+            trouble.what() + " " + trouble.why(),
+            "Nobody shoots. "
+                + trouble.remedy()
+                + " Then stop it again; until then only the range officer's word stops it.",
+            "STOP-UNSIGNED",
+            trouble.kind()));
+  }
+
   private static Trouble notClear(LineStop stop) {
     return new Trouble(
         "The line is not clear: nobody is called, and no reading and no verdict is taken.",
@@ -27,7 +41,7 @@ record StopGate(Standing standing) {
             .map(reason -> "It was stopped for safety: " + reason + ".")
             .orElse("It was stopped for safety; why was not said."),
         "Let down, no arrow on the string. When the range officer has cleared the line, the official"
-            + " on duty says so: at a terminal, type clear.",
+            + " on duty says so at the line, or types clear in a terminal.",
         "LINE-NOT-CLEAR",
         Trouble.Kind.USAGE);
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -69,6 +70,14 @@ class StopScreenTest {
     booth.scan("102");
     assertTrue(stopped(), "nor does a bib that somebody scans");
     assertFalse(booth.shows("entry-panel"));
+    for (KeyCode elsewhere : List.of(KeyCode.TAB, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.UP)) {
+      booth.press(KeyCode.F6);
+      booth.press(elsewhere);
+      booth.press(KeyCode.SPACE);
+      booth.scan("102");
+      assertTrue(stopped(), "nor behind " + elsewhere);
+      booth.press(KeyCode.ESCAPE);
+    }
     booth.press(KeyCode.F6);
     booth.press(KeyCode.F11);
     assertFalse(stopped());

@@ -3,6 +3,7 @@ package lanewarden.station;
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -124,5 +125,18 @@ class StopTest extends LineTest {
     assertEquals(Optional.empty(), line.station.practising().comparison());
     assertEquals("line not clear", line.station.view().refused().orElseThrow().reason());
     assertEquals("LINE-NOT-CLEAR", codeOf(() -> line.station.practising().type("271")));
+  }
+
+  /**
+   * Who presses the key must not believe that the line is stopped where nothing could be signed.
+   */
+  @Test
+  void whatCannotBeSignedIsToldAsALineThatIsNotStopped() throws Exception {
+    line.station.signOut();
+    StationException refused = assertThrows(StationException.class, this::stop);
+    assertEquals("STOP-UNSIGNED", refused.trouble().code());
+    assertTrue(refused.trouble().what().contains("NOT stopped"), refused.trouble().what());
+    assertTrue(refused.trouble().remedy().startsWith("Nobody shoots."));
+    assertEquals(Optional.empty(), line.station.view().stop());
   }
 }

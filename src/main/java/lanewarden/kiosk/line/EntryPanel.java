@@ -56,8 +56,9 @@ final class EntryPanel implements Page {
     KeyButton act = new KeyButton(wording.act(), wording.key(), model::enter);
     act.disableProperty().bind(model.busy());
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    // The one that Enter works, which a reader types behind each bib
+    // The one that Enter works, which a reader types behind each bib, as Tab before it
     first = wording.key() == KeyCode.ENTER ? act : back;
+    act.setFocusTraversable(wording.key() == KeyCode.ENTER);
     root.say(title, words);
     addPicks(model, texts);
     if (asksText) {
