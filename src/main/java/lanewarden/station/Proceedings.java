@@ -9,6 +9,7 @@ import lanewarden.journal.FrameFact;
 import lanewarden.journal.LineStop;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
+import lanewarden.roster.Competitor;
 import lanewarden.roster.LateEntry;
 import lanewarden.rules.Division;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +63,7 @@ public final class Proceedings {
     synchronized (station) {
       // Whoever stops a line that is stopped already has nothing to sign but why
       if (!reason.isBlank() || book.standing().stop().isEmpty()) {
+        requireNoBib(reason);
         Optional<String> why = reason.isBlank() ? Optional.empty() : Optional.of(Reason.of(reason));
         try {
           station.sign(here -> List.of(new FrameFact.LineStopped(why.orElse(null))));
@@ -69,6 +71,18 @@ public final class Proceedings {
           throw book.standing().stop().isEmpty() ? StopGate.unsigned(e) : e;
         }
       }
+    }
+  }
+
+  /** A bib that somebody scans while it is asked why would stand in the audit as the danger. */
+  private void requireNoBib(String reason) throws StationException {
+    Optional<Competitor> scanned = book.roster().bib(reason.strip());
+    if (scanned.isPresent()) {
+      throw StationException.misstep(
+          "REASON-IS-BIB",
+          "No reason was signed; the line stays stopped.",
+          reason.strip() + " is the bib of " + scanned.get().name() + ".",
+          "Say in words why the line is stopped, or go back.");
     }
   }
 

@@ -42,6 +42,10 @@ class StopScreenTest {
     assertTrue(booth.shows("entry-panel"), "why is asked afterwards");
     booth.shoot("300.1 ft/s");
     assertEquals(1, booth.check().shots().size());
+    booth.scan("102");
+    assertTrue(booth.shows("entry-panel"), "a bib is no reason");
+    assertEquals(Optional.empty(), booth.station.view().stop().orElseThrow().reason());
+    booth.focusField("entry-field");
     booth.type("1");
     booth.press(KeyCode.ENTER);
     assertEquals(
