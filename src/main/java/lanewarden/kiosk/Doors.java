@@ -97,7 +97,7 @@ final class Doors {
         ways.to("way.setups", KeyCode.F9, leaving(rooms::openSetUps)),
         ways.to("way.check-up", KeyCode.END, leaving(rooms::openCheckUp)),
         ways.to("way.instrument", KeyCode.DELETE, rooms::openInstrument),
-        ways.to("way.board", KeyCode.F6, rooms::turnBoard),
+        ways.to("way.board", KeyCode.PAGE_UP, rooms::turnBoard),
         ways.to("way.theme", KeyCode.F7, () -> theme.set(theme.get().next())),
         rooms.isWriting()
             ? ways.barred("way.language", KeyCode.F4, texts.of("way.language-busy"))

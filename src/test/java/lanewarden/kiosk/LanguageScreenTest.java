@@ -30,7 +30,7 @@ class LanguageScreenTest {
   @TempDir Path temp;
 
   private static final KeyCode GERMAN = KeyCode.F2;
-  private static final KeyCode HEBREW = KeyCode.F6;
+  private static final KeyCode HEBREW = KeyCode.F7;
 
   private Doorstep onDuty() throws Exception {
     return onDuty(BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event")));

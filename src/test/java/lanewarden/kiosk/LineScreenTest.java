@@ -289,7 +289,7 @@ class LineScreenTest {
   @Test
   void boardIsTurnedFromTheListOfAllWays() throws Exception {
     booth.press(KeyCode.INSERT);
-    booth.press(KeyCode.F6);
+    booth.press(KeyCode.PAGE_UP);
 
     assertTrue(booth.windows.boardTurned);
   }

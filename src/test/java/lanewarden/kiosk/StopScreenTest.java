@@ -104,4 +104,20 @@ class StopScreenTest {
     booth.press(KeyCode.ESCAPE);
     assertFalse(stopped());
   }
+
+  @Test
+  void itIsStoppedOverTheListsThatTheLineOpensToo() throws Exception {
+    for (List<KeyCode> way :
+        List.of(List.of(KeyCode.INSERT), List.of(KeyCode.INSERT, KeyCode.F4))) {
+      for (KeyCode key : way) {
+        booth.press(key);
+      }
+      booth.press(KeyCode.F6);
+      assertTrue(stopped(), way.toString());
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F6);
+      booth.press(KeyCode.F11);
+      assertFalse(stopped());
+    }
+  }
 }
