@@ -55,6 +55,7 @@ class StopScreenTest {
     assertTrue(booth.text("stop-words").startsWith("Somebody is forward of the line. Let down"));
     assertTrue(booth.isWhole("stop-words"));
     assertEquals("101", booth.text("bib"), "the check stays");
+    assertEquals("WAITING", booth.text("outcome"));
     assertEquals("LINE NOT CLEAR", booth.boardText("board-stopped"));
     assertTrue(booth.boardText("board-stopped-words").startsWith("Let down."));
     assertEquals("", booth.boardText("board-bib"));

@@ -66,7 +66,10 @@ public record CheckPage(
     Optional<AdvicePage> advice,
     boolean wantsWeighing) {
 
-  static CheckPage of(CheckView view, Texts texts) {
+  /**
+   * @param stopped whether the line is not clear, where nobody shoots whatever the check asks for
+   */
+  static CheckPage of(CheckView view, boolean stopped, Texts texts) {
     Fact.CheckOpened opened = view.check().opened();
     return new CheckPage(
         view.check().number(),
@@ -82,7 +85,9 @@ public record CheckPage(
         ShotLine.of(view, texts),
         view.shotsAllowed(),
         Sign.of(view),
-        Wording.outcome(view, texts),
+        stopped && view.outcome().isEmpty()
+            ? texts.of("outcome.waiting")
+            : Wording.outcome(view, texts),
         Wording.sentence(view.words()),
         view.outcome(),
         view.takesShots(),

@@ -92,7 +92,7 @@ public record LinePage(
         },
         view.linkWords(),
         texts.of(now(view.phase())),
-        view.check().map(check -> CheckPage.of(check, texts)),
+        view.check().map(check -> CheckPage.of(check, view.stop().isPresent(), texts)),
         view.refused().map(RefusedLine::of),
         texts.of("line.progress", done, progress.competitors(), progress.within(), progress.over()),
         progress.competitors() == 0 ? 0 : (double) done / progress.competitors(),
