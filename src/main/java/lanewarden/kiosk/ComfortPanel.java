@@ -106,7 +106,7 @@ final class ComfortPanel extends KeyedPanel {
   private KeyButton sound(String words, KeyCode key, Cue cue) {
     KeyButton button =
         new KeyButton(texts.of(words), key, () -> speaker.play(cue, look.volume().get()));
-    keys.add(button);
+    keys().add(button);
     return button;
   }
 }

@@ -37,7 +37,7 @@ final class LanguagePanel extends KeyedPanel {
               });
       button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
       button.setId("language-" + language.tag());
-      keys.add(button);
+      keys().add(button);
       grid.add(button, place % COLUMNS, place / COLUMNS);
     }
     root.say(new Label(texts.of("language.title")), new Label(texts.of("language.words")));

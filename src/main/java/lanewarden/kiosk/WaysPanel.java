@@ -65,7 +65,7 @@ final class WaysPanel extends KeyedPanel {
     button.setDisable(way.barred().isPresent());
     button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     button.setId("way-" + way.key().name().toLowerCase(Locale.ROOT));
-    keys.add(button);
+    keys().add(button);
     return button;
   }
 

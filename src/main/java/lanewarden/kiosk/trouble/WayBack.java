@@ -2,24 +2,20 @@ package lanewarden.kiosk.trouble;
 
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
-import lanewarden.kiosk.look.Keys;
-import lanewarden.kiosk.look.Page;
+import lanewarden.kiosk.look.KeyedPage;
 import lanewarden.kiosk.look.Row;
 
 /** A panel in which nothing is entered: it tells something and leads back. */
-abstract class WayBack implements Page {
+abstract class WayBack extends KeyedPage {
   private final VBox root = new VBox();
-  private final Keys keys = new Keys();
-  private final KeyButton back;
 
   /**
    * @param back the button that leads back, and has the focus
    */
   WayBack(String id, KeyButton back) {
-    this.back = back;
+    super(back);
     back.getStyleClass().add("primary");
     root.getStyleClass().add("panel");
     root.setMaxHeight(VBox.USE_PREF_SIZE);
@@ -28,11 +24,11 @@ abstract class WayBack implements Page {
 
   /** Fills the panel, the buttons below. */
   final void fill(Node[] told, KeyButton... more) {
-    Row buttons = new Row(back);
+    Row buttons = new Row(back());
     buttons.getStyleClass().add("panel-buttons");
     buttons.getChildren().addAll(more);
-    keys.add(back);
-    keys.add(more);
+    keys().add(back());
+    keys().add(more);
     root.getChildren().addAll(told);
     root.getChildren().add(buttons);
   }
@@ -40,20 +36,5 @@ abstract class WayBack implements Page {
   @Override
   public final Parent root() {
     return root;
-  }
-
-  @Override
-  public final void focus() {
-    back.requestFocus();
-  }
-
-  @Override
-  public final boolean press(KeyCode code) {
-    return keys.press(code);
-  }
-
-  @Override
-  public final void typed(String text) {
-    // A scanned bib must not close it unseen
   }
 }
