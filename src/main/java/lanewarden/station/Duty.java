@@ -80,6 +80,31 @@ final class Duty {
   }
 
   /**
+   * A stop that could not be signed waits for whoever is on duty to sign it, before anything else.
+   *
+   * @param reason in the official's words, if it was said
+   * @return what is to be told of it, unless it is signed by now
+   */
+  Optional<Trouble> stop(Optional<String> reason, StationException why) {
+    if (key == null) {
+      return Optional.of(StopGate.unsigned(why.trouble()));
+    }
+    if (!intake.stops()) {
+      intake.stop(reason);
+    }
+    flush();
+    return intake.trouble();
+  }
+
+  /** Refuses what is not to go on while the line is not clear, or a stop of it waits. */
+  void requireClear(Book book) throws StationException {
+    new StopGate(book.standing()).requireClear();
+    if (intake.stops()) {
+      intake.requireWritten();
+    }
+  }
+
+  /**
    * The key to sign with, when everything that was heard before is written.
    *
    * @throws StationException if nobody is on duty, or something cannot be written

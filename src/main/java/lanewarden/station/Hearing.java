@@ -13,7 +13,7 @@ record Hearing(
   void overhear(Signal signal) {
     wire.hear(signal);
     synchronized (station) {
-      boolean clear = book.standing().stop().isEmpty();
+      boolean clear = book.standing().stop().isEmpty() && !intake.stops();
       if (!clear || !practising.takes(signal)) {
         hear(signal);
       }

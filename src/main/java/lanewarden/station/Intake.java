@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import lanewarden.chronograph.Signal;
 import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.ledger.SigningKey;
 import org.jspecify.annotations.Nullable;
 
@@ -36,14 +37,32 @@ final class Intake {
     if (signal instanceof Signal.LinkChanged changed) {
       link = changed;
     }
-    waiting.add(signal, onDuty);
+    waiting.add(
+        signer -> write(signer, () -> onDuty ? taking.of(signal, book) : taking.offDuty(signal)));
+  }
+
+  /**
+   * A stop of the line that could not be signed: it is signed before anything that comes after it,
+   * which then comes to a line that is not clear.
+   *
+   * @param reason in the official's words, if it was said
+   */
+  void stop(Optional<String> reason) {
+    waiting.addStop(signer -> write(signer, () -> stopped(reason)));
+  }
+
+  private static List<Fact> stopped(Optional<String> reason) {
+    return List.of(new FrameFact.LineStopped(reason.orElse(null)));
+  }
+
+  /** Whether a stop waits to be signed. */
+  boolean stops() {
+    return waiting.stops();
   }
 
   /** Writes what waits, as far as it can be written; nothing that waits is lost. */
   void write(SigningKey signer) {
-    waiting.write(
-        signal -> write(signer, () -> taking.of(signal, book)),
-        heardOffDuty -> write(signer, () -> taking.offDuty(heardOffDuty)));
+    waiting.write(signer);
   }
 
   private void write(SigningKey signer, Supplier<List<Fact>> meaning) throws StationException {
@@ -104,14 +123,14 @@ final class Intake {
 
   /** Why the first that waits could not be written, if that was tried. */
   Optional<Trouble> trouble() {
-    return waiting.trouble();
+    return waiting.trouble().map(why -> stops() ? StopGate.waiting(why) : why);
   }
 
   /**
    * @throws StationException if something waits because it could not be written
    */
   void requireWritten() throws StationException {
-    Optional<Trouble> stuck = waiting.trouble();
+    Optional<Trouble> stuck = trouble();
     if (stuck.isPresent()) {
       throw StationException.stuck(stuck.get());
     }

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
  * @param stop the stop for safety that stands: the line is not clear
+ * @param stopWaits whether one was wanted that could not be signed yet
  * @param verification how far the instrument can be believed
  * @param practice the practice day that is shot beside the line
  * @param docket every protest and every correction
@@ -48,6 +49,7 @@ public record LineView(
     Optional<Fact.LineRefused> refused,
     Progress progress,
     Optional<LineStop> stop,
+    boolean stopWaits,
     VerificationView verification,
     PracticeView practice,
     Docket docket,
@@ -82,6 +84,7 @@ public record LineView(
         intake.refused(),
         book.progress(),
         book.standing().stop(),
+        intake.stops(),
         proving.view(book.standing()),
         practising.view(),
         book.standing().docket(),

@@ -237,7 +237,7 @@ public final class Practising {
    */
   public void type(String text) throws StationException {
     synchronized (station) {
-      new StopGate(book.standing()).requireClear();
+      duty.requireClear(book);
       PracticeSetUp shot = requireSetUp();
       Signal signal =
           typedEntry.read(

@@ -57,18 +57,30 @@ public final class Proceedings {
    * and no verdict is given until {@link #clearLine}. The check at the line stays, and no check is
    * put in question. While the line is stopped it says why, or says it anew.
    *
+   * <p>What cannot be written now waits, before everything that comes after it, until it can.
+   *
    * @param reason in the official's words; blank where there is no time to say it
    */
   public void stopLine(String reason) throws StationException {
     synchronized (station) {
+      duty.flush();
       // Whoever stops a line that is stopped already has nothing to sign but why
-      if (!reason.isBlank() || book.standing().stop().isEmpty()) {
+      if (reason.isBlank() && book.standing().stop().isPresent()) {
+        station.tell();
+      } else {
         requireNoBib(reason);
         Optional<String> why = reason.isBlank() ? Optional.empty() : Optional.of(Reason.of(reason));
         try {
           station.sign(here -> List.of(new FrameFact.LineStopped(why.orElse(null))));
         } catch (StationException e) {
-          throw book.standing().stop().isEmpty() ? StopGate.unsigned(e) : e;
+          if (book.standing().stop().isPresent()) {
+            throw e;
+          }
+          Optional<Trouble> waits = duty.stop(why, e);
+          station.tell();
+          if (waits.isPresent()) {
+            throw StationException.stuck(waits.get());
+          }
         }
       }
     }

@@ -20,18 +20,29 @@ record StopGate(Standing standing) {
     }
   }
 
-  /** A stop that could not be signed, for a trouble that comes after the danger. */
-  static StationException unsigned(StationException why) {
-    Trouble trouble = why.trouble();
-    return StationException.stuck(
-        new Trouble(
-            "The stop is NOT signed: the line is NOT stopped here. Call it out now.",
-            trouble.what() + " " + trouble.why(),
-            "Nobody shoots. "
-                + trouble.remedy()
-                + " Then stop it again; until then only the range officer's word stops it.",
-            "STOP-UNSIGNED",
-            trouble.kind()));
+  /** A stop that waits to be signed, for a trouble that comes after the danger. */
+  static Trouble waiting(Trouble why) {
+    return new Trouble(
+        "The stop is NOT signed yet, and no reading is taken before it is. Call it out now.",
+        why.what() + " " + why.why(),
+        "Nobody shoots. "
+            + why.remedy()
+            + " Then try again; until it is signed the range officer's word is all that stops the"
+            + " line.",
+        "STOP-WAITS",
+        why.kind());
+  }
+
+  /** A stop that nobody could sign. */
+  static Trouble unsigned(Trouble why) {
+    return new Trouble(
+        "The stop is NOT signed: the line is NOT stopped here. Call it out now.",
+        why.what() + " " + why.why(),
+        "Nobody shoots. "
+            + why.remedy()
+            + " Then stop it again; until then only the range officer's word stops it.",
+        "STOP-UNSIGNED",
+        why.kind());
   }
 
   private static Trouble notClear(LineStop stop) {

@@ -3,38 +3,42 @@ package lanewarden.station;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
-import lanewarden.chronograph.Signal;
+import lanewarden.ledger.SigningKey;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Signals that were received and are not written yet, in the order received.
+ * What was received and is not written yet, in the order received: signals, and a stop of the line.
  *
  * <p>Usually empty: a signal is written as it comes. It fills while nobody can sign, or while the
  * disk refuses; then nothing is dropped and nothing overtakes.
  */
 final class Waiting {
 
-  private record Heard(Signal signal, boolean onDuty) {}
+  private record Received(Writing writing, boolean stops) {}
 
-  private final Deque<Heard> queue = new ArrayDeque<>();
+  private final Deque<Received> queue = new ArrayDeque<>();
   private @Nullable Trouble trouble;
 
-  /** Writes one signal. */
+  /** Writes one thing that was received. */
   @FunctionalInterface
-  interface Writer {
-    void write(Signal signal) throws StationException;
+  interface Writing {
+    void by(SigningKey signer) throws StationException;
   }
 
-  void add(Signal signal, boolean onDuty) {
-    queue.add(new Heard(signal, onDuty));
+  void add(Writing signal) {
+    queue.add(new Received(signal, false));
+  }
+
+  /** A stop of the line waits too: nothing that comes after it is written before it. */
+  void addStop(Writing stop) {
+    queue.add(new Received(stop, true));
   }
 
   /** Writes what waits, up to the first that cannot be written. */
-  void write(Writer onDuty, Writer offDuty) {
+  void write(SigningKey signer) {
     try {
       while (!queue.isEmpty()) {
-        Heard first = queue.element();
-        (first.onDuty() ? onDuty : offDuty).write(first.signal());
+        queue.element().writing().by(signer);
         queue.remove();
       }
       trouble = null;
@@ -49,6 +53,11 @@ final class Waiting {
   /** Why the first that waits could not be written, if that was tried. */
   Optional<Trouble> trouble() {
     return Optional.ofNullable(trouble);
+  }
+
+  /** Whether a stop of the line is among it. */
+  boolean stops() {
+    return queue.stream().anyMatch(Received::stops);
   }
 
   int size() {

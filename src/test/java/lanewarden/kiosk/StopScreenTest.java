@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
@@ -120,5 +123,26 @@ class StopScreenTest {
       booth.press(KeyCode.F11);
       assertFalse(stopped());
     }
+  }
+
+  @Test
+  void aStopThatCannotBeSignedYetIsToldOnceAndTheBoardSaysToLetDown() throws Exception {
+    booth.scan("101");
+    try (Connection backup =
+            DriverManager.getConnection("jdbc:sqlite:" + booth.folder.ledger().toUri());
+        Statement statement = backup.createStatement()) {
+      statement.execute("BEGIN IMMEDIATE");
+      booth.press(KeyCode.F6);
+      assertTrue(booth.shows("standing-trouble"));
+      assertFalse(booth.shows("notice"), "once is enough");
+      assertEquals("LINE NOT CLEAR", booth.boardText("board-stopped"));
+      booth.shoot("299.8 ft/s");
+      assertFalse(stopped());
+    }
+    booth.press(KeyCode.F1);
+    assertTrue(stopped());
+    assertEquals(List.of(), booth.check().shots());
+    assertFalse(booth.shows("standing-trouble"));
+    assertTrue(booth.shows("stop"));
   }
 }

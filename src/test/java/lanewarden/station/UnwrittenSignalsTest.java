@@ -3,12 +3,16 @@ package lanewarden.station;
 import static lanewarden.station.PracticeLine.codeOf;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.journal.Fact;
+import lanewarden.journal.FrameFact;
 import lanewarden.journal.Outcome;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -67,5 +71,52 @@ class UnwrittenSignalsTest extends LineTest {
         });
     line.station.call("1");
     assertEquals(1, line.check().opened().attempt());
+  }
+
+  @Test
+  void aStopWaitsAndNothingThatComesAfterItIsTaken() throws Exception {
+    line.station.call("1");
+    whileLocked(
+        () -> {
+          line.shoot("301 ft/s");
+          for (int press = 0; press < 2; press++) {
+            assertEquals("STOP-WAITS", codeOf(() -> line.station.proceedings().stopLine("")));
+          }
+          line.shoot("302 ft/s");
+          assertTrue(line.station.view().stopWaits());
+          assertEquals(Optional.empty(), line.station.view().stop());
+          assertEquals("STOP-WAITS", line.station.view().trouble().orElseThrow().code());
+          assertEquals("STOP-WAITS", codeOf(() -> line.station.endCheck("nobody waits")));
+          assertEquals("STOP-WAITS", codeOf(line.station::signOut));
+        });
+    line.shoot("303 ft/s");
+    LineView view = line.station.view();
+    assertFalse(view.stopWaits());
+    assertTrue(view.stop().isPresent());
+    assertEquals(1, line.facts(FrameFact.LineStopped.class).size());
+    assertEquals(
+        List.of("301.0 ft/s"),
+        line.check().shots().stream().map(s -> s.reading().speed().toString()).toList());
+    assertEquals(
+        List.of("line not clear", "line not clear"),
+        line.facts(Fact.LineRefused.class).stream().map(Fact.LineRefused::reason).toList());
+  }
+
+  @Test
+  void aStopThatWaitsIsSignedWithTheNextPressAndSaidOnce() throws Exception {
+    line.station.practising().shoot(new PracticeSetUpText("Red", "short", "350", "", "", "", ""));
+    line.station.practising().listen();
+    whileLocked(
+        () -> {
+          assertEquals(
+              "STOP-WAITS", codeOf(() -> line.station.proceedings().stopLine("a dog is forward")));
+          line.shoot("271 ft/s");
+          assertEquals(Optional.empty(), line.station.practising().comparison());
+        });
+    line.station.proceedings().stopLine("");
+    assertEquals(
+        List.of(new FrameFact.LineStopped("a dog is forward")),
+        line.facts(FrameFact.LineStopped.class));
+    assertEquals(Optional.empty(), line.station.view().trouble());
   }
 }

@@ -263,9 +263,17 @@ public final class LineViewModel {
           open.run();
         },
         trouble -> {
-          missed(trouble);
+          // One that waits to be signed stands on the page already, with what tries it again
+          if (!isStanding(trouble)) {
+            missed(trouble);
+          }
           uncover.run();
         });
+  }
+
+  private boolean isStanding(Trouble trouble) {
+    LinePage now = page.get();
+    return now != null && now.trouble().equals(Optional.of(trouble));
   }
 
   /** Says why the line is stopped; the answer goes to the panel that asked. */
