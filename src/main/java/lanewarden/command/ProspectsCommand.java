@@ -118,11 +118,9 @@ final class ProspectsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     WrittenRules rules = WrittenRules.read(file);
-    List<Division> wanted =
-        code.isPresent() ? List.of(rules.division(code.get())) : rules.divisions();
     Outlook outlook =
         Outlook.of(
-            wanted,
+            rules.wanted(code.orElse("")),
             new BroughtText(
                 new SetUpText(arrow, drawWeight, certified, drawLength, braceHeight),
                 speed,

@@ -76,7 +76,12 @@ final class Doors {
     this.rooms = rooms;
     this.texts = texts;
     this.theme = theme;
-    ways = new Ways(shell, texts, this::all);
+    ways =
+        new Ways(
+            shell,
+            texts,
+            new Ways.Wording(texts.of("ways.title"), texts.of("ways.words")),
+            this::all);
   }
 
   /** Opens the list of all ways. */

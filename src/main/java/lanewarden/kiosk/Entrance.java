@@ -49,6 +49,7 @@ final class Entrance implements Kiosk.Opened {
   private Shell shell;
   private final Loudspeaker speaker;
   private StartScreen start;
+  private Forecourt forecourt;
   private Optional<Windows> windows = Optional.empty();
   private Optional<RuleBookScreen> studio = Optional.empty();
 
@@ -108,6 +109,7 @@ final class Entrance implements Kiosk.Opened {
     speaker = new Loudspeaker(threads.sound(), threads.screen());
     texts = Texts.in(look.language().get());
     shell = new Shell(look, texts);
+    forecourt = forecourt();
     start = startScreen();
     fill();
     Windows.prepare(stage);
@@ -134,8 +136,14 @@ final class Entrance implements Kiosk.Opened {
             language,
             new KeyButton(texts.of("act.comfort"), KeyCode.F10, this::openComfort),
             this::makeEvent,
+            () -> forecourt.open(),
             new KeyButton(texts.of("act.leave"), KeyCode.F12, this::leave)),
         line.here().program());
+  }
+
+  private Forecourt forecourt() {
+    return new Forecourt(
+        shell, texts, chooser, () -> ThemeButton.of(look.theme(), texts), threads, this::goHome);
   }
 
   private void fill() {
@@ -155,6 +163,7 @@ final class Entrance implements Kiosk.Opened {
   private void speak() {
     texts = Texts.in(look.language().get());
     shell = new Shell(look, texts);
+    forecourt = forecourt();
     start = startScreen();
     fill();
     goHome();

@@ -9,6 +9,7 @@ import lanewarden.kiosk.audit.RecordsViewModel;
 import lanewarden.kiosk.checkup.CheckUpScreen;
 import lanewarden.kiosk.checkup.CheckUpViewModel;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.desk.SideTable;
 import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
@@ -59,6 +60,7 @@ final class SideRooms {
       Supplier<Optional<Chooser>> chooser,
       Runnable home) {
     this.shell = shell;
+    SideTable table = new SideTable(threads.report(), threads.screen());
     records =
         new RecordsViewModel(
             makers.report(),
@@ -98,20 +100,20 @@ final class SideRooms {
     prospects =
         new ProspectsScreen(
             new ProspectsViewModel(
-                (typed, scatter, answer, missed) ->
+                (asked, answer, missed) ->
                     desk.ask(
-                        station -> station.proceedings().outlook(typed, scatter), answer, missed),
+                        station ->
+                            station
+                                .proceedings()
+                                .outlook(asked.brought(), asked.scatter(), asked.only()),
+                        answer,
+                        missed),
                 texts),
             texts,
-            new ProspectsScreen.Doors(doors.theme(), doors.goTo(), home));
+            new ProspectsScreen.Doors(Optional.empty(), doors.theme(), doors.goTo(), home));
     setUps =
         new SetUpsViewModel(
-            desk,
-            new ComparisonPaper(threads.clock()),
-            new Places(folder),
-            threads.report(),
-            threads.screen(),
-            texts);
+            desk, new ComparisonPaper(threads.clock()), new Places(folder), table, texts);
     setUpsScreen =
         new SetUpsScreen(
             setUps,
@@ -119,9 +121,7 @@ final class SideRooms {
             shell,
             chooser,
             new SetUpsScreen.Doors(doors.theme(), doors.goTo(), home));
-    checkUp =
-        new CheckUpViewModel(
-            makers.checkUp(), desk, folder, threads.report(), threads.screen(), texts);
+    checkUp = new CheckUpViewModel(makers.checkUp(), desk, folder, table, texts);
     checkUpScreen =
         new CheckUpScreen(
             checkUp, texts, shell, new CheckUpScreen.Doors(doors.theme(), doors.goTo(), home));

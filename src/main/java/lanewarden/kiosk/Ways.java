@@ -21,14 +21,19 @@ final class Ways {
 
   private final Shell shell;
   private final Texts texts;
+  private final Wording wording;
   private final Supplier<List<Way>> all;
+
+  /** What the list says above its ways. */
+  record Wording(String title, String words) {}
 
   /**
    * @param all every way, as things stand
    */
-  Ways(Shell shell, Texts texts, Supplier<List<Way>> all) {
+  Ways(Shell shell, Texts texts, Wording wording, Supplier<List<Way>> all) {
     this.shell = shell;
     this.texts = texts;
+    this.wording = wording;
     this.all = all;
   }
 
@@ -44,6 +49,6 @@ final class Ways {
 
   /** Opens the panel. */
   void open() {
-    shell.open(new WaysPanel(all.get(), texts, shell::close));
+    shell.open(new WaysPanel(all.get(), wording, texts, shell::close));
   }
 }

@@ -12,7 +12,7 @@ import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 
-/** Lists every screen with its key; what is not open now says why. */
+/** Lists screens with their keys; what is not open now says why. */
 final class WaysPanel extends KeyedPanel {
   private static final PseudoClass SINGLE = PseudoClass.getPseudoClass("single");
 
@@ -24,12 +24,12 @@ final class WaysPanel extends KeyedPanel {
   /**
    * @param leave stays where it was opened from
    */
-  WaysPanel(List<Ways.Way> ways, Texts texts, Runnable leave) {
+  WaysPanel(List<Ways.Way> ways, Ways.Wording wording, Texts texts, Runnable leave) {
     super("ways-panel", new KeyButton(texts.of("ways.stay"), KeyCode.ESCAPE, leave));
     grid.getStyleClass().add("ways");
     List<KeyButton> buttons = ways.stream().map(way -> button(way, texts, leave)).toList();
     size.subscribe(now -> arrange(buttons, columns(now)));
-    root.say(new Label(texts.of("ways.title")), new Label(texts.of("ways.words")));
+    root.say(new Label(wording.title()), new Label(wording.words()));
     root.getChildren().add(grid);
     offerBack();
   }

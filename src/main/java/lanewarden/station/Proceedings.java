@@ -11,7 +11,6 @@ import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
 import lanewarden.roster.Competitor;
 import lanewarden.roster.LateEntry;
-import lanewarden.rules.Division;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -251,14 +250,15 @@ public final class Proceedings {
    *
    * @param scatter standard deviation of the archer's arrows from one to the next; ft/s without a
    *     unit
+   * @param only code of the one division that is asked about; blank for all
    * @throws StationException if what was typed cannot be read
    */
-  public Outlook outlook(BroughtText typed, String scatter) throws StationException {
-    List<Division> divisions;
+  public Outlook outlook(BroughtText typed, String scatter, String only) throws StationException {
+    WrittenRules rules;
     synchronized (station) {
-      divisions = book.ruleBook().divisions();
+      rules = WrittenRules.of(book.ruleBook());
     }
-    return Outlook.of(divisions, typed, scatter);
+    return Outlook.of(rules.wanted(only), typed, scatter);
   }
 
   /** Something that the organizer decides while the line is open. */

@@ -26,7 +26,11 @@ public record WrittenRules(String event, String edition, String sha256, List<Div
    * @throws StationException if it cannot be read or is faulty, with every fault
    */
   public static WrittenRules read(Path fileOrFolder) throws StationException {
-    RuleBook book = book(fileOrFolder);
+    return of(book(fileOrFolder));
+  }
+
+  /** What stands in a rule book. */
+  static WrittenRules of(RuleBook book) {
     return new WrittenRules(book.event(), book.edition(), book.sha256(), book.divisions());
   }
 
@@ -41,6 +45,16 @@ public record WrittenRules(String event, String edition, String sha256, List<Div
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
     }
+  }
+
+  /**
+   * The division with this code alone, or all of them.
+   *
+   * @param code blank for all
+   * @throws StationException if there is none with this code
+   */
+  public List<Division> wanted(String code) throws StationException {
+    return code.isBlank() ? divisions : List.of(division(code));
   }
 
   /**

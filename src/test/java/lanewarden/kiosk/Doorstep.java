@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
@@ -137,6 +138,17 @@ final class Doorstep implements AutoCloseable {
           (input == null ? field : input).requestFocus();
           return true;
         });
+  }
+
+  /** Presses a button that has no key. */
+  void touch(String id) throws Exception {
+    Scene scene = scene();
+    Booth.call(
+        () -> {
+          ((ButtonBase) scene.lookup("#" + id)).fire();
+          return true;
+        });
+    settle();
   }
 
   /** Picks the word with this key, of those of a field, as the space bar does on it. */

@@ -57,7 +57,8 @@ class ProspectsScreenTest {
             .proceedings()
             .outlook(
                 new BroughtText(new SetUpText("350", "60", ""), "300", "3", List.of(), ""),
-                "2 ft/s");
+                "2 ft/s",
+                "");
     assertFalse(outlook.divisions().isEmpty());
     for (int i = 0; i < outlook.divisions().size(); i++) {
       Division division = outlook.divisions().get(i);

@@ -30,6 +30,7 @@ final class StartPictures {
       door.press(KeyCode.F4);
       door.press(KeyCode.ESCAPE);
       book.take(door, "start-list" + size);
+      without(door, size);
       BoothEvent.onPort(temp.resolve("hollow-oak"), "/dev/ttyUSB0");
       door.press(KeyCode.F8);
       book.take(door, "start-port" + size);
@@ -62,6 +63,28 @@ final class StartPictures {
       door.press(KeyCode.ESCAPE);
       practise(door, width, height, size);
     }
+  }
+
+  /** What is done without an event. */
+  private void without(Doorstep door, String size) throws Exception {
+    door.press(KeyCode.INSERT);
+    book.take(door, "without" + size);
+    door.press(KeyCode.F5);
+    door.focus("form-rules");
+    door.type("demo-data/rules.toml");
+    door.press(KeyCode.ENTER);
+    book.take(door, "without-rules" + size);
+    door.chosen.add(Path.of("demo-data", "rule-book.toml"));
+    door.touch("choose-rules");
+    door.press(KeyCode.ENTER);
+    door.type("350");
+    door.focus("prospect-speed");
+    door.type("300");
+    door.focus("prospect-draw");
+    door.type("60");
+    door.press(KeyCode.ENTER);
+    book.take(door, "without-prospects" + size);
+    door.press(KeyCode.ESCAPE);
   }
 
   private void roster(Doorstep door, Path temp, String size) throws Exception {

@@ -2,8 +2,6 @@ package lanewarden.kiosk.checkup;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -12,6 +10,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.desk.SideTable;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.CheckUp;
@@ -28,8 +27,7 @@ public final class CheckUpViewModel {
   private final Desk desk;
   private final EventFolder folder;
   private final Places places;
-  private final Executor work;
-  private final Executor screen;
+  private final SideTable table;
   private final Texts texts;
   private final BooleanProperty busy = new SimpleBooleanProperty();
   private final StringProperty words = new SimpleStringProperty("");
@@ -39,17 +37,15 @@ public final class CheckUpViewModel {
       new SimpleObjectProperty<>(Optional.empty());
 
   /**
-   * @param work reads ledger and files off the screen's thread and apart from the line's own work
-   * @param screen runs tasks on the screen's thread
+   * @param table where ledger and files are read
    */
   public CheckUpViewModel(
-      CheckUp checkUp, Desk desk, EventFolder folder, Executor work, Executor screen, Texts texts) {
+      CheckUp checkUp, Desk desk, EventFolder folder, SideTable table, Texts texts) {
     this.checkUp = checkUp;
     this.desk = desk;
     this.folder = folder;
     this.places = new Places(folder);
-    this.work = work;
-    this.screen = screen;
+    this.table = table;
     this.texts = texts;
   }
 
@@ -62,7 +58,8 @@ public final class CheckUpViewModel {
     words.set(texts.of("checkup.running"));
     desk.ask(
         station -> station,
-        station -> ask(() -> checkUp.of(folder, Optional.of(station)), this::tell, this::miss),
+        station ->
+            table.ask(() -> checkUp.of(folder, Optional.of(station)), this::tell, this::miss),
         this::miss);
   }
 
@@ -101,12 +98,14 @@ public final class CheckUpViewModel {
 
   /** Gathers the bundle of what was found; nothing is written yet. */
   void gather(Consumer<SupportBundle> gathered) {
-    found.get().ifPresent(check -> ask(() -> checkUp.bundle(folder, check), gathered, this::miss));
+    found
+        .get()
+        .ifPresent(check -> table.ask(() -> checkUp.bundle(folder, check), gathered, this::miss));
   }
 
   /** Writes a bundle. */
   void write(SupportBundle bundle, String place, Runnable done, Consumer<Trouble> missed) {
-    ask(
+    table.ask(
         () -> {
           Path zip = places.fresh(place, USUAL);
           bundle.write(zip);
@@ -117,18 +116,5 @@ public final class CheckUpViewModel {
           done.run();
         },
         missed);
-  }
-
-  private <T> void ask(Callable<T> question, Consumer<T> answer, Consumer<Trouble> missed) {
-    work.execute(
-        () -> {
-          try {
-            T given = question.call();
-            screen.execute(() -> answer.accept(given));
-          } catch (Exception | Error e) {
-            Trouble told = Trouble.of(e);
-            screen.execute(() -> missed.accept(told));
-          }
-        });
   }
 }

@@ -18,6 +18,11 @@ import lanewarden.station.EventFolder;
  */
 public record Places(EventFolder folder) {
 
+  /** Without an event, named from a folder. */
+  public static Places in(Path folder) {
+    return new Places(new EventFolder(folder));
+  }
+
   /**
    * What was typed, as a path.
    *

@@ -1,6 +1,8 @@
 package lanewarden.kiosk.setups;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -41,11 +43,12 @@ public final class ProspectsScreen implements Page {
   /**
    * What the screen's buttons lead to that is not the screen's own.
    *
+   * @param rules asks for a rule book, where it is not the one in force
    * @param theme turns through the themes
    * @param goTo lists every screen with its key
    * @param leave goes back
    */
-  public record Doors(KeyButton theme, KeyButton goTo, Runnable leave) {}
+  public record Doors(Optional<KeyButton> rules, KeyButton theme, KeyButton goTo, Runnable leave) {}
 
   private final ProspectsViewModel model;
   private final Texts texts;
@@ -64,7 +67,14 @@ public final class ProspectsScreen implements Page {
     model.trouble().addListener((all, before, now) -> trouble.show(now));
     told.setId("prospects-told");
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox side = new VBox(trouble, scroll, cautions());
+    Label by = new Label();
+    by.setId("prospects-by");
+    by.getStyleClass().add("docket-title");
+    PanelFrame.wrap(by);
+    by.textProperty().bind(model.by());
+    by.visibleProperty().bind(by.textProperty().isNotEmpty());
+    by.managedProperty().bind(by.visibleProperty());
+    VBox side = new VBox(by, trouble, scroll, cautions());
     side.getStyleClass().add("dossier-side");
     side.setMinHeight(0);
     KeyButton show = new KeyButton(texts.of("act.reckon"), KeyCode.ENTER, model::reckon);
@@ -72,14 +82,15 @@ public final class ProspectsScreen implements Page {
     KeyButton more = new KeyButton(texts.of("act.more"), KeyCode.PAGE_DOWN, () -> scroll.turn(1));
     more.setId("prospects-more");
     more.disableProperty().bind(scroll.isAtEnd());
-    KeyButton[] acts = {
-      show,
-      more,
-      new KeyButton(texts.of("act.empty"), KeyCode.F2, this::empty),
-      doors.theme(),
-      doors.goTo(),
-      new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
-    };
+    List<KeyButton> keyed = new ArrayList<>();
+    keyed.add(show);
+    keyed.add(more);
+    keyed.add(new KeyButton(texts.of("act.empty"), KeyCode.F2, this::empty));
+    doors.rules().ifPresent(keyed::add);
+    keyed.add(doors.theme());
+    keyed.add(doors.goTo());
+    keyed.add(new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave()));
+    KeyButton[] acts = keyed.toArray(KeyButton[]::new);
     keys.add(acts);
     root.fill(figures(), side, new KeyBar(acts));
     root.getStyleClass().add("protest");

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -21,6 +23,9 @@ import lanewarden.station.Trouble;
 /** A set-up that somebody thinks of bringing; used on the screen's thread. */
 public final class ProspectsViewModel {
 
+  /** Stands between the shots of one arrow mass and those of the next. */
+  private static final String BETWEEN = ";";
+
   /** What is typed of it. */
   enum Figure {
     ARROW("prospects.arrow"),
@@ -33,7 +38,8 @@ public final class ProspectsViewModel {
     LENGTH("prospects.length"),
     BRACE("prospects.brace", "prospects.brace.beside", ""),
     CURVE("prospects.curve", "prospects.curve.example"),
-    SCATTER("prospects.scatter", Optional.empty(), Optional.empty(), Supposition.Usual.ARROWS);
+    SCATTER("prospects.scatter", Optional.empty(), Optional.empty(), Supposition.Usual.ARROWS),
+    DIVISION("prospects.only", "prospects.only.example");
 
     private final String words;
     private final Optional<String> beside;
@@ -80,17 +86,24 @@ public final class ProspectsViewModel {
     }
   }
 
-  /** Asks what awaits a set-up, by the rule book in force. */
+  /**
+   * What is asked, as typed.
+   *
+   * @param scatter standard deviation of the archer's arrows from one to the next
+   * @param only code of the one division that is asked about; blank for all
+   */
+  public record Asked(BroughtText brought, String scatter, String only) {}
+
+  /** Asks what awaits a set-up, by a rule book. */
   @FunctionalInterface
   public interface Asking {
     /**
      * Asks off the screen's thread, and is answered on it.
      *
-     * @param scatter standard deviation of the archer's arrows from one to the next, as typed
      * @param answer takes what awaits the set-up
      * @param missed takes why it cannot be told
      */
-    void ask(BroughtText typed, String scatter, Consumer<Outlook> answer, Consumer<Trouble> missed);
+    void ask(Asked asked, Consumer<Outlook> answer, Consumer<Trouble> missed);
   }
 
   private final Asking asking;
@@ -99,6 +112,7 @@ public final class ProspectsViewModel {
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
+  private final ReadOnlyStringWrapper by = new ReadOnlyStringWrapper("");
   private final Texts texts;
   private int asked;
 
@@ -132,6 +146,21 @@ public final class ProspectsViewModel {
     return texts.typed(typed(figure).get());
   }
 
+  /** By which rule book it is told; blank where that is the one in force. */
+  ReadOnlyStringProperty by() {
+    return by.getReadOnlyProperty();
+  }
+
+  /**
+   * Tells by another rule book from now on; what was told by the one before is gone.
+   *
+   * @param name which one, in words
+   */
+  public void turnTo(String name) {
+    by.set(name);
+    outdate();
+  }
+
   /** What awaits the set-up; empty until it is answered for what now stands in the fields. */
   ObjectProperty<Optional<Outlook>> outlook() {
     return outlook;
@@ -142,10 +171,12 @@ public final class ProspectsViewModel {
     return trouble;
   }
 
-  /** Asks for it, by the rule book in force. */
+  /** Asks for it. */
   void reckon() {
     List<String> shots =
         Stream.of(text(Figure.SHOTS), text(Figure.OTHER_SHOTS))
+            .flatMap(several -> Stream.of(several.split(BETWEEN, -1)))
+            .map(String::strip)
             .filter(written -> !written.isBlank())
             .toList();
     BroughtText brought =
@@ -163,8 +194,7 @@ public final class ProspectsViewModel {
     outdate();
     int question = asked;
     asking.ask(
-        brought,
-        text(Figure.SCATTER),
+        new Asked(brought, text(Figure.SCATTER), text(Figure.DIVISION)),
         told -> {
           if (question == asked) {
             trouble.set(Optional.empty());

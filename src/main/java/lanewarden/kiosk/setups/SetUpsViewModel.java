@@ -3,8 +3,6 @@ package lanewarden.kiosk.setups;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -19,9 +17,9 @@ import lanewarden.bench.Comparison;
 import lanewarden.bench.ComparisonSheet;
 import lanewarden.bench.PracticeShot;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.desk.SideTable;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.trouble.Causes;
 import lanewarden.station.LineView;
 import lanewarden.station.PracticeSetUpText;
 import lanewarden.station.PracticeView;
@@ -45,8 +43,7 @@ public final class SetUpsViewModel {
   private final Desk desk;
   private final ComparisonPaper paper;
   private final Places places;
-  private final Executor work;
-  private final Executor screen;
+  private final SideTable table;
   private final Texts texts;
   private final ObservableList<SetUpRow> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Optional<SetUpRow>> chosen =
@@ -65,21 +62,14 @@ public final class SetUpsViewModel {
   /**
    * @param paper writes what was found
    * @param places where files lie
-   * @param work writes them, off the screen's thread and apart from the line's own work
-   * @param screen runs tasks on the screen's thread
+   * @param table where they are written
    */
   public SetUpsViewModel(
-      Desk desk,
-      ComparisonPaper paper,
-      Places places,
-      Executor work,
-      Executor screen,
-      Texts texts) {
+      Desk desk, ComparisonPaper paper, Places places, SideTable table, Texts texts) {
     this.desk = desk;
     this.paper = paper;
     this.places = places;
-    this.work = work;
-    this.screen = screen;
+    this.table = table;
     this.texts = texts;
   }
 
@@ -230,7 +220,7 @@ public final class SetUpsViewModel {
       act(station -> station.practising().beginAnew(), "", taken, refused);
       return;
     }
-    apart(
+    table.ask(
         () -> places.there(file),
         path ->
             act(
@@ -245,13 +235,13 @@ public final class SetUpsViewModel {
   void write(Copy copy, String typed, Runnable taken, Consumer<Trouble> refused) {
     Optional<Comparison> found = sheet.get().map(ComparisonSheet::comparison);
     if (copy == Copy.SHOTS || found.isEmpty()) {
-      apart(
+      table.ask(
           () -> places.fresh(typed, stem() + "-shots.csv"),
           to -> act(station -> station.practising().save(to), written(to), taken, refused),
           refused);
       return;
     }
-    apart(
+    table.ask(
         () -> {
           Path to =
               copy == Copy.TABLE
@@ -308,18 +298,5 @@ public final class SetUpsViewModel {
     trouble.set(Optional.empty());
     done.set(said);
     taken.run();
-  }
-
-  private <T> void apart(Callable<T> task, Consumer<T> answer, Consumer<Trouble> refused) {
-    work.execute(
-        () -> {
-          try {
-            T given = task.call();
-            screen.execute(() -> answer.accept(given));
-          } catch (Exception | Error e) {
-            Trouble why = Causes.trouble(e);
-            screen.execute(() -> refused.accept(why));
-          }
-        });
   }
 }

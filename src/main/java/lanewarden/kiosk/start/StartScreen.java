@@ -32,6 +32,7 @@ public final class StartScreen implements Page {
    * @param language leads to the choice of the language
    * @param comfort leads to text size and sounds
    * @param makeEvent begins a new event
+   * @param without lists what is done without an event
    * @param leave ends the program
    */
   public record Doors(
@@ -39,6 +40,7 @@ public final class StartScreen implements Page {
       KeyButton language,
       KeyButton comfort,
       Runnable makeEvent,
+      Runnable without,
       KeyButton leave) {}
 
   private final StartViewModel model;
@@ -84,6 +86,7 @@ public final class StartScreen implements Page {
     add(ways, "start.make", "start.make.words", KeyCode.F4, doors.makeEvent());
     add(ways, "start.rules", "start.rules.words", KeyCode.F5, this::openRules);
     add(ways, "start.begin-rules", "start.begin-rules.words", KeyCode.F6, this::beginRules);
+    add(ways, "start.without", "start.without.words", KeyCode.INSERT, doors.without());
     return ways;
   }
 

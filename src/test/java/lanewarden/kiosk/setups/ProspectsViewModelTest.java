@@ -25,13 +25,12 @@ class ProspectsViewModelTest {
           "Not reckoned.", "No figure.", "Type one.", "SET-UP-UNREADABLE", Trouble.Kind.USAGE);
 
   private record Question(
-      BroughtText typed, String scatter, Consumer<Outlook> answer, Consumer<Trouble> missed) {}
+      ProspectsViewModel.Asked asked, Consumer<Outlook> answer, Consumer<Trouble> missed) {}
 
   private final Queue<Question> questions = new ArrayDeque<>();
   private final ProspectsViewModel model =
       new ProspectsViewModel(
-          (typed, scatter, answer, missed) ->
-              questions.add(new Question(typed, scatter, answer, missed)),
+          (asked, answer, missed) -> questions.add(new Question(asked, answer, missed)),
           Texts.in(Language.ENGLISH));
 
   private static Outlook outlook(String sentence) {
@@ -55,9 +54,10 @@ class ProspectsViewModelTest {
     type(Figure.BRACE, "7");
     type(Figure.CURVE, "7 in 0 lbf, 29 in 60 lbf");
     type(Figure.SCATTER, "1.5");
+    type(Figure.DIVISION, "LA");
     model.reckon();
 
-    Question asked = questions.remove();
+    ProspectsViewModel.Asked asked = questions.remove().asked();
     assertEquals(
         new BroughtText(
             new SetUpText("350", "60", "61", "29", "7"),
@@ -65,8 +65,9 @@ class ProspectsViewModelTest {
             "2",
             List.of("350 gr: 300 301", "377.5 gr: 290 290"),
             "7 in 0 lbf, 29 in 60 lbf"),
-        asked.typed());
+        asked.brought());
     assertEquals("1.5", asked.scatter());
+    assertEquals("LA", asked.only());
   }
 
   @Test
@@ -74,7 +75,26 @@ class ProspectsViewModelTest {
     type(Figure.OTHER_SHOTS, "377.5 gr: 290 290");
     type(Figure.SHOTS, "  ");
     model.reckon();
-    assertEquals(List.of("377.5 gr: 290 290"), questions.remove().typed().shots());
+    assertEquals(List.of("377.5 gr: 290 290"), questions.remove().asked().brought().shots());
+  }
+
+  @Test
+  void shotsOfSeveralArrowMassesStandInOneFieldWithSemicolonsBetween() {
+    type(Figure.SHOTS, "350 gr: 300 301");
+    type(Figure.OTHER_SHOTS, "377.5 gr: 290 290; 400 gr: 281 ;");
+    model.reckon();
+    assertEquals(
+        List.of("350 gr: 300 301", "377.5 gr: 290 290", "400 gr: 281"),
+        questions.remove().asked().brought().shots());
+  }
+
+  @Test
+  void answerByOneRuleBookIsGoneWithTheNextEvenOneOfTheSameName() {
+    model.turnTo("By the meadow, edition 1");
+    model.reckon();
+    questions.remove().answer().accept(FAST);
+    model.turnTo("By the meadow, edition 1");
+    assertEquals(Optional.empty(), model.outlook().get());
   }
 
   @Test

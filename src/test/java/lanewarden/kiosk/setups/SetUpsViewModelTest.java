@@ -17,6 +17,7 @@ import lanewarden.audit.comparison.ComparisonPaper;
 import lanewarden.bench.PracticeShot;
 import lanewarden.chronograph.SimulatedInstrument;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.desk.SideTable;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
@@ -65,8 +66,7 @@ class SetUpsViewModelTest {
             desk,
             new ComparisonPaper(Clock.systemUTC()),
             new Places(folder),
-            Runnable::run,
-            screen::add,
+            new SideTable(Runnable::run, screen::add),
             Texts.in(Language.ENGLISH));
     desk.listen(model::take);
     model.open();
