@@ -32,6 +32,8 @@ final class CommandTable {
     this.misused = misused;
     this.failed = failed;
     commands.put("make", () -> new MakeCommand(workplace));
+    commands.put("roster", () -> new RosterCommand(workplace));
+    commands.put("port", () -> new PortCommand(workplace));
     commands.put("line", () -> new LineCommand(workplace));
     commands.put("rules", () -> new RulesCommand(workplace));
     commands.put("accuracy", () -> new AccuracyCommand(workplace));

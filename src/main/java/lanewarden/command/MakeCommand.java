@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import lanewarden.station.CompetitorList;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
 import lanewarden.station.NewEvent;
@@ -14,6 +15,7 @@ import lanewarden.station.StationSettings;
 import lanewarden.station.Surroundings;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -48,8 +50,12 @@ final class MakeCommand implements Callable<Integer> {
       names = "--roster",
       required = true,
       paramLabel = "FILE",
-      description = "The competitors (CSV): bib,name,division.")
+      description =
+          "The competitors (CSV): bib,name,division, or any list with such columns; command roster"
+              + " shows what becomes of it.")
   private Path roster = Path.of("");
+
+  @Mixin private ColumnOptions columns = new ColumnOptions();
 
   @Option(
       names = "--profile",
@@ -133,8 +139,10 @@ final class MakeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     NewEvent.Source rules = NewEvent.Source.of(ruleBook);
-    NewEvent.Source competitors = NewEvent.Source.of(roster);
+    CompetitorList list = CompetitorList.read(roster, columns.said(), Optional.of(ruleBook));
+    NewEvent.Source competitors = list.roster();
     NewEvent.Source sentence = NewEvent.Source.of(profile);
+    ColumnOptions.leftOut(list).forEach(workplace.terminal()::say);
     List<NewEvent.Person> people = new ArrayList<>();
     NewEvent.Person root;
     try (Passphrases.Fresh passphrases =

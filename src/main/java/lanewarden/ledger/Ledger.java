@@ -85,6 +85,15 @@ public final class Ledger implements AutoCloseable {
   }
 
   /**
+   * Refuses while somebody writes into a ledger, and leaves it alone.
+   *
+   * @throws LedgerException {@code LEDGER-IN-USE} when a writer has it
+   */
+  public static void requireUnused(Path file) throws LedgerException {
+    WriterLock.take(file).close();
+  }
+
+  /**
    * Appends signed entries in one transaction, all or none.
    *
    * @return the entries as stored, durable on disk

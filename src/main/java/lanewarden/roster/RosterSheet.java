@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lanewarden.written.CsvCell;
@@ -35,7 +36,8 @@ public final class RosterSheet {
   /**
    * The roster that comes of a list.
    *
-   * @param csv the text of the roster; each competitor stands on the same line as in the list
+   * @param csv the text of the roster; each competitor stands on the same line as in the list. A
+   *     list that is a roster as it stands is taken byte for byte
    * @param rows what stands in the wanted columns, a list a competitor
    * @param faults what is wrong, with the places in the list
    */
@@ -65,10 +67,12 @@ public final class RosterSheet {
           Column.DRAW_WEIGHT, Set.of("drawweight", "poundage", "bowweight", "draw"));
 
   private final String file;
+  private final byte[] bytes;
   private final CsvSheet sheet;
 
-  private RosterSheet(String file, CsvSheet sheet) {
+  private RosterSheet(String file, byte[] bytes, CsvSheet sheet) {
     this.file = file;
+    this.bytes = bytes;
     this.sheet = sheet;
   }
 
@@ -79,7 +83,7 @@ public final class RosterSheet {
    * @throws WrittenRefused if it is no table at all
    */
   public static RosterSheet read(String file, byte[] utf8) throws WrittenRefused {
-    return new RosterSheet(file, CsvSheet.read(file, utf8));
+    return new RosterSheet(file, utf8.clone(), CsvSheet.read(file, utf8));
   }
 
   /** The columns that a roster may have, in order. */
@@ -102,16 +106,47 @@ public final class RosterSheet {
    * words that people usually write. What is not found is left out.
    */
   public Map<String, Integer> guess() {
+    return places(Map.of());
+  }
+
+  /**
+   * The same where somebody says of some columns which they are; what was said stands before every
+   * guess.
+   *
+   * @param said each the title of a wanted column, {@code =}, and the heading or the number (from
+   *     1) of the list's column; with nothing behind, the roster shall not have it
+   * @throws WrittenRefused with everything that was said wrongly
+   */
+  public Map<String, Integer> places(List<String> said) throws WrittenRefused {
+    return places(ToldColumns.read(file, sheet.header(), said));
+  }
+
+  private Map<String, Integer> places(Map<Column, OptionalInt> told) {
     Map<String, Integer> places = new LinkedHashMap<>();
-    Set<Integer> taken = new HashSet<>();
+    told.forEach((column, place) -> place.ifPresent(at -> places.put(column.title(), at)));
+    Set<Integer> taken = new HashSet<>(places.values());
     for (boolean exact : new boolean[] {true, false}) {
       for (Column column : Column.values()) {
-        place(column, exact, taken)
-            .filter(place -> places.putIfAbsent(column.title(), place) == null)
-            .ifPresent(taken::add);
+        if (!told.containsKey(column) && !places.containsKey(column.title())) {
+          place(column, exact, taken)
+              .ifPresent(
+                  place -> {
+                    places.put(column.title(), place);
+                    taken.add(place);
+                  });
+        }
       }
     }
     return places;
+  }
+
+  /** The titles of the columns that every roster must have and that have no place here. */
+  public static List<String> missing(Map<String, Integer> places) {
+    return wanted().stream()
+        .filter(Wanted::required)
+        .map(Wanted::title)
+        .filter(title -> !places.containsKey(title))
+        .toList();
   }
 
   private Optional<Integer> place(Column column, boolean exact, Set<Integer> taken) {
@@ -143,7 +178,7 @@ public final class RosterSheet {
   public Mapped mapped(Map<String, Integer> places, Set<String> divisionCodes) {
     List<Column> columns =
         Arrays.stream(Column.values()).filter(c -> places.containsKey(c.title())).toList();
-    if (Arrays.stream(Column.values()).anyMatch(c -> c.isRequired() && !columns.contains(c))) {
+    if (!missing(places).isEmpty()) {
       throw new IllegalArgumentException("a required column has no place");
     }
     List<Integer> from = columns.stream().map(c -> at(places, c)).toList();
@@ -161,7 +196,22 @@ public final class RosterSheet {
       faults.addAll(strangers(at(places, Column.DIVISION), divisionCodes));
     }
     faults.sort(Comparator.comparingInt(WrittenFault::line).thenComparingInt(WrittenFault::column));
-    return new Mapped(csv, picked.stream().map(row -> texts(headings, row)).toList(), faults);
+    return new Mapped(
+        faults.isEmpty() && isRoster(places) ? new String(bytes, StandardCharsets.UTF_8) : csv,
+        picked.stream().map(row -> texts(headings, row)).toList(),
+        faults);
+  }
+
+  /** Whether the list is a roster as it stands, whose fingerprint its owner may know. */
+  private boolean isRoster(Map<String, Integer> places) {
+    Set<Integer> all = new HashSet<>();
+    for (int place = 0; place < sheet.header().size(); place++) {
+      if (Objects.equals(places.get(sheet.header().get(place).text()), place)) {
+        all.add(place);
+      }
+    }
+    return all.size() == sheet.header().size()
+        && faultsOf(new String(bytes, StandardCharsets.UTF_8)).isEmpty();
   }
 
   private static int at(Map<String, Integer> places, Column column) {

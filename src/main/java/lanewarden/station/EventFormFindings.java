@@ -136,31 +136,25 @@ public record EventFormFindings(
 
   private static Optional<RosterSheet.Mapped> mapped(
       RosterSheet sheet, Map<String, Integer> columns, List<String> divisions, Notes notes) {
-    List<String> missing =
-        RosterSheet.wanted().stream()
-            .filter(RosterSheet.Wanted::required)
-            .map(RosterSheet.Wanted::title)
-            .filter(title -> !columns.containsKey(title))
-            .toList();
-    for (String title : missing) {
+    for (String title : RosterSheet.missing(columns)) {
       notes.note(
           EventForm.COLUMN + title,
           List.of("Every competitor needs this. Choose the column that holds it."));
     }
-    if (!missing.isEmpty()) {
-      return Optional.empty();
-    }
-    RosterSheet.Mapped mapped = sheet.mapped(columns, new LinkedHashSet<>(divisions));
-    if (!mapped.faults().isEmpty()) {
+    Optional<RosterSheet.Mapped> mapped =
+        CompetitorList.of(EventFolder.ROSTER, sheet, columns, new LinkedHashSet<>(divisions))
+            .mapped();
+    int faults = mapped.map(roster -> roster.faults().size()).orElse(0);
+    if (faults > 0) {
       notes.note(
           EventForm.ROSTER,
           List.of(
-              mapped.faults().size()
-                  + (mapped.faults().size() == 1 ? " line is" : " places are")
+              faults
+                  + (faults == 1 ? " line is" : " places are")
                   + " wrong in the list, each told below. Choose another column, or mend the"
                   + " file and have it read again."));
     }
-    return Optional.of(mapped);
+    return mapped;
   }
 
   private static void examinePeople(List<EventForm.Person> people, Notes notes) {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import lanewarden.ledger.Ledger;
+import lanewarden.ledger.LedgerException;
 import lanewarden.written.Literal;
 import lanewarden.written.TablePath;
 import lanewarden.written.WrittenRefused;
@@ -44,9 +46,11 @@ public record InstrumentPort(EventFolder event, String now) {
    * Writes another port into the settings, where everything else stays byte for byte. It counts
    * from the next opening of the line, which takes the settings into the ledger.
    *
-   * @throws StationException if they cannot have it or the disk refuses; then they are as they were
+   * @throws StationException if they cannot have it, the event's line is open, or the disk refuses;
+   *     then they are as they were
    */
   public void change(String port) throws StationException {
+    requireClosed();
     Path file = event.path().resolve(EventFolder.SETTINGS);
     try {
       byte[] changed =
@@ -57,6 +61,20 @@ public record InstrumentPort(EventFolder event, String now) {
       WholeFile.put(file, changed);
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
+    }
+  }
+
+  /** At an open line the old port would go on to be listened to, and nobody would know. */
+  private void requireClosed() throws StationException {
+    if (event.isMade()) {
+      try {
+        Ledger.requireUnused(event.ledger());
+      } catch (LedgerException e) {
+        // Whatever else keeps a lock from being taken keeps no line open
+        if (e.code().equals("LEDGER-IN-USE")) {
+          throw StationException.of("No port was changed.", e);
+        }
+      }
     }
   }
 }

@@ -14,6 +14,8 @@ class HelpTest {
   @ValueSource(
       strings = {
         "make",
+        "roster",
+        "port",
         "line",
         "rules",
         "studio",

@@ -182,4 +182,49 @@ class MakeCommandTest {
     Typed typed = new Typed().run(arguments("--simulator", "--passphrase", "organizer only"));
     assertEquals(2, typed.code(), typed.toString());
   }
+
+  @Test
+  void takesAListWhoseColumnsHaveOtherNamesAndSaysWhatItLeavesOut() throws Exception {
+    Files.writeString(
+        roster, "Verein;Startnr;Wer;Class;Arrow (gr)\nElm;101;Ines Wetherholt;OC;352\n");
+    Typed typed =
+        new Typed()
+            .secretly("organizer only", "organizer only", "official only", "official only")
+            .run(arguments("--typed", "--column", "bib=Startnr", "--column", "name=3"));
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals(
+        "bib,name,division,arrow-mass\n101,Ines Wetherholt,OC,352 gr\n",
+        Files.readString(here.resolve("event").resolve("roster.csv")));
+    assertTrue(typed.talk().contains("Column 1 \"Verein\" is left out."), typed.toString());
+  }
+
+  @Test
+  void aRosterThatIsOneAlreadyKeepsItsFingerprint() throws Exception {
+    Typed typed =
+        new Typed()
+            .secretly("organizer only", "organizer only", "official only", "official only")
+            .run(arguments("--typed"));
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals(-1, Files.mismatch(roster, here.resolve("event").resolve("roster.csv")));
+  }
+
+  @Test
+  void everyFaultOfAListIsToldByItsOwnLineBeforeAPassphraseIsAskedFor() throws Exception {
+    Files.writeString(roster, "Class;Name;Nr\nOC;Ann;1\n\nXX;Ben;2\nOC;Cat\nOC;Dee;1\n");
+    Typed typed = new Typed().run(arguments("--typed"));
+    assertEquals(2, typed.code(), typed.toString());
+    for (String place : List.of(":4:1:", ":5:0:", ":6:8:")) {
+      assertTrue(typed.talk().contains("people.csv" + place), typed.toString());
+    }
+    assertTrue(typed.talk().contains("FILE-REFUSED"), typed.toString());
+    assertFalse(Files.exists(here.resolve("event")));
+  }
+
+  @Test
+  void aColumnThatMustBeThereIsAskedForByName() throws Exception {
+    Files.writeString(roster, "Wer,Class,Nr\nAnn,OC,1\n");
+    Typed typed = new Typed().run(arguments("--typed"));
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("name=HEADING"), typed.toString());
+  }
 }

@@ -138,4 +138,65 @@ class RosterSheetTest {
     assertThrows(WrittenRefused.class, () -> sheet("bib,name,division\n"));
     assertThrows(WrittenRefused.class, () -> sheet("bib,name\n1,\"open\n"));
   }
+
+  private static final String FOREIGN = "Start no;Wer;Klasse;Wer;Pfeil\n7;Ann;OC;Elm;352 gr\n";
+
+  @Test
+  void whatSomebodySaysOfAColumnStandsBeforeEveryGuess() throws Exception {
+    RosterSheet sheet = sheet("bib,name,division,number,arrow\nA7,Ann,OC,11,352 gr\n");
+    assertEquals(
+        Map.of("bib", 3, "name", 1, "division", 2),
+        Map.copyOf(sheet.places(List.of("bib=Number", "arrow-mass="))));
+    assertEquals(
+        Map.of("bib", 0, "name", 1, "division", 2, "arrow-mass", 4),
+        Map.copyOf(sheet.places(List.of())));
+  }
+
+  @Test
+  void aColumnIsSaidByItsHeadingOrItsNumber() throws Exception {
+    Map<String, Integer> places =
+        sheet(FOREIGN)
+            .places(List.of("bib=start NO", "name=2", "Division = Klasse", "arrow mass=Pfeil"));
+    assertEquals(Map.of("bib", 0, "name", 1, "division", 2, "arrow-mass", 4), Map.copyOf(places));
+  }
+
+  @Test
+  void everythingThatIsSaidWronglyOfColumnsIsToldAtOnce() {
+    WrittenRefused refused =
+        assertThrows(
+            WrittenRefused.class,
+            () ->
+                sheet(FOREIGN)
+                    .places(
+                        List.of(
+                            "name=Wer",
+                            "bibb=1",
+                            "division=Klase",
+                            "bib=6",
+                            "draw-weight",
+                            "arrow-mass=5",
+                            "arrow-mass=4",
+                            "division=")));
+    assertEquals(
+        List.of(
+            "say the number: 2, 4",
+            "did you mean bib?",
+            "did you mean \"Klasse\"?",
+            "its headings are Start no, Wer, Klasse, Wer, Pfeil",
+            "put a = between",
+            "say it of arrow-mass once only",
+            "say it of division once only"),
+        refused.faults().stream().map(WrittenFault::mend).toList());
+  }
+
+  @Test
+  void aListThatIsARosterAsItStandsIsTakenByteForByte() throws Exception {
+    String own = "\"bib\",name,division\r\n1,\"Ann\",OC\r\n";
+    RosterSheet sheet = sheet(own);
+    assertEquals(own, sheet.mapped(sheet.guess(), CODES).csv());
+    // Said otherwise than its header says, it is none
+    assertEquals(
+        "bib,name,division\nAnn,1,OC\n",
+        sheet.mapped(sheet.places(List.of("bib=name", "name=bib")), CODES).csv());
+  }
 }

@@ -82,4 +82,23 @@ class InstrumentPortTest {
       assertTrue(trouble.remedy().contains("instrument = \"serial\""), trouble.remedy());
     }
   }
+
+  @Test
+  void whileTheLineOfTheEventIsOpenItsPortStays() throws Exception {
+    EventFolder event = PracticeEvent.make(here.resolve("event"));
+    Path settings = event.path().resolve("station.toml");
+    Files.writeString(
+        settings,
+        Files.readString(settings).replace("\"simulator\"", "\"serial\"\nport = \"COM3\""));
+    String before = Files.readString(settings);
+    InstrumentPort port = InstrumentPort.of(event);
+    SetClock clock = new SetClock();
+    try (Book open = Book.open(event, clock, clock::nanos)) {
+      assertEquals("LEDGER-IN-USE", refused(port, "COM4").code());
+      assertEquals(before, Files.readString(settings));
+      assertTrue(open.head().sequence() > 0);
+    }
+    port.change("COM4");
+    assertEquals("COM4", InstrumentPort.of(event).now());
+  }
 }
