@@ -38,6 +38,7 @@ final class CommandTable {
     commands.put("rules", () -> new RulesCommand(workplace));
     commands.put("accuracy", () -> new AccuracyCommand(workplace));
     commands.put("plan", () -> new PlanCommand(workplace));
+    commands.put("set-ups", () -> new SetUpsCommand(workplace));
     commands.put("compare", () -> new CompareCommand(workplace));
     commands.put("prospects", () -> new ProspectsCommand(workplace));
     commands.put("adopt", () -> new AdoptCommand(workplace));
@@ -104,6 +105,8 @@ final class CommandTable {
     CommandLine line = new CommandLine(command);
     if (command instanceof LineCommand) {
       line.getCommandSpec().usageMessage().footer("", "Words at the line:", LineWord.list());
+    } else if (command instanceof SetUpsCommand) {
+      line.getCommandSpec().usageMessage().footer("", "Words there:", PracticeWord.list());
     }
     return line;
   }

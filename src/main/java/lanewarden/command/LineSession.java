@@ -15,13 +15,8 @@ import lanewarden.station.Station;
 import lanewarden.station.StationException;
 import lanewarden.station.Trouble;
 
-/**
- * An official at the line in a terminal: obeys typed words, and tells everything that happens.
- *
- * <p>A word that cannot be obeyed is answered and changes nothing. One thread types; the end may
- * come from another.
- */
-final class LineSession {
+/** An official at the line in a terminal. */
+final class LineSession extends Session<LineWord> {
 
   /** A line of real archers that was quiet so long brings no more arrows. */
   private static final Duration QUIET = Duration.ofSeconds(60);
@@ -33,11 +28,7 @@ final class LineSession {
 
   private final CheckInLine line;
   private final Station station;
-  private final Terminal terminal;
   private final Consumer<Notice> ear;
-  private final Consumer<? super Trouble> refusals;
-  private final Narrator narrator;
-  private boolean passphraseMayFollow;
 
   /**
    * @param ear takes what happens
@@ -48,49 +39,14 @@ final class LineSession {
       Terminal terminal,
       Consumer<Notice> ear,
       Consumer<? super Trouble> refusals) {
+    super(LineWord.values(), line, terminal, Narrator.of(line.station(), ear), refusals);
     this.line = line;
     this.station = line.station();
-    this.terminal = terminal;
     this.ear = ear;
-    this.refusals = refusals;
-    this.narrator = Narrator.of(station, ear);
   }
 
-  /** Obeys one line after the other, up to the last or to one that leaves. */
-  void obey(LineSource typed) throws IOException, InterruptedException {
-    boolean stays = true;
-    Optional<String> next = typed.next();
-    while (stays && next.isPresent()) {
-      stays = obey(next.get().strip(), typed);
-      narrator.settle();
-      next = stays ? typed.next() : Optional.empty();
-    }
-  }
-
-  /** Obeys a line; false if it leaves the line. */
-  private boolean obey(String line, LineSource typed) throws InterruptedException, IOException {
-    if (line.isEmpty() || line.startsWith("#")) {
-      return true;
-    }
-    Optional<LineWord> word = LineWord.first(line);
-    boolean mayBeSecret = passphraseMayFollow && word.filter(LineWord::asksPassphrase).isEmpty();
-    passphraseMayFollow = false;
-    if (mayBeSecret) {
-      terminal.say(
-          "The line after the word that was refused was passed over: it may be the passphrase.");
-      return true;
-    }
-    try {
-      return word.isPresent() ? obey(word.get(), word.get().rest(line), typed) : called(line);
-    } catch (StationException e) {
-      refusals.accept(e.trouble());
-    } catch (CommandRefused e) {
-      refusals.accept(e.trouble());
-    }
-    return true;
-  }
-
-  private boolean obey(LineWord word, String rest, LineSource typed)
+  @Override
+  boolean obey(LineWord word, String rest, LineSource typed)
       throws StationException, CommandRefused, InterruptedException, IOException {
     switch (word) {
       case CALL -> because(rest, station::call);
@@ -111,7 +67,7 @@ final class LineSession {
       case ADOPT -> adopt(rest, typed);
       case IN -> signIn(rest, typed);
       case SUSPEND -> suspend(rest, typed);
-      case HELP -> terminal.say(LineWord.list());
+      case HELP -> terminal().say(LineWord.list());
       case OUT -> {
         return false;
       }
@@ -135,45 +91,35 @@ final class LineSession {
     return true;
   }
 
-  /** What needs no passphrase to be refused is refused before one is asked for. */
   private void adopt(String reason, LineSource typed)
       throws StationException, CommandRefused, IOException {
-    // Set first, so that it holds whatever goes wrong
-    passphraseMayFollow = !terminal.hasKeyboard();
-    station.proceedings().requireAdoptable(reason);
-    char[] passphrase = new Passphrases(terminal).in(typed, "the organizer");
-    passphraseMayFollow = false;
+    char[] passphrase =
+        passphrase(typed, "the organizer", () -> station.proceedings().requireAdoptable(reason));
     station.proceedings().adoptRuleBook(passphrase, reason);
-  }
-
-  private void signIn(String name, LineSource typed)
-      throws StationException, CommandRefused, IOException {
-    passphraseMayFollow = !terminal.hasKeyboard();
-    station.requireOfficial(name);
-    char[] passphrase = new Passphrases(terminal).in(typed, name);
-    passphraseMayFollow = false;
-    station.signIn(name, passphrase);
   }
 
   private void suspend(String rest, LineSource typed)
       throws StationException, CommandRefused, IOException {
-    passphraseMayFollow = !terminal.hasKeyboard();
     Matcher because = BECAUSE.matcher(rest);
-    if (!because.matches()) {
-      throw CommandRefused.misstep(
-          "REASON-MISSING",
-          "Nobody was suspended.",
-          "It takes a name and a reason.",
-          "Type: suspend NAME because WHY");
-    }
-    char[] passphrase = new Passphrases(terminal).in(typed, "the organizer");
-    passphraseMayFollow = false;
+    char[] passphrase =
+        passphrase(
+            typed,
+            "the organizer",
+            () -> {
+              if (!because.matches()) {
+                throw CommandRefused.misstep(
+                    "REASON-MISSING",
+                    "Nobody was suspended.",
+                    "It takes a name and a reason.",
+                    "Type: suspend NAME because WHY");
+              }
+            });
     station.proceedings().suspend(because.group(1), passphrase, because.group(2));
   }
 
-  private boolean called(String typed) throws StationException {
+  @Override
+  void obeyOther(String typed) throws StationException {
     because(typed, station::call);
-    return true;
   }
 
   /** What can be done with words that say why. */
@@ -254,22 +200,5 @@ final class LineSession {
           shots.isEmpty() ? "Wait for a shot first." : "Name one from 1 to " + shots.size() + ".");
     }
     one.act(taken ? shots.get(number - 1).sequence() : 0, shot.group(2));
-  }
-
-  /** Leaves the line in order: the official signs out, all is told, the ledger is closed. */
-  void leave() throws StationException, InterruptedException {
-    try {
-      line.signOut();
-      narrator.end();
-    } finally {
-      int unwritten = station.view().unwritten();
-      if (unwritten > 0) {
-        terminal.say(
-            "What was received last could not be written and ends with this program: "
-                + unwritten
-                + ". Nothing of it counts; the check at the line stands as it was signed.");
-      }
-      line.close();
-    }
   }
 }

@@ -1,12 +1,7 @@
 package lanewarden.command;
 
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
-
 /** The words that an official types at the line. */
-enum LineWord {
+enum LineWord implements SessionWord {
   /** Calls a competitor whose name begins with one of these words. */
   CALL("BIB-OR-NAME [because WHY]", "call somebody; a bare bib does too: 101 because another bow"),
   /** States bow and arrow. */
@@ -78,8 +73,6 @@ enum LineWord {
   /** Lists the words. */
   HELP("", "list these words");
 
-  private static final int COLUMN = 31;
-
   private final String after;
   private final String meaning;
 
@@ -88,35 +81,23 @@ enum LineWord {
     this.meaning = meaning;
   }
 
-  /** The word that begins a typed line; empty if the line calls somebody. */
-  static Optional<LineWord> first(String typed) {
-    String word = typed.split("\\s+", 2)[0].toUpperCase(Locale.ROOT);
-    return Arrays.stream(values()).filter(w -> w.name().equals(word)).findFirst();
+  @Override
+  public String after() {
+    return after;
   }
 
-  /** Whether a script's next line is a passphrase. */
-  boolean asksPassphrase() {
+  @Override
+  public String meaning() {
+    return meaning;
+  }
+
+  @Override
+  public boolean asksPassphrase() {
     return this == ADOPT || this == SUSPEND || this == IN;
-  }
-
-  /** What follows the word in a typed line. */
-  String rest(String typed) {
-    return typed.substring(name().length()).strip();
-  }
-
-  /** The word with what follows it. */
-  String form() {
-    return (name().toLowerCase(Locale.ROOT) + " " + after).strip();
   }
 
   /** All words, a line each. */
   static String list() {
-    return Arrays.stream(values())
-        .map(
-            w -> {
-              String form = w.form();
-              return "  " + form + " ".repeat(Math.max(2, COLUMN - form.length())) + w.meaning;
-            })
-        .collect(Collectors.joining("\n"));
+    return SessionWord.list(values());
   }
 }

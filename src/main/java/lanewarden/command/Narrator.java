@@ -4,7 +4,9 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import lanewarden.station.LineView;
 import lanewarden.station.Station;
 
@@ -16,6 +18,8 @@ import lanewarden.station.Station;
  */
 final class Narrator {
   private final Consumer<Notice> ear;
+  private final Function<LineView, List<Notice>> first;
+  private final BiFunction<LineView, LineView, List<Notice>> next;
   private final Thread thread = new Thread(this::tell, "lanewarden narrator");
 
   // Under this object's lock
@@ -23,14 +27,33 @@ final class Narrator {
   private boolean telling;
   private boolean ended;
 
-  private Narrator(Consumer<Notice> ear) {
+  private Narrator(
+      Consumer<Notice> ear,
+      Function<LineView, List<Notice>> first,
+      BiFunction<LineView, LineView, List<Notice>> next) {
     this.ear = ear;
+    this.first = first;
+    this.next = next;
     thread.setDaemon(true);
   }
 
-  /** Begins with how the station stands now. */
+  /** Tells of the line; begins with how it stands now. */
   static Narrator of(Station station, Consumer<Notice> ear) {
-    Narrator narrator = new Narrator(ear);
+    return of(station, ear, Narration::of, Narration::between);
+  }
+
+  /**
+   * Begins with how the station stands now.
+   *
+   * @param first tells of the first view
+   * @param next tells what changed from a view to the next
+   */
+  static Narrator of(
+      Station station,
+      Consumer<Notice> ear,
+      Function<LineView, List<Notice>> first,
+      BiFunction<LineView, LineView, List<Notice>> next) {
+    Narrator narrator = new Narrator(ear, first, next);
     station.listen(narrator::see);
     narrator.thread.start();
     return narrator;
@@ -61,14 +84,13 @@ final class Narrator {
 
   private void tell() {
     try {
-      Optional<LineView> now = next();
+      Optional<LineView> now = view();
       LineView before = null;
       while (now.isPresent()) {
-        List<Notice> told =
-            before == null ? Narration.of(now.get()) : Narration.between(before, now.get());
+        List<Notice> told = before == null ? first.apply(now.get()) : next.apply(before, now.get());
         told.forEach(ear);
         before = now.get();
-        now = next();
+        now = view();
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -79,7 +101,7 @@ final class Narrator {
   }
 
   /** The next view to tell of; empty at the end. */
-  private synchronized Optional<LineView> next() throws InterruptedException {
+  private synchronized Optional<LineView> view() throws InterruptedException {
     telling = false;
     notifyAll();
     while (views.isEmpty() && !ended) {

@@ -89,9 +89,9 @@ public final class CheckInLine implements AutoCloseable {
   }
 
   /**
-   * Waits for the arrows of the verification that goes on or the check at the line: until it takes
-   * no more of them, or nothing more comes. In a rehearsal that is known; else nothing has come
-   * when the line was quiet so long.
+   * Waits for the arrows of the verification that goes on, the check at the line or the practice
+   * that listens: until it takes no more of them, or nothing more comes. In a rehearsal that is
+   * known; else nothing has come when the line was quiet so long.
    */
   public void awaitArrows(Duration quiet) throws InterruptedException {
     if (rehearsal.isPresent()) {
@@ -103,7 +103,8 @@ public final class CheckInLine implements AutoCloseable {
     while (isOpen(seen) && nanos.getAsLong() - since < quiet.toNanos()) {
       Thread.sleep(LOOK);
       LineView now = station.view();
-      if (!now.head().equals(seen.head())) {
+      if (!now.head().equals(seen.head())
+          || now.practice().changes() != seen.practice().changes()) {
         since = nanos.getAsLong();
       }
       seen = now;
@@ -111,7 +112,8 @@ public final class CheckInLine implements AutoCloseable {
   }
 
   private static boolean isOpen(LineView view) {
-    return view.verification().running().isPresent()
+    return view.practice().listening()
+        || view.verification().running().isPresent()
         || view.check().filter(CheckView::takesShots).isPresent();
   }
 

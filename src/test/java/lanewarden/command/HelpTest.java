@@ -21,6 +21,8 @@ class HelpTest {
         "studio",
         "plan",
         "prospects",
+        "set-ups",
+        "compare",
         "accuracy",
         "adopt",
         "official",
@@ -66,6 +68,13 @@ class HelpTest {
   @EnumSource(LineWord.class)
   void theHelpOfTheLineListsEveryWord(LineWord word) {
     String help = new Typed().run("line", "--help").results();
+    assertTrue(help.contains("\n  " + word.name().toLowerCase(java.util.Locale.ROOT)), help);
+  }
+
+  @ParameterizedTest
+  @EnumSource(PracticeWord.class)
+  void theHelpOfTheSetUpsListsEveryWord(PracticeWord word) {
+    String help = new Typed().run("set-ups", "--help").results();
     assertTrue(help.contains("\n  " + word.name().toLowerCase(java.util.Locale.ROOT)), help);
   }
 
