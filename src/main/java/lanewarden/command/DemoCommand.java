@@ -98,7 +98,11 @@ final class DemoCommand implements Callable<Integer> {
             demo.folder(), Optional.empty(), pace.orElse(IN_THE_TERMINAL), workplace.here());
     LineSession session =
         new LineSession(
-            line, talk, told -> talk.result(told.line()), trouble -> talk.refusal(trouble, false));
+            line,
+            workplace,
+            Optional.empty(),
+            told -> talk.result(told.line()),
+            trouble -> talk.refusal(trouble, false));
     new OrderlyEnd(session::leave, talk)
         .after(
             () -> {

@@ -1,6 +1,7 @@
 package lanewarden.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
@@ -26,6 +27,15 @@ final class LineCommand implements Callable<Integer> {
 
   @Mixin private Signer signer = new Signer();
 
+  @Option(
+      names = "--organizer-key",
+      paramLabel = "FILE",
+      description = {
+        "Where the organizer's key is, for adopt and suspend",
+        "(default: keys/organizer.key in the folder)."
+      })
+  private Optional<Path> organizerKey = Optional.empty();
+
   @Option(names = "--json", description = "Tell everything as JSON, an object a line.")
   private boolean json;
 
@@ -43,7 +53,8 @@ final class LineCommand implements Callable<Integer> {
     LineSession session =
         new LineSession(
             line,
-            terminal,
+            workplace,
+            organizerKey,
             told -> terminal.result(json ? told.json() : told.line()),
             trouble -> terminal.refusal(trouble, json));
     return new OrderlyEnd(session::leave, terminal)

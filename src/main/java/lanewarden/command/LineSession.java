@@ -1,6 +1,7 @@
 package lanewarden.command;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.TakenShot;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CheckView;
+import lanewarden.station.KeyOffice;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
 import lanewarden.station.Trouble;
@@ -28,20 +30,27 @@ final class LineSession extends Session<LineWord> {
 
   private final CheckInLine line;
   private final Station station;
+  private final KeyOffice office;
+  private final Optional<Path> organizerKey;
   private final Consumer<Notice> ear;
 
   /**
+   * @param organizerKey where the organizer's key is, or empty for its place in the folder
    * @param ear takes what happens
    * @param refusals takes why a word was not obeyed
    */
   LineSession(
       CheckInLine line,
-      Terminal terminal,
+      Workplace workplace,
+      Optional<Path> organizerKey,
       Consumer<Notice> ear,
       Consumer<? super Trouble> refusals) {
-    super(LineWord.values(), line, terminal, Narrator.of(line.station(), ear), refusals);
+    super(
+        LineWord.values(), line, workplace.terminal(), Narrator.of(line.station(), ear), refusals);
     this.line = line;
     this.station = line.station();
+    this.office = station.keyOffice(workplace.here().random());
+    this.organizerKey = organizerKey;
     this.ear = ear;
   }
 
@@ -95,7 +104,7 @@ final class LineSession extends Session<LineWord> {
       throws StationException, CommandRefused, IOException {
     char[] passphrase =
         passphrase(typed, "the organizer", () -> station.proceedings().requireAdoptable(reason));
-    station.proceedings().adoptRuleBook(passphrase, reason);
+    station.proceedings().adoptRuleBook(organizerKey, passphrase, reason);
   }
 
   private void suspend(String rest, LineSource typed)
@@ -114,7 +123,7 @@ final class LineSession extends Session<LineWord> {
                     "Type: suspend NAME because WHY");
               }
             });
-    station.proceedings().suspend(because.group(1), passphrase, because.group(2));
+    office.suspend(office.organizer(organizerKey, passphrase), because.group(1), because.group(2));
   }
 
   @Override

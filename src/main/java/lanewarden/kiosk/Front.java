@@ -90,7 +90,6 @@ final class Front implements Doors.Rooms {
   private final Appearance look;
   private final Windows windows;
   private final Post post;
-  private final Training training;
   private final Desk desk;
   private final IdleViewModel idle;
   private final Shell shell;
@@ -115,7 +114,7 @@ final class Front implements Doors.Rooms {
     this.look = look;
     texts = Texts.in(look.language().get());
     this.post = post;
-    training = post.training();
+    Training training = post.training();
     glance = new GlanceViewModel(texts);
     chart = new ChartViewModel(texts);
     idle = new IdleViewModel(threads.clock(), texts);
@@ -127,16 +126,17 @@ final class Front implements Doors.Rooms {
     doors = new Doors(this, shell, texts, look.theme());
     studio =
         new StudioDoor(
-            post.folder().ruleBookFile(),
+            post,
             shell,
             desk,
             texts,
+            windows::chooser,
             doors::theme,
             threads,
             () -> !isOnDuty(),
             this::goHome,
             faults::refuse);
-    wayOut = new WayOut(desk, shell, texts, threads.random());
+    wayOut = new WayOut(desk, post.key(), shell, texts, threads.random());
     line = new LineViewModel(desk);
     lineScreen =
         new LineScreen(
@@ -160,7 +160,7 @@ final class Front implements Doors.Rooms {
                     shell,
                     texts,
                     doors,
-                    post.folder(),
+                    post,
                     makers,
                     threads,
                     () -> head,
@@ -303,7 +303,7 @@ final class Front implements Doors.Rooms {
     return new SignInScreen(
         new SignInViewModel(desk, post.officials()),
         texts,
-        training.hint(),
+        post.training().hint(),
         doors.protests(),
         doors.people(),
         doors.theme(),

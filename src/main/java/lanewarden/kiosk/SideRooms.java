@@ -44,6 +44,7 @@ final class SideRooms {
   private final CheckUpScreen checkUpScreen;
 
   /**
+   * @param post whose event it is
    * @param head of the ledger, as it now stands
    * @param chooser with which files are chosen, if there is one at the time
    * @param home where the way out leads
@@ -53,7 +54,7 @@ final class SideRooms {
       Shell shell,
       Texts texts,
       Doors doors,
-      EventFolder folder,
+      Post post,
       Makers makers,
       Front.Threads threads,
       Supplier<String> head,
@@ -61,6 +62,7 @@ final class SideRooms {
       Runnable home) {
     this.shell = shell;
     SideTable table = new SideTable(threads.report(), threads.screen());
+    EventFolder folder = post.folder();
     records =
         new RecordsViewModel(
             makers.report(),
@@ -74,6 +76,7 @@ final class SideRooms {
     recordsScreen =
         new RecordsScreen(
             records,
+            post.key(),
             texts,
             shell,
             chooser,
@@ -96,7 +99,12 @@ final class SideRooms {
     people = new PeopleViewModel(desk, threads.random(), texts);
     peopleScreen =
         new PeopleScreen(
-            people, texts, shell, new PeopleScreen.Doors(doors.theme(), doors.goTo(), home));
+            people,
+            post.key(),
+            texts,
+            shell,
+            chooser,
+            new PeopleScreen.Doors(doors.theme(), doors.goTo(), home));
     prospects =
         new ProspectsScreen(
             new ProspectsViewModel(

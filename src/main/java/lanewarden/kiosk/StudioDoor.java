@@ -6,6 +6,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.Chooser;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.rulebook.Adoption;
@@ -16,10 +18,11 @@ import lanewarden.station.Trouble;
 
 /** The way into the rule studio of an event and out of it again; on the screen's thread. */
 final class StudioDoor {
-  private final Path file;
+  private final Post post;
   private final Shell shell;
   private final Desk desk;
   private final Texts texts;
+  private final Supplier<Optional<Chooser>> chooser;
   private final Supplier<KeyButton> theme;
   private final Front.Threads threads;
   private final BooleanSupplier free;
@@ -28,26 +31,29 @@ final class StudioDoor {
   private Optional<RuleBookScreen> opened = Optional.empty();
 
   /**
-   * @param file the event's rule book
+   * @param post of the event whose rule book it is
+   * @param chooser with which files are chosen, if there is one at the time
    * @param theme makes one more button that turns through the themes
    * @param free whether nobody is on duty: else the line has the screen
    * @param home where the way out leads
    * @param refuse takes what kept the studio from opening
    */
   StudioDoor(
-      Path file,
+      Post post,
       Shell shell,
       Desk desk,
       Texts texts,
+      Supplier<Optional<Chooser>> chooser,
       Supplier<KeyButton> theme,
       Front.Threads threads,
       BooleanSupplier free,
       Runnable home,
       Consumer<Trouble> refuse) {
-    this.file = file;
+    this.post = post;
     this.shell = shell;
     this.desk = desk;
     this.texts = texts;
+    this.chooser = chooser;
     this.theme = theme;
     this.threads = threads;
     this.free = free;
@@ -65,7 +71,7 @@ final class StudioDoor {
         .execute(
             () -> {
               try {
-                RuleDraft draft = RuleDraft.open(file);
+                RuleDraft draft = RuleDraft.open(post.folder().ruleBookFile());
                 threads.screen().execute(() -> show(draft));
               } catch (StationException | RuntimeException | Error e) {
                 Trouble trouble = Trouble.of(e);
@@ -101,12 +107,28 @@ final class StudioDoor {
       }
 
       @Override
+      public OrganizersKey key() {
+        return post.key();
+      }
+
+      @Override
+      public Optional<Chooser> chooser() {
+        return chooser.get();
+      }
+
+      @Override
       public void adopt(
-          char[] passphrase,
+          OrganizersKey.Signature organizer,
           String reason,
           Consumer<Optional<Trouble>> done,
           Consumer<Trouble> missed) {
-        desk.ask(station -> station.proceedings().adoptRuleBook(passphrase, reason), done, missed);
+        desk.ask(
+            station ->
+                station
+                    .proceedings()
+                    .adoptRuleBook(organizer.key(), organizer.passphrase(), reason),
+            done,
+            missed);
       }
     };
   }

@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.form.Answers;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.StuckPanel;
@@ -28,12 +30,14 @@ final class WayOut {
   private static final Duration PATIENCE = Duration.seconds(15);
 
   private final Desk desk;
+  private final OrganizersKey key;
   private final Shell shell;
   private final Texts texts;
   private final SecureRandom random;
 
-  WayOut(Desk desk, Shell shell, Texts texts, SecureRandom random) {
+  WayOut(Desk desk, OrganizersKey key, Shell shell, Texts texts, SecureRandom random) {
     this.desk = desk;
+    this.key = key;
     this.shell = shell;
     this.texts = texts;
     this.random = random;
@@ -54,12 +58,14 @@ final class WayOut {
   private void open(List<String> names, Runnable go) {
     List<String> who = new ArrayList<>(names);
     who.add(texts.of("out.organizer"));
+    List<Question> questions = new ArrayList<>();
+    questions.add(Question.choice("who", texts.of("out.who"), who));
+    questions.addAll(key.placeIfOrganizers(texts));
+    questions.add(Question.secret("passphrase", texts.of("sign-in.passphrase")));
     FormViewModel model =
-        new FormViewModel(
-            List.of(
-                Question.choice("who", texts.of("out.who"), who),
-                Question.secret("passphrase", texts.of("sign-in.passphrase"))),
-            (answers, done, missed) -> prove(names, answers, go, done, missed),
+        key.form(
+            questions,
+            (answers, place, done, missed) -> prove(names, answers, place, go, done, missed),
             () -> {
               shell.close();
               go.run();
@@ -75,23 +81,31 @@ final class WayOut {
   }
 
   private void prove(
-      List<String> names, Answers answers, Runnable go, Runnable done, Consumer<Trouble> missed) {
+      List<String> names,
+      Answers answers,
+      Optional<Path> place,
+      Runnable go,
+      Runnable done,
+      Consumer<Trouble> missed) {
     int chosen = answers.choice("who");
+    boolean organizer = chosen >= names.size();
     char[] passphrase = answers.secret("passphrase");
     Answer answer = new Answer(go);
     desk.act(
         station -> {
-          if (chosen < names.size()) {
-            station.proceedings().vouch(names.get(chosen), passphrase);
+          if (organizer) {
+            station.keyOffice(random).organizer(place, passphrase);
           } else {
-            station.keyOffice(random).organizer(Optional.empty(), passphrase);
+            station.proceedings().vouch(names.get(chosen), passphrase);
           }
         },
         () -> answer.take(done),
         trouble ->
             answer.take(
                 () -> {
-                  if (trouble.kind() == Trouble.Kind.USAGE) {
+                  // Else whoever names any file that is no key would be let out by it
+                  boolean misled = organizer && place.isPresent();
+                  if (trouble.kind() == Trouble.Kind.USAGE || misled) {
                     missed.accept(trouble);
                   } else {
                     free(trouble, go);

@@ -304,16 +304,17 @@ final class Book implements AutoCloseable {
   Optional<Trouble> adoptRuleBook(SigningKey organizer, RuleBook now, String reason)
       throws StationException {
     if (!organizer.thumbprint().equals(ledger.organizer())) {
-      throw StationException.misstep(
-          "NOT-ORGANIZER",
-          "No rule book was put in force.",
-          "This key is not the organizer's of this event.",
-          "Take the organizer's key that was made with this event.");
+      throw OrganizersKeyFile.notOrganizers("No rule book was put in force.");
     }
     RuleBookChange change = change();
     append(organizer, List.of(change.to(now, reason)));
     remark = change.remark(now).orElse(null);
     return Optional.ofNullable(remark);
+  }
+
+  /** Thumbprint of the organizer's key, on which the ledger rests. */
+  String organizer() {
+    return ledger.organizer();
   }
 
   /** Suspends an official with the organizer's key. */

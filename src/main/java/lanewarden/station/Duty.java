@@ -2,7 +2,6 @@ package lanewarden.station;
 
 import java.time.Duration;
 import java.util.Optional;
-import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
 import org.jspecify.annotations.Nullable;
@@ -47,15 +46,6 @@ final class Duty {
   /** Nobody signs any more. */
   void end() {
     key = null;
-  }
-
-  /** Nobody signs any more if it was this official; says whether it was. */
-  boolean endIfOf(Enrolled official) {
-    boolean was = key != null && key.thumbprint().equals(official.thumbprint());
-    if (was) {
-      key = null;
-    }
-    return was;
   }
 
   /** Nobody signs any more if the key was suspended; what is said of it then. */

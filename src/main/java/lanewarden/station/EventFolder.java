@@ -164,26 +164,9 @@ public record EventFolder(Path path) {
     }
   }
 
-  /**
-   * Opens the organizer's key.
-   *
-   * @param file where it rests, or empty for its place in this folder
-   * @param passphrase is wiped
-   * @param clock for the waits after wrong ones
-   * @throws StationException if it is not there, or the passphrase is wrong
-   */
-  SigningKey organizerKey(Optional<Path> file, char[] passphrase, Clock clock)
-      throws StationException {
-    Path key = file.orElseGet(() -> keys().organizer());
-    if (!Files.isRegularFile(key)) {
-      Arrays.fill(passphrase, '\0');
-      throw StationException.misstep(
-          "ORGANIZER-KEY-MISSING",
-          "Nothing was signed.",
-          "The organizer's key is not at " + key + ".",
-          "Bring it back to its place for this one act, or say where it is.");
-    }
-    return new KeyLock(key, clock).open(passphrase);
+  /** Where the organizer's key is made; the organizer is told to keep it somewhere else. */
+  public Path organizerKey() {
+    return keys().organizer();
   }
 
   private <T> T read(String name, Reader<T> reader) throws StationException {

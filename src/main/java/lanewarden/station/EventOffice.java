@@ -38,7 +38,8 @@ public record EventOffice(EventFolder folder, Surroundings here) {
    */
   public Adopted adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
       throws StationException {
-    SigningKey organizer = folder.organizerKey(keyFile, passphrase, here.clock());
+    SigningKey organizer =
+        new OrganizersKeyFile(folder, Optional.empty(), here.clock()).open(keyFile, passphrase);
     try (Book book = open()) {
       Optional<Trouble> remark = book.adoptRuleBook(organizer, folder.ruleBook(), reason);
       return new Adopted(book.ruleBook().sha256(), remark);

@@ -39,6 +39,7 @@ public final class KeyOffice {
     void into(Book book) throws StationException;
   }
 
+  private final OrganizersKeyFile organizers;
   private final EventFolder folder;
   private final Clock clock;
   private final SecureRandom random;
@@ -52,8 +53,7 @@ public final class KeyOffice {
    */
   public KeyOffice(EventFolder folder, Surroundings here) {
     this(
-        folder,
-        here.clock(),
+        new OrganizersKeyFile(folder, Optional.empty(), here.clock()),
         here.random(),
         act -> {
           try (Book book = Book.open(folder, here.clock(), here.nanos())) {
@@ -62,9 +62,10 @@ public final class KeyOffice {
         });
   }
 
-  KeyOffice(EventFolder folder, Clock clock, SecureRandom random, Desk desk) {
-    this.folder = folder;
-    this.clock = clock;
+  KeyOffice(OrganizersKeyFile organizers, SecureRandom random, Desk desk) {
+    this.organizers = organizers;
+    this.folder = organizers.folder();
+    this.clock = organizers.clock();
     this.random = random;
     this.desk = desk;
   }
@@ -96,7 +97,7 @@ public final class KeyOffice {
    * @param passphrase is wiped
    */
   public Organizer organizer(Optional<Path> keyFile, char[] passphrase) throws StationException {
-    return new Organizer(folder.organizerKey(keyFile, passphrase, clock));
+    return new Organizer(organizers.open(keyFile, passphrase));
   }
 
   /** Every key that was ever enrolled, in the order of enrolment, and how it stands. */
@@ -128,7 +129,7 @@ public final class KeyOffice {
     try {
       desk.sign(
           book -> {
-            boolean reserved = file.equals(folder.keys().organizer());
+            boolean reserved = file.equals(folder.organizerKey());
             KeyCabinet.requireName(
                 name.strip(),
                 reserved || Files.exists(file) || book.people().standing(name).isPresent(),
@@ -224,7 +225,7 @@ public final class KeyOffice {
   public Path makeReportSeal(Optional<Path> keyFile, char[] passphrase) throws StationException {
     char[] again = passphrase.clone();
     try {
-      SigningKey organizer = folder.organizerKey(keyFile, passphrase, clock);
+      SigningKey organizer = organizers.open(keyFile, passphrase);
       // Made before the ledger is asked for: the line need not wait for it
       Fact adopted =
           ReportSeal.make(
@@ -263,10 +264,10 @@ public final class KeyOffice {
   public void changeOrganizers(Optional<Path> keyFile, char[] passphrase, char[] fresh)
       throws StationException {
     char[] forSeal = passphrase.clone();
-    Path file = keyFile.orElseGet(() -> folder.keys().organizer());
+    Path file = organizers.at(keyFile);
     try {
       KeyCabinet.requireLong("the organizer", fresh, "No passphrase was changed.");
-      SigningKey key = folder.organizerKey(keyFile, passphrase, clock);
+      SigningKey key = organizers.open(keyFile, passphrase);
       resealReports(forSeal, fresh);
       reseal(key, file, "the organizer", fresh);
     } finally {

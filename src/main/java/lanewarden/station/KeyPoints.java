@@ -17,7 +17,7 @@ final class KeyPoints {
 
   /** The organizer's key should lie elsewhere: who has the laptop should not have it too. */
   static Point organizer(EventFolder folder) {
-    if (!Files.exists(folder.keys().organizer())) {
+    if (!Files.exists(folder.organizerKey())) {
       return Point.good(
           Subject.ORGANIZER_KEY, "It does not lie in the event's folder, as it should be.", "");
     }
@@ -25,7 +25,7 @@ final class KeyPoints {
         Subject.ORGANIZER_KEY,
         State.ATTENTION,
         "It lies in the event's folder, though the station does not need it.",
-        folder.keys().organizer().toString(),
+        folder.organizerKey().toString(),
         "Move it to a safe place once the officials are enrolled. Whoever has it and its passphrase"
             + " could write the whole ledger anew.");
   }

@@ -1,5 +1,6 @@
 package lanewarden.station;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -195,14 +196,16 @@ public final class Proceedings {
    * duty. Verdicts that were given and the check at the line keep their rule. Opening the key takes
    * a good part of a second: call it off the screen's thread.
    *
+   * @param keyFile where the organizer's key rests, or empty for its place in the folder
    * @param passphrase of the organizer's key; is wiped
    * @param reason in the organizer's words
    * @return what the organizer is to know of it, though it hindered nothing
    * @throws StationException if the key does not open, the rule book is faulty or the one in force,
    *     or a competitor's division is not in it
    */
-  public Optional<Trouble> adoptRuleBook(char[] passphrase, String reason) throws StationException {
-    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase, clock);
+  public Optional<Trouble> adoptRuleBook(Optional<Path> keyFile, char[] passphrase, String reason)
+      throws StationException {
+    SigningKey organizer = organizersKey().open(keyFile, passphrase);
     List<Trouble> told = new ArrayList<>();
     station.oversee(
         (here, notice) -> {
@@ -214,25 +217,10 @@ public final class Proceedings {
     return told.stream().findFirst();
   }
 
-  /**
-   * Suspends an official: nothing more may be signed with that key; the organizer signs it. If the
-   * official was on duty, nobody is now; what is heard waits for the next, and a check that runs
-   * stays where it is. Opening the key takes a good part of a second.
-   *
-   * @param passphrase of the organizer's key; is wiped
-   * @param reason in the organizer's words
-   * @throws StationException if the key does not open, or there is no such official
-   */
-  public void suspend(String name, char[] passphrase, String reason) throws StationException {
-    SigningKey organizer = folder.organizerKey(Optional.empty(), passphrase, clock);
-    station.oversee(
-        (here, notice) -> {
-          Suspension done = here.suspend(organizer, name, reason);
-          String official = done.official().name();
-          boolean left = duty.endIfOf(done.official());
-          folder.keys().setAside(done);
-          return left ? People.trouble(official + " was signed out.", done) : notice;
-        });
+  private OrganizersKeyFile organizersKey() {
+    synchronized (station) {
+      return new OrganizersKeyFile(folder, Optional.of(book.organizer()), clock);
+    }
   }
 
   /** Who may sign here now: enrolled, not suspended, and with a key in the folder; by name. */

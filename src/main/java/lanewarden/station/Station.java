@@ -255,7 +255,10 @@ public final class Station implements AutoCloseable {
    * @param random for keys and seals
    */
   public KeyOffice keyOffice(SecureRandom random) {
-    return new KeyOffice(folder, clock, random, this::administer);
+    return new KeyOffice(
+        new OrganizersKeyFile(folder, Optional.of(book.organizer()), clock),
+        random,
+        this::administer);
   }
 
   private synchronized void administer(KeyOffice.Act act) throws StationException {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +75,19 @@ class OfficialCommandTest extends PracticeRun {
     assertFalse(typed.toString().contains(PracticeEvent.PASSPHRASE), typed.toString());
     assertTrue(typed.results().contains("Ada Holt was signed out. why:"), typed.toString());
     assertTrue(typed.talk().contains("NOBODY-ON-DUTY"), typed.toString());
+  }
+
+  @Test
+  void theOrganizersKeyOnAStickSuspendsAtTheOpenLine() throws Exception {
+    Path stick = Files.createDirectory(here.resolve("stick"));
+    Files.move(new EventFolder(event.path()).organizerKey(), stick.resolve("organizer.key"));
+    String[] words = {
+      "suspend " + PracticeEvent.OFFICIAL + " because of a bow in this division",
+      PracticeEvent.PASSPHRASE
+    };
+    assertTrue(line(words).talk().contains("ORGANIZER-KEY-MISSING"));
+    Typed typed = new Typed().typing(words).run(lineCommand("--organizer-key", stick.toString()));
+    assertTrue(typed.results().contains("Ada Holt was signed out. why:"), typed.toString());
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.audit.ReportMaker;
@@ -122,7 +123,10 @@ final class BoothEvent {
         rules,
         Files.readString(rules)
             .replaceFirst("limit = ", "who = \"random share\"\nshare = \"50 %\"\nlimit = "));
-    booth.station.proceedings().adoptRuleBook(ORGANIZER_PASSPHRASE.toCharArray(), "a share");
+    booth
+        .station
+        .proceedings()
+        .adoptRuleBook(Optional.empty(), ORGANIZER_PASSPHRASE.toCharArray(), "a share");
   }
 
   /** Gives an event's settings a serial port in place of the simulator. */

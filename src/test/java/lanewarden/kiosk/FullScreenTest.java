@@ -132,6 +132,48 @@ class FullScreenTest {
   }
 
   @Test
+  void organizerWhoKeepsTheKeyElsewhereSaysWhereAndNoOtherFileOpens() throws Exception {
+    Path event = temp.resolve("event");
+    Path stick = temp.resolve("stick.key");
+    Files.move(event.resolve("keys").resolve("organizer.key"), stick);
+    // What a stranger could bring along: a key of the stranger's own, and any file at all
+    Path foreign = BoothEvent.station(temp.resolve("foreign"), "Station 9").organizerKey();
+    Path letter = Files.writeString(temp.resolve("letter.txt"), "Dear all");
+    fill();
+    requestClose();
+    int organizer = door.line.station().orElseThrow().officials().size() + 1;
+    door.type(String.valueOf(organizer));
+    refuses(letter, "KEY-DAMAGED");
+    refuses(foreign, "NOT-ORGANIZER");
+    refuses(temp.resolve("nowhere"), "ORGANIZER-KEY-MISSING");
+    typePlace(stick);
+    assertFalse(Booth.call(stage::isShowing));
+  }
+
+  private void refuses(Path place, String code) throws Exception {
+    typePlace(place);
+    assertTrue(Booth.call(stage::isShowing), place.toString());
+    assertTrue(door.words("way-out-panel").contains(code), door.words("way-out-panel"));
+  }
+
+  private void typePlace(Path place) throws Exception {
+    door.focus("form-organizer-key");
+    door.type(place.toString());
+    door.press(KeyCode.ENTER);
+    door.type(BoothEvent.ORGANIZER_PASSPHRASE);
+    door.press(KeyCode.ENTER);
+  }
+
+  @Test
+  void officialLeavesThePlaceOfTheOrganizersKeyOpen() throws Exception {
+    Files.delete(temp.resolve("event").resolve("keys").resolve("organizer.key"));
+    fill();
+    requestClose();
+    answer(1, Booth.PASSPHRASE);
+    assertFalse(Booth.call(stage::isShowing));
+  }
+
+  @Test
   void anotherLanguageDoesNotLeaveIt() throws Exception {
     fill();
     Booth.call(

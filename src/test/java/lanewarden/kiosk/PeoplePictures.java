@@ -37,6 +37,7 @@ final class PeoplePictures {
       booth.press(KeyCode.F6);
       book.take(booth, "people-change" + size);
       booth.press(KeyCode.ESCAPE);
+      elsewhere(booth, temp.resolve("stick.key"), size);
       booth.press(KeyCode.F3);
       booth.type("1");
       booth.press(KeyCode.ENTER);
@@ -52,5 +53,20 @@ final class PeoplePictures {
       booth.press(KeyCode.INSERT);
       book.take(booth, "ways-line" + size);
     }
+  }
+
+  /** The organizer's key is kept elsewhere: where is asked, and what is no key is refused. */
+  private void elsewhere(Booth booth, Path stick, String size) throws Exception {
+    Files.move(booth.folder.organizerKey(), stick);
+    booth.press(KeyCode.F6);
+    book.take(booth, "people-change-elsewhere" + size);
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.F2);
+    String letter = Files.writeString(stick.resolveSibling("letter.txt"), "Dear all").toString();
+    RecordsScreenTest.answer(
+        booth, letter, "Zora Quist", "2", "seven slow herons", "seven slow herons", "a long oak");
+    book.take(booth, "people-enrol-elsewhere" + size);
+    booth.press(KeyCode.ESCAPE);
+    Files.move(stick, booth.folder.organizerKey());
   }
 }

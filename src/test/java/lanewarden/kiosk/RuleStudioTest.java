@@ -100,7 +100,7 @@ class RuleStudioTest {
     booth.press(KeyCode.ENTER);
     booth.type("wrong words");
     booth.press(KeyCode.ENTER);
-    assertTrue(booth.text("adopt-trouble").contains("KEY-PASSPHRASE"));
+    assertTrue(booth.text("form-trouble").contains("KEY-PASSPHRASE"));
     assertEquals(before, booth.station.view().head().sequence());
     booth.type("a very long oak");
     booth.press(KeyCode.ENTER);

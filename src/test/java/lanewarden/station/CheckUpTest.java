@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -159,9 +160,11 @@ class CheckUpTest extends LineTest {
 
   @Test
   void suspendedOfficialCannotSign() throws Exception {
-    line.station
-        .proceedings()
-        .suspend(PracticeEvent.OTHER_OFFICIAL, PracticeEvent.PASSPHRASE.toCharArray(), "went home");
+    KeyOffice office = line.station.keyOffice(new SecureRandom());
+    office.suspend(
+        office.organizer(Optional.empty(), PracticeEvent.PASSPHRASE.toCharArray()),
+        PracticeEvent.OTHER_OFFICIAL,
+        "went home");
     assertPoint(State.GOOD, "1 can sign here.", point(Subject.OFFICIALS));
   }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.ledger.Enrolled;
@@ -183,7 +184,8 @@ class KeyOfficeTest {
     try (PracticeLine line = PracticeLine.open(event).onDuty()) {
       line.station.call("1");
       line.shoot("301 ft/s");
-      line.station.proceedings().suspend(ADA, words(), "has a bow in this division");
+      KeyOffice open = line.station.keyOffice(new SecureRandom());
+      open.suspend(organizer, ADA, "has a bow in this division");
       Trouble told = line.station.view().trouble().orElseThrow();
       assertEquals("OFFICIAL-SUSPENDED", told.code());
       assertEquals("Ada Holt was signed out.", told.what());
@@ -193,14 +195,10 @@ class KeyOfficeTest {
       line.shoot("302 ft/s", "303 ft/s");
       assertTrue(line.outcome().isPresent());
       assertEquals("NO-SUCH-OFFICIAL", codeOf(() -> line.station.signIn(ADA, words())));
-      assertEquals(
-          "NO-SUCH-OFFICIAL",
-          codeOf(() -> line.station.proceedings().suspend("Nobody", words(), "why")));
+      assertEquals("NO-SUCH-OFFICIAL", codeOf(() -> open.suspend(organizer, "Nobody", "why")));
       assertEquals(
           "REASON-MISSING",
-          codeOf(
-              () ->
-                  line.station.proceedings().suspend(PracticeEvent.OTHER_OFFICIAL, words(), " ")));
+          codeOf(() -> open.suspend(organizer, PracticeEvent.OTHER_OFFICIAL, " ")));
     }
   }
 }

@@ -45,7 +45,9 @@ class OfficeTest extends ClausesTest {
     line.station.proceedings().draw("RS", SEED);
     assertEquals("DRAWN-ALREADY", codeOf(() -> line.station.proceedings().draw("RS", OTHER_SEED)));
     write(FROM, TO);
-    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station
+        .proceedings()
+        .adoptRuleBook(Optional.empty(), passphrase(), "the limit was misprinted");
     line.station.proceedings().draw("RS", OTHER_SEED);
     assertEquals(2, line.facts(Fact.DrawMade.class).size());
   }
@@ -63,7 +65,9 @@ class OfficeTest extends ClausesTest {
     line.station.call("12");
     String before = line.check().ruleBook();
     write(FROM, TO);
-    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station
+        .proceedings()
+        .adoptRuleBook(Optional.empty(), passphrase(), "the limit was misprinted");
     line.shoot("290 ft/s");
     assertEquals(
         Optional.of(Outcome.WITHIN), line.outcome(), "the check at the line keeps its rule");
@@ -85,7 +89,9 @@ class OfficeTest extends ClausesTest {
     assertEquals("RULE-BOOK-CHANGED", notice.code());
     assertTrue(notice.remedy().contains("adopt"), notice.remedy());
     write("edition = \"1\"", "edition = \"2\"");
-    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station
+        .proceedings()
+        .adoptRuleBook(Optional.empty(), passphrase(), "the limit was misprinted");
     assertEquals(Optional.empty(), line.station.view().trouble());
   }
 
@@ -93,7 +99,9 @@ class OfficeTest extends ClausesTest {
   void whoSignsInNextIsToldThatTheEditionIsTheSame() throws Exception {
     line.station.signOut();
     write(FROM, TO);
-    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station
+        .proceedings()
+        .adoptRuleBook(Optional.empty(), passphrase(), "the limit was misprinted");
     assertEquals("EDITION-SAME", line.station.view().trouble().orElseThrow().code());
     line.onDuty();
     assertEquals("EDITION-SAME", line.station.view().trouble().orElseThrow().code());
@@ -107,7 +115,9 @@ class OfficeTest extends ClausesTest {
   void nobodyNeedsToBeOnDutyWhenTheOrganizerSigns() throws Exception {
     line.station.signOut();
     write(FROM, TO);
-    line.station.proceedings().adoptRuleBook(passphrase(), "the limit was misprinted");
+    line.station
+        .proceedings()
+        .adoptRuleBook(Optional.empty(), passphrase(), "the limit was misprinted");
     assertEquals(2, line.facts(Fact.RuleBookAdopted.class).size());
   }
 
@@ -115,15 +125,27 @@ class OfficeTest extends ClausesTest {
   void aRuleBookThatChangesNothingOrLosesADivisionOrIsFaultyIsRefused() throws Exception {
     assertEquals(
         "RULE-BOOK-SAME",
-        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
+        codeOf(
+            () ->
+                line.station
+                    .proceedings()
+                    .adoptRuleBook(Optional.empty(), passphrase(), "because")));
     write("code = \"EQ\"", "code = \"EX\"");
     assertEquals(
         "FILE-REFUSED",
-        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
+        codeOf(
+            () ->
+                line.station
+                    .proceedings()
+                    .adoptRuleBook(Optional.empty(), passphrase(), "because")));
     write("code = \"EX\"", "code = EQ");
     assertEquals(
         "FILE-REFUSED",
-        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
+        codeOf(
+            () ->
+                line.station
+                    .proceedings()
+                    .adoptRuleBook(Optional.empty(), passphrase(), "because")));
     assertEquals(1, line.facts(Fact.RuleBookAdopted.class).size());
   }
 
@@ -132,23 +154,34 @@ class OfficeTest extends ClausesTest {
     write(FROM, TO);
     assertEquals(
         "REASON-MISSING",
-        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), " ")));
+        codeOf(
+            () -> line.station.proceedings().adoptRuleBook(Optional.empty(), passphrase(), " ")));
     assertEquals(
         "KEY-PASSPHRASE",
         codeOf(
             () ->
-                line.station.proceedings().adoptRuleBook("wrong words".toCharArray(), "because")));
+                line.station
+                    .proceedings()
+                    .adoptRuleBook(Optional.empty(), "wrong words".toCharArray(), "because")));
     Path keys = line.folder.path().resolve(EventFolder.KEYS);
     Files.move(keys.resolve(KeyCabinet.ORGANIZER_KEY), keys.resolve("elsewhere"));
     assertEquals(
         "ORGANIZER-KEY-MISSING",
-        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
+        codeOf(
+            () ->
+                line.station
+                    .proceedings()
+                    .adoptRuleBook(Optional.empty(), passphrase(), "because")));
     Files.move(
         keys.resolve(KeyCabinet.nameOf(PracticeEvent.OFFICIAL)),
         keys.resolve(KeyCabinet.ORGANIZER_KEY));
     assertEquals(
         "NOT-ORGANIZER",
-        codeOf(() -> line.station.proceedings().adoptRuleBook(passphrase(), "because")));
+        codeOf(
+            () ->
+                line.station
+                    .proceedings()
+                    .adoptRuleBook(Optional.empty(), passphrase(), "because")));
     assertEquals(1, line.facts(Fact.RuleBookAdopted.class).size());
   }
 

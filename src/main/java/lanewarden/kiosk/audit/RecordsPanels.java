@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
@@ -31,12 +32,18 @@ final class RecordsPanels {
   private static final String DIGITS = "digits";
 
   private final RecordsViewModel model;
+  private final OrganizersKey key;
   private final Texts texts;
   private final Panels panels;
   private final Supplier<Optional<Chooser>> chooser;
 
   RecordsPanels(
-      RecordsViewModel model, Texts texts, Panels panels, Supplier<Optional<Chooser>> chooser) {
+      RecordsViewModel model,
+      OrganizersKey key,
+      Texts texts,
+      Panels panels,
+      Supplier<Optional<Chooser>> chooser) {
+    this.key = key;
     this.chooser = chooser;
     this.model = model;
     this.texts = texts;
@@ -249,9 +256,11 @@ final class RecordsPanels {
   void makeSeal() {
     open(
         "make-seal-panel",
-        form(
-            List.of(organizers()),
-            (answers, done, missed) -> model.makeSeal(answers.secret(ORGANIZER), done, missed)),
+        key.form(
+            List.of(),
+            texts,
+            (answers, organizer, done, missed) -> model.makeSeal(organizer, done, missed),
+            panels::close),
         new FormPanel.Wording(
             texts.of("records.seal"),
             texts.of("records.seal.words"),

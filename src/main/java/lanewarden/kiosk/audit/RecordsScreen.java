@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.form.Chooser;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -43,13 +44,14 @@ public final class RecordsScreen implements Page {
   /** Shows what the model looks at. */
   public RecordsScreen(
       RecordsViewModel model,
+      OrganizersKey key,
       Texts texts,
       Panels panels,
       Supplier<Optional<Chooser>> chooser,
       Doors doors) {
     this.model = model;
     this.texts = texts;
-    own = new RecordsPanels(model, texts, panels, chooser);
+    own = new RecordsPanels(model, key, texts, panels, chooser);
     pane = new ErrandPane(model.errand(), texts);
     Label title = new Label(texts.of("records.title"));
     title.getStyleClass().add("sign-in-title");

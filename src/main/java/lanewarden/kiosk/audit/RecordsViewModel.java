@@ -23,6 +23,7 @@ import lanewarden.audit.seal.TimeStampAuthority;
 import lanewarden.audit.slip.SlipSearch;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.desk.Printing;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.Causes;
@@ -280,12 +281,12 @@ public final class RecordsViewModel {
   }
 
   /** Makes the key that seals reports; the line goes on until the organizer signs it. */
-  void makeSeal(char[] passphrase, Runnable done, Consumer<Trouble> missed) {
+  void makeSeal(OrganizersKey.Signature organizer, Runnable done, Consumer<Trouble> missed) {
     desk.ask(
         here -> here.keyOffice(random),
         office ->
             errand.ask(
-                () -> sealMade(office, passphrase),
+                () -> sealMade(office, organizer),
                 ending -> {
                   open();
                   end("records.seal", ending, done);
@@ -294,10 +295,10 @@ public final class RecordsViewModel {
         missed);
   }
 
-  private Ending sealMade(KeyOffice office, char[] passphrase) throws Exception {
-    char[] again = passphrase.clone();
+  private Ending sealMade(KeyOffice office, OrganizersKey.Signature organizer) throws Exception {
+    char[] again = organizer.passphrase();
     try {
-      Path made = office.makeReportSeal(Optional.empty(), passphrase);
+      Path made = office.makeReportSeal(organizer.key(), organizer.passphrase());
       return new Ending(
           true,
           texts.of("records.sealed"),

@@ -2,6 +2,7 @@ package lanewarden.kiosk.form;
 
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** What was answered to the questions of a form, by their names. */
 public final class Answers {
@@ -16,6 +17,11 @@ public final class Answers {
   /** The words, without blanks around them. */
   public String words(String name) {
     return Objects.requireNonNull(words.get(name), name).strip();
+  }
+
+  /** The words, where the question was asked and not left open. */
+  public Optional<String> wordsIfAny(String name) {
+    return Optional.ofNullable(words.get(name)).map(String::strip).filter(one -> !one.isEmpty());
   }
 
   /** The words as they were typed, in an array of the caller's own, to be wiped. */

@@ -3,8 +3,11 @@ package lanewarden.kiosk.people;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
@@ -17,14 +20,22 @@ final class PeoplePanels {
   private static final String FRESH = "fresh";
   private static final String AGAIN = "again";
   private static final String NOW = "now";
-  private static final String ORGANIZER = "organizer";
 
   private final PeopleViewModel model;
+  private final OrganizersKey key;
+  private final Supplier<Optional<Chooser>> chooser;
   private final Texts texts;
   private final Panels panels;
 
-  PeoplePanels(PeopleViewModel model, Texts texts, Panels panels) {
+  PeoplePanels(
+      PeopleViewModel model,
+      OrganizersKey key,
+      Texts texts,
+      Panels panels,
+      Supplier<Optional<Chooser>> chooser) {
     this.model = model;
+    this.key = key;
+    this.chooser = chooser;
     this.texts = texts;
     this.panels = panels;
   }
@@ -39,20 +50,19 @@ final class PeoplePanels {
                 texts.of("enrol.role"),
                 List.of(texts.of("enrol.role.official"), texts.of("enrol.role.judge"))),
             Question.secret(FRESH, texts.of("people.fresh")),
-            Question.secret(AGAIN, texts.of("people.again")),
-            organizers()),
-        (answers, done, missed) -> {
+            Question.secret(AGAIN, texts.of("people.again"))),
+        (answers, organizer, done, missed) -> {
           String name = answers.words(NAME);
           boolean judge = answers.choice("role") == 1;
           char[] fresh = answers.secret(FRESH);
           if (model.isSame(fresh, answers.secret(AGAIN), missed)) {
             model.sign(
-                answers.secret(ORGANIZER),
-                (office, organizer) -> {
+                organizer,
+                (office, signer) -> {
                   if (judge) {
-                    office.enrolJudge(organizer, name, fresh);
+                    office.enrolJudge(signer, name, fresh);
                   } else {
-                    office.enrol(organizer, name, fresh);
+                    office.enrol(signer, name, fresh);
                   }
                 },
                 done,
@@ -74,12 +84,11 @@ final class PeoplePanels {
             Question.words(
                 REASON,
                 texts.of("people.reason"),
-                List.of(texts.of("suspend.reason.left"), texts.of("suspend.reason.doubt"))),
-            organizers()),
-        (answers, done, missed) ->
+                List.of(texts.of("suspend.reason.left"), texts.of("suspend.reason.doubt")))),
+        (answers, organizer, done, missed) ->
             model.sign(
-                answers.secret(ORGANIZER),
-                (office, organizer) -> office.suspend(organizer, name, answers.words(REASON)),
+                organizer,
+                (office, signer) -> office.suspend(signer, name, answers.words(REASON)),
                 done,
                 missed),
         new FormPanel.Wording(
@@ -99,15 +108,13 @@ final class PeoplePanels {
                 texts.of("people.reason"),
                 List.of(texts.of("replace.reason.forgotten"), texts.of("replace.reason.lost"))),
             Question.secret(FRESH, texts.of("people.fresh")),
-            Question.secret(AGAIN, texts.of("people.again")),
-            organizers()),
-        (answers, done, missed) -> {
+            Question.secret(AGAIN, texts.of("people.again"))),
+        (answers, organizer, done, missed) -> {
           char[] fresh = answers.secret(FRESH);
           if (model.isSame(fresh, answers.secret(AGAIN), missed)) {
             model.sign(
-                answers.secret(ORGANIZER),
-                (office, organizer) ->
-                    office.replace(organizer, name, fresh, answers.words(REASON)),
+                organizer,
+                (office, signer) -> office.replace(signer, name, fresh, answers.words(REASON)),
                 done,
                 missed);
           }
@@ -123,13 +130,9 @@ final class PeoplePanels {
   private void readmit(String name) {
     open(
         "readmit-panel",
-        List.of(organizers()),
-        (answers, done, missed) ->
-            model.sign(
-                answers.secret(ORGANIZER),
-                (office, organizer) -> office.readmit(organizer, name),
-                done,
-                missed),
+        List.of(),
+        (answers, organizer, done, missed) ->
+            model.sign(organizer, (office, signer) -> office.readmit(signer, name), done, missed),
         new FormPanel.Wording(
             texts.of("readmit.title", name), texts.of("readmit.words"), texts.of("readmit.act")));
   }
@@ -139,44 +142,42 @@ final class PeoplePanels {
     List<String> names = model.names();
     List<String> owners = new ArrayList<>(names);
     owners.add(texts.of("change.organizer"));
+    List<Question> questions = new ArrayList<>();
+    questions.add(Question.choice(NAME, texts.of("change.whose"), owners));
+    questions.addAll(key.placeIfOrganizers(texts));
+    questions.add(Question.secret(NOW, texts.of("change.now")));
+    questions.add(Question.secret(FRESH, texts.of("people.fresh")));
+    questions.add(Question.secret(AGAIN, texts.of("people.again")));
     open(
         "change-panel",
-        List.of(
-            Question.choice(NAME, texts.of("change.whose"), owners),
-            Question.secret(NOW, texts.of("change.now")),
-            Question.secret(FRESH, texts.of("people.fresh")),
-            Question.secret(AGAIN, texts.of("people.again"))),
-        (answers, done, missed) -> {
-          int place = answers.choice(NAME);
-          char[] fresh = answers.secret(FRESH);
-          if (model.isSame(fresh, answers.secret(AGAIN), missed)) {
-            model.change(
-                place < names.size() ? Optional.of(names.get(place)) : Optional.empty(),
-                answers.secret(NOW),
-                fresh,
-                done,
-                missed);
-          }
-        },
+        key.form(
+            questions,
+            (answers, place, done, missed) -> {
+              int chosen = answers.choice(NAME);
+              char[] fresh = answers.secret(FRESH);
+              if (!model.isSame(fresh, answers.secret(AGAIN), missed)) {
+                return;
+              }
+              if (chosen < names.size()) {
+                model.change(names.get(chosen), answers.secret(NOW), fresh, done, missed);
+              } else {
+                model.changeOrganizers(place, answers.secret(NOW), fresh, done, missed);
+              }
+            },
+            panels::close),
         new FormPanel.Wording(
             texts.of("change.title"), texts.of("change.words"), texts.of("change.act")));
-  }
-
-  private Question organizers() {
-    return Question.secret(ORGANIZER, texts.of("people.organizer"));
   }
 
   private void open(
       String id,
       List<Question> questions,
-      FormViewModel.Handover handover,
+      OrganizersKey.Handover handover,
       FormPanel.Wording wording) {
-    panels.open(
-        new FormPanel(
-            id,
-            new FormViewModel(questions, handover, panels::close),
-            wording,
-            texts,
-            panels::close));
+    open(id, key.form(questions, texts, handover, panels::close), wording);
+  }
+
+  private void open(String id, FormViewModel form, FormPanel.Wording wording) {
+    panels.open(new FormPanel(id, form, wording, texts, chooser.get(), panels::close));
   }
 }

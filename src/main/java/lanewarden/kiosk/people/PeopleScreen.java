@@ -1,12 +1,15 @@
 package lanewarden.kiosk.people;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.form.Chooser;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -38,10 +41,20 @@ public final class PeopleScreen implements Page {
   private final KeyButton replace;
   private final KeyButton readmit;
 
-  /** Shows what the model looks at. */
-  public PeopleScreen(PeopleViewModel model, Texts texts, Panels panels, Doors doors) {
+  /**
+   * Shows what the model looks at.
+   *
+   * @param chooser with which files are chosen, if there is one at the time
+   */
+  public PeopleScreen(
+      PeopleViewModel model,
+      OrganizersKey key,
+      Texts texts,
+      Panels panels,
+      Supplier<Optional<Chooser>> chooser,
+      Doors doors) {
     this.model = model;
-    PeoplePanels own = new PeoplePanels(model, texts, panels);
+    PeoplePanels own = new PeoplePanels(model, key, texts, panels, chooser);
     Label title = new Label(texts.of("people.title"));
     title.getStyleClass().add("sign-in-title");
     Label words = new Label(texts.of("people.words"));

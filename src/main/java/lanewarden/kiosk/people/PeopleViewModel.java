@@ -1,5 +1,6 @@
 package lanewarden.kiosk.people;
 
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.List;
@@ -10,6 +11,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import lanewarden.kiosk.desk.Desk;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.KeyOffice;
 import lanewarden.station.StationException;
@@ -110,16 +112,12 @@ public final class PeopleViewModel {
         .filter(one -> !names().contains(one.name()));
   }
 
-  /**
-   * Has something signed by the organizer.
-   *
-   * @param passphrase of the organizer's key; is wiped
-   */
-  void sign(char[] passphrase, Act act, Runnable done, Consumer<Trouble> missed) {
+  /** Has something signed by the organizer. */
+  void sign(OrganizersKey.Signature organizer, Act act, Runnable done, Consumer<Trouble> missed) {
     desk.act(
         station -> {
           KeyOffice office = station.keyOffice(random);
-          act.on(office, office.organizer(Optional.empty(), passphrase));
+          act.on(office, office.organizer(organizer.key(), organizer.passphrase()));
         },
         () -> {
           refresh();
@@ -129,27 +127,34 @@ public final class PeopleViewModel {
   }
 
   /**
-   * Seals a key under another passphrase.
+   * Seals an official's key under another passphrase.
    *
-   * @param name of the official; empty for the organizer
    * @param passphrase the one that was good until now; is wiped
    * @param fresh is wiped
    */
   void change(
-      Optional<String> name,
+      String name, char[] passphrase, char[] fresh, Runnable done, Consumer<Trouble> missed) {
+    desk.act(
+        station -> station.keyOffice(random).changePassphrase(name, passphrase, fresh),
+        done,
+        missed);
+  }
+
+  /**
+   * The same for the organizer's key.
+   *
+   * @param key where it lies; empty for its place in the folder
+   * @param passphrase the one that was good until now; is wiped
+   * @param fresh is wiped
+   */
+  void changeOrganizers(
+      Optional<Path> key,
       char[] passphrase,
       char[] fresh,
       Runnable done,
       Consumer<Trouble> missed) {
     desk.act(
-        station -> {
-          KeyOffice office = station.keyOffice(random);
-          if (name.isPresent()) {
-            office.changePassphrase(name.get(), passphrase, fresh);
-          } else {
-            office.changeOrganizers(Optional.empty(), passphrase, fresh);
-          }
-        },
+        station -> station.keyOffice(random).changeOrganizers(key, passphrase, fresh),
         done,
         missed);
   }

@@ -3,6 +3,8 @@ package lanewarden.kiosk.rulebook;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import lanewarden.kiosk.form.Chooser;
+import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.station.Trouble;
 
 /** How the event's rule book comes into force: the organizer signs it. */
@@ -11,13 +13,21 @@ public interface Adoption {
   /** The event's rule book: no other file can come into force. */
   Path ruleBook();
 
+  /** The key that signs it. */
+  OrganizersKey key();
+
+  /** With what a file is chosen, if there is anything at the time. */
+  Optional<Chooser> chooser();
+
   /**
    * Has it signed, off the screen's thread; both answers come on it. The one that it is done brings
    * what the organizer is to know of it, though it hindered nothing.
    *
-   * @param passphrase of the organizer's key; is wiped
    * @param reason in the organizer's words
    */
   void adopt(
-      char[] passphrase, String reason, Consumer<Optional<Trouble>> done, Consumer<Trouble> missed);
+      OrganizersKey.Signature organizer,
+      String reason,
+      Consumer<Optional<Trouble>> done,
+      Consumer<Trouble> missed);
 }

@@ -231,15 +231,11 @@ public final class RuleBookScreen implements Page {
   }
 
   private void askAdopt() {
-    adoption.ifPresent(
-        how ->
-            panels.open(
-                new AdoptPanel(new AdoptViewModel(how, this::adopted), texts, panels::close)));
+    adoption.ifPresent(how -> panels.open(AdoptPanel.of(how, texts, panels, this::adopted)));
   }
 
   /** What there is to remark stands here, where it can be mended, and not first at the line. */
   private void adopted(Optional<Trouble> remark) {
-    panels.close();
     model.trouble().set(remark);
     state.setText(texts.of("studio.adopted"));
   }
