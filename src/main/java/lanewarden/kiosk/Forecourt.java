@@ -10,30 +10,50 @@ import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Places;
-import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.setups.BroughtRules;
-import lanewarden.kiosk.setups.ProspectsScreen;
-import lanewarden.kiosk.setups.ProspectsViewModel;
-import lanewarden.station.WrittenRules;
 
 /** What is done without an event: the list of it, and where it leads; on the screen's thread. */
 final class Forecourt {
-  private static final String RULES = "rules";
 
-  private final Shell shell;
-  private final Texts texts;
-  private final Chooser chooser;
-  private final Supplier<KeyButton> theme;
-  private final SideTable table;
-  private final Runnable home;
+  /**
+   * What all that is done there stands on.
+   *
+   * @param theme makes one more button that turns through the themes
+   * @param places from where files are named
+   * @param table where they are read and written
+   * @param list lists what is done without an event
+   * @param home leads back to the start
+   */
+  record Ground(
+      Shell shell,
+      Texts texts,
+      Chooser chooser,
+      Supplier<KeyButton> theme,
+      Places places,
+      SideTable table,
+      Runnable list,
+      Runnable home) {
+
+    /** One more button that lists what is done without an event. */
+    KeyButton goTo() {
+      return new KeyButton(texts.of("act.go-to"), KeyCode.INSERT, list);
+    }
+
+    /** One more button that leads back to the start. */
+    KeyButton back() {
+      return new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, home);
+    }
+
+    /** Opens a form over what is shown. */
+    void ask(String id, FormViewModel form, FormPanel.Wording wording) {
+      shell.open(new FormPanel(id, form, wording, texts, Optional.of(chooser), shell::close));
+    }
+  }
+
   private final Ways ways;
-  private final Places places = Places.in(Path.of(""));
-  private Optional<Prospects> prospects = Optional.empty();
-
-  /** What awaits a set-up by a rule book that was chosen. */
-  private record Prospects(BroughtRules rules, ProspectsViewModel model, ProspectsScreen screen) {}
+  private final ProspectsByFile prospects;
+  private final PracticeCorner practice;
 
   /**
    * @param theme makes one more button that turns through the themes
@@ -46,18 +66,24 @@ final class Forecourt {
       Supplier<KeyButton> theme,
       Front.Threads threads,
       Runnable home) {
-    this.shell = shell;
-    this.texts = texts;
-    this.chooser = chooser;
-    this.theme = theme;
-    this.home = home;
-    table = new SideTable(threads.report(), threads.screen());
     ways =
         new Ways(
             shell,
             texts,
             new Ways.Wording(texts.of("without.title"), texts.of("without.words")),
             this::all);
+    Ground ground =
+        new Ground(
+            shell,
+            texts,
+            chooser,
+            theme,
+            Places.in(Path.of("")),
+            new SideTable(threads.report(), threads.screen()),
+            ways::open,
+            home);
+    prospects = new ProspectsByFile(ground);
+    practice = new PracticeCorner(ground, threads.clock());
   }
 
   /** Lists what is done without an event. */
@@ -66,69 +92,8 @@ final class Forecourt {
   }
 
   private List<Ways.Way> all() {
-    return List.of(ways.to("way.prospects", KeyCode.F5, this::askRules));
-  }
-
-  private KeyButton goTo() {
-    return new KeyButton(texts.of("act.go-to"), KeyCode.INSERT, this::open);
-  }
-
-  /** By which rule book what awaits a set-up is told; the one before stays where none is taken. */
-  private void askRules() {
-    shell.open(
-        new FormPanel(
-            "brought-rules",
-            new FormViewModel(
-                List.of(
-                    Question.words(RULES, texts.of("without.ask.rules"), List.of())
-                        .place(Question.Place.FILE)),
-                (answers, done, missed) ->
-                    table.ask(
-                        () -> {
-                          Path file = places.there(answers.words(RULES));
-                          return new Brought(file, WrittenRules.read(file));
-                        },
-                        brought -> {
-                          done.run();
-                          show(brought);
-                        },
-                        missed),
-                shell::close),
-            new FormPanel.Wording(
-                texts.of("without.rules"),
-                texts.of("without.rules.words"),
-                texts.of("without.rules.act")),
-            texts,
-            Optional.of(chooser),
-            shell::close));
-  }
-
-  /** A rule book that was chosen, and what stands in it. */
-  private record Brought(Path file, WrittenRules rules) {}
-
-  private void show(Brought brought) {
-    Prospects shown = prospects.orElseGet(() -> prospects(brought.file()));
-    prospects = Optional.of(shown);
-    shown.rules().turnTo(brought.file());
-    shown
-        .model()
-        .turnTo(texts.of("prospects.by", brought.rules().event(), brought.rules().edition()));
-    shell.show(shown.screen());
-  }
-
-  private Prospects prospects(Path file) {
-    BroughtRules rules = new BroughtRules(file, table);
-    ProspectsViewModel model = new ProspectsViewModel(rules, texts);
-    return new Prospects(
-        rules,
-        model,
-        new ProspectsScreen(
-            model,
-            texts,
-            new ProspectsScreen.Doors(
-                Optional.of(new KeyButton(texts.of("act.other-rules"), KeyCode.F3, this::askRules)),
-                theme.get(),
-                goTo(),
-                home)));
+    return List.of(
+        ways.to("way.prospects", KeyCode.F5, prospects::open),
+        ways.to("way.setups", KeyCode.F9, practice::open));
   }
 }

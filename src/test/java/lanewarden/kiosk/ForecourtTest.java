@@ -8,11 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
+import lanewarden.bench.ComparisonSheet;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.TextSize;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
+import lanewarden.station.PracticeDay;
 import lanewarden.station.SetUpText;
 import lanewarden.station.WrittenRules;
 import org.junit.jupiter.api.AfterEach;
@@ -23,6 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What is done without an event, from the start screen, by keys alone. */
 class ForecourtTest {
   private static final Path RULES = Path.of("demo-data", "rule-book.toml").toAbsolutePath();
+
+  private static final Path SHOTS = Path.of("demo-data", "practice.csv").toAbsolutePath();
 
   @TempDir Path temp;
   private Doorstep door;
@@ -150,5 +158,122 @@ class ForecourtTest {
     assertTrue(door.words("brought-rules").contains("half.toml:2"), door.words("brought-rules"));
     door.press(KeyCode.ESCAPE);
     assertEquals(by, door.text("prospects-by"));
+  }
+
+  private void compare(Path shots, String rules) throws Exception {
+    door.press(KeyCode.F9);
+    fill("form-shots", shots.toString());
+    if (!rules.isEmpty()) {
+      fill("form-rules", rules);
+    }
+    door.press(KeyCode.ENTER);
+  }
+
+  private void write(String which) throws Exception {
+    door.press(KeyCode.F8);
+    fill("form-copy", which);
+    door.press(KeyCode.ENTER);
+  }
+
+  @Test
+  void practiceFileIsComparedAndWrittenBesideItself() throws Exception {
+    Path shots = Files.copy(SHOTS, temp.resolve("club evening.csv"));
+    compare(shots, RULES.toString());
+    assertTrue(shows("compared"));
+    assertTrue(shows("setups-margins"));
+    assertTrue(shows("setups-caution-0"));
+    ComparisonSheet sheet = new ComparisonSheet(PracticeDay.compare(shots, Optional.of(RULES)));
+    assertTrue(door.words("setups-told").contains(sheet.summary()), door.words("setups-told"));
+
+    write("1");
+    assertEquals("Written: " + temp.resolve("club evening.pdf"), door.text("compared-done"));
+    assertTrue(Files.size(temp.resolve("club evening.pdf")) > 10_000);
+    write("2");
+    assertEquals(
+        1 + sheet.lines().size(),
+        Files.readAllLines(temp.resolve("club evening-set-ups.csv")).size());
+    assertTrue(door.line.station().isEmpty());
+    door.press(KeyCode.ESCAPE);
+    assertTrue(shows("start"));
+  }
+
+  @Test
+  void withoutARuleBookNothingIsSaidOfLimits() throws Exception {
+    compare(SHOTS, "");
+    assertTrue(shows("setups-table"));
+    assertFalse(shows("setups-margins"));
+    assertEquals(SHOTS + ", without a rule book", door.text("compared-files"));
+  }
+
+  @Test
+  void fileThatIsTakenIsNotWrittenOver() throws Exception {
+    compare(SHOTS, "");
+    Path taken = Files.writeString(temp.resolve("mine.csv"), "mine");
+    door.press(KeyCode.F8);
+    fill("form-copy", "2");
+    fill("form-file", taken.toString());
+    door.press(KeyCode.ENTER);
+    assertTrue(door.words("write-panel").contains("FILE-EXISTS"), door.words("write-panel"));
+    assertEquals("mine", Files.readString(taken));
+  }
+
+  @Test
+  void faultyPracticeFileIsRefusedWithItsLinesAndTheOneBeforeStays() throws Exception {
+    compare(SHOTS, "");
+    door.press(KeyCode.F6);
+    fill(
+        "form-shots",
+        Files.writeString(
+                temp.resolve("half.csv"), "bow,arrow,arrow-mass,speed\nHeron,short,350 gr,fast\n")
+            .toString());
+    door.press(KeyCode.ENTER);
+    assertTrue(door.words("practice-file").contains("half.csv:2"), door.words("practice-file"));
+    door.press(KeyCode.ESCAPE);
+    assertEquals(SHOTS + ", without a rule book", door.text("compared-files"));
+  }
+
+  private void assertNothingIsLost(String state) throws Exception {
+    assertEquals(List.of(), LargeTextTest.lost(door.scene()), state);
+  }
+
+  /** Nothing is beyond the right or left edge, where nobody can scroll. */
+  private boolean isWithinTheWindow(String id) throws Exception {
+    Scene scene = door.scene();
+    return Booth.call(
+        () -> {
+          scene.getRoot().layout();
+          Node node = scene.lookup("#" + id);
+          Bounds bounds = node.localToScene(node.getLayoutBounds());
+          return bounds.getMinX() >= 0 && bounds.getMaxX() <= scene.getWidth();
+        });
+  }
+
+  @Test
+  void nothingIsLostWithTextTwiceAsLargeInTheLongestLanguage() throws Exception {
+    Booth.call(
+        () -> {
+          door.look.language().set(Language.GERMAN);
+          door.look.textSize().set(TextSize.LARGEST);
+          return true;
+        });
+    door.settle();
+    door.press(KeyCode.INSERT);
+    assertNothingIsLost("the list");
+    door.press(KeyCode.F5);
+    assertNothingIsLost("which rule book");
+    fill("form-rules", RULES.toString());
+    door.press(KeyCode.ENTER);
+    assertNothingIsLost("prospects");
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F9);
+    assertNothingIsLost("which practice day");
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
+    compare(SHOTS, RULES.toString());
+    assertNothingIsLost("compared");
+    assertTrue(isWithinTheWindow("setups-table"));
+    assertTrue(isWithinTheWindow("setups-margins"));
+    door.press(KeyCode.F8);
+    assertNothingIsLost("what is written");
   }
 }

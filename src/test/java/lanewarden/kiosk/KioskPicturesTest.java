@@ -39,7 +39,7 @@ class KioskPicturesTest {
     PROSPECTS(5),
     SETUPS(11),
     CHECKUP(4),
-    START(15);
+    START(19);
 
     private final int screens;
 

@@ -262,7 +262,6 @@ class LargeTextTest {
       door.settle();
       assertTrue(isAtItsBeginning(door.scene()));
       assertEquals(List.of(), lost(door.scene()), "start");
-      withoutAnEvent(door);
       door.press(KeyCode.F4);
       assertEquals(List.of(), lost(door.scene()), "a new event");
       door.chosen.add(temp.resolve("my-event"));
@@ -290,18 +289,6 @@ class LargeTextTest {
       door.press(KeyCode.ENTER);
       assertEquals(List.of(), lost(door.scene()), "people without passphrases");
     }
-  }
-
-  private static void withoutAnEvent(Doorstep door) throws Exception {
-    door.press(KeyCode.INSERT);
-    assertEquals(List.of(), lost(door.scene()), "without an event");
-    door.press(KeyCode.F5);
-    assertEquals(List.of(), lost(door.scene()), "rule book");
-    door.focus("form-rules");
-    door.type("demo-data/rule-book.toml");
-    door.press(KeyCode.ENTER);
-    assertEquals(List.of(), lost(door.scene()), "prospects");
-    door.press(KeyCode.ESCAPE);
   }
 
   private static boolean isAtItsBeginning(Scene scene) throws Exception {

@@ -84,6 +84,20 @@ final class StartPictures {
     door.type("60");
     door.press(KeyCode.ENTER);
     book.take(door, "without-prospects" + size);
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F9);
+    door.focus("form-shots");
+    door.type("demo-data/practice.csv");
+    book.take(door, "without-practice" + size);
+    door.focus("form-rules");
+    door.type("demo-data/rule-book.toml");
+    door.press(KeyCode.ENTER);
+    book.take(door, "without-compared" + size);
+    door.press(KeyCode.PAGE_DOWN);
+    book.take(door, "without-compared-below" + size);
+    door.press(KeyCode.F8);
+    book.take(door, "without-write" + size);
+    door.press(KeyCode.ESCAPE);
     door.press(KeyCode.ESCAPE);
   }
 

@@ -2,13 +2,16 @@ package lanewarden.kiosk.setups;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -16,7 +19,9 @@ import lanewarden.bench.ComparisonSheet;
 import lanewarden.bench.PairDifference;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
+import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
 
 /**
@@ -26,15 +31,21 @@ import lanewarden.kiosk.look.Texts;
 final class ComparisonPane extends VBox {
   private final Texts texts;
   private final MeansPicture picture;
+  private Optional<ComparisonSheet> shown = Optional.empty();
+
+  // Held here, so that it is followed as long as this lives
+  private final ObservableValue<TextSize> size = ScreenFrame.sizeAt(this);
 
   ComparisonPane(Texts texts) {
     this.texts = texts;
     picture = new MeansPicture(texts);
     setId("setups-told");
+    size.addListener((all, before, now) -> show(shown));
   }
 
   /** Tells of a comparison, or that nothing was shot. */
   void show(Optional<ComparisonSheet> sheet) {
+    shown = sheet;
     getChildren().clear();
     if (sheet.isEmpty()) {
       say(texts.of("setups.nothing"));
@@ -94,11 +105,11 @@ final class ComparisonPane extends VBox {
     return row;
   }
 
-  private GridPane figures(ComparisonSheet sheet) {
-    GridPane table =
-        table(
-            "setups-table",
-            1,
+  private Node figures(ComparisonSheet sheet) {
+    return table(
+        "setups-table",
+        1,
+        List.of(
             texts.of("setups.column.place"),
             texts.of("setups.column.set-up"),
             texts.of("setups.column.arrow"),
@@ -107,21 +118,21 @@ final class ComparisonPane extends VBox {
             texts.of("setups.column.reach"),
             texts.of("setups.column.spread"),
             sheet.energyUnit().symbol(),
-            sheet.momentumUnit().symbol());
-    for (ComparisonSheet.Line line : sheet.lines()) {
-      row(
-          table,
-          line.place(),
-          line.setUp(),
-          line.arrow(),
-          line.shots(),
-          line.mean(),
-          line.reach(),
-          line.deviation(),
-          line.energy(),
-          line.momentum());
-    }
-    return table;
+            sheet.momentumUnit().symbol()),
+        sheet.lines().stream()
+            .map(
+                line ->
+                    List.of(
+                        line.place(),
+                        line.setUp(),
+                        line.arrow(),
+                        line.shots(),
+                        line.mean(),
+                        line.reach(),
+                        line.deviation(),
+                        line.energy(),
+                        line.momentum()))
+            .toList());
   }
 
   private void pairs(ComparisonSheet sheet) {
@@ -151,38 +162,62 @@ final class ComparisonPane extends VBox {
     };
   }
 
-  private GridPane margins(ComparisonSheet sheet) {
-    GridPane table =
-        table(
-            "setups-margins",
-            0,
+  private Node margins(ComparisonSheet sheet) {
+    return table(
+        "setups-margins",
+        0,
+        List.of(
             texts.of("setups.column.set-up"),
             texts.of("setups.column.division"),
             texts.of("setups.column.allowed"),
             texts.of("setups.column.margin"),
             texts.of("setups.column.from"),
             texts.of("setups.column.to"),
-            texts.of("setups.column.mean-is"));
-    for (ComparisonSheet.Margin margin : sheet.margins()) {
-      row(
-          table,
-          margin.setUp(),
-          margin.division(),
-          margin.allowed(),
-          margin.margin(),
-          margin.from(),
-          margin.to(),
-          margin.words());
-    }
+            texts.of("setups.column.mean-is")),
+        sheet.margins().stream()
+            .map(
+                margin ->
+                    List.of(
+                        margin.setUp(),
+                        margin.division(),
+                        margin.allowed(),
+                        margin.margin(),
+                        margin.from(),
+                        margin.to(),
+                        margin.words()))
+            .toList());
+  }
+
+  /** A table; with large text it would be wider than the window, so each row is told instead. */
+  private Node table(String id, int names, List<String> titles, List<List<String>> rows) {
+    Pane table = size.getValue().isLarge() ? told(names, titles, rows) : drawn(names, titles, rows);
+    table.setId(id);
     return table;
   }
 
+  /** The name of each row, and below it every other cell behind the title of its column. */
+  private VBox told(int names, List<String> titles, List<List<String>> rows) {
+    VBox all = new VBox();
+    for (List<String> row : rows) {
+      Label name = new Label(row.get(names));
+      name.getStyleClass().add("docket-title");
+      Label rest =
+          new Label(
+              IntStream.range(0, row.size())
+                  .filter(column -> column != names)
+                  .mapToObj(column -> texts.of("setups.cell", titles.get(column), row.get(column)))
+                  .collect(Collectors.joining(" · ")));
+      PanelFrame.wrap(name, rest);
+      all.getChildren().addAll(name, rest);
+    }
+    return all;
+  }
+
   /** A table whose one column of names takes what room there is. */
-  private static GridPane table(String id, int names, String... titles) {
+  private static GridPane drawn(int names, List<String> titles, List<List<String>> rows) {
     GridPane table = new GridPane();
-    table.setId(id);
     table.getStyleClass().add("setups-table");
-    for (int column = 0; column < titles.length; column++) {
+    for (int column = 0; column < titles.size(); column++) {
       ColumnConstraints constraints = new ColumnConstraints();
       if (column == names) {
         constraints.setHgrow(Priority.ALWAYS);
@@ -190,16 +225,15 @@ final class ComparisonPane extends VBox {
         constraints.setMinWidth(Region.USE_PREF_SIZE);
       }
       table.getColumnConstraints().add(constraints);
-      Label title = new Label(titles[column]);
+      Label title = new Label(titles.get(column));
       title.getStyleClass().add("setups-title");
       table.add(title, column, 0);
     }
+    for (List<String> row : rows) {
+      Label[] labels = row.stream().map(Label::new).toArray(Label[]::new);
+      PanelFrame.wrap(labels);
+      table.addRow(table.getRowCount(), labels);
+    }
     return table;
-  }
-
-  private static void row(GridPane table, String... cells) {
-    Label[] labels = Stream.of(cells).map(Label::new).toArray(Label[]::new);
-    PanelFrame.wrap(labels);
-    table.addRow(table.getRowCount(), labels);
   }
 }

@@ -11,7 +11,6 @@ import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.setups.SetUpsViewModel.Copy;
 import lanewarden.station.PracticeSetUpText;
 
 /** The panels that open over the set-ups. */
@@ -27,7 +26,6 @@ final class SetUpsPanels {
   private static final String SHOT = "shot";
   private static final String WORD = "word";
   private static final String FILE = "file";
-  private static final String COPY = "copy";
   private static final String TITLE = "title";
   private static final String OFFICIAL = "official";
   private static final String PASSPHRASE = "passphrase";
@@ -135,27 +133,14 @@ final class SetUpsPanels {
   }
 
   void write() {
-    List<Copy> copies = List.of(Copy.values());
-    open(
-        "write-panel",
-        List.of(
-            Question.choice(
-                COPY, texts.of("setups.ask.copy"), copies.stream().map(this::named).toList()),
-            words(FILE, "setups.ask.target").mayStayOpen().place(Question.Place.NEW)),
-        (answers, done, missed) ->
-            model.write(copies.get(answers.choice(COPY)), answers.words(FILE), done, missed),
-        new FormPanel.Wording(
-            texts.of("setups.write"),
+    panels.open(
+        WritePanel.of(
+            List.of(Copy.values()),
+            model::write,
             texts.of("setups.write.words"),
-            texts.of("setups.write.act")));
-  }
-
-  private String named(Copy copy) {
-    return switch (copy) {
-      case PAPER -> texts.of("setups.copy.paper");
-      case TABLE -> texts.of("setups.copy.table");
-      case SHOTS -> texts.of("setups.copy.shots");
-    };
+            texts,
+            chooser.get(),
+            panels::close));
   }
 
   /** Whoever is on duty signs; else an official who comes for it. */

@@ -7,7 +7,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewarden.bench.ComparisonSheet;
 import lanewarden.kiosk.form.Chooser;
@@ -42,7 +41,7 @@ public final class SetUpsScreen implements Page {
   private final ListView<SetUpRow> list = new ListView<>();
   private final ComparisonPane told;
   private final Scroll scroll;
-  private final VBox cautions = new VBox();
+  private final ComparisonCautions cautions = new ComparisonCautions();
   private final KeyButton again;
   private final KeyButton listen;
   private final KeyButton mark;
@@ -145,9 +144,6 @@ public final class SetUpsScreen implements Page {
     done.managedProperty().bind(done.visibleProperty());
     PanelFrame.wrap(done);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    cautions.getStyleClass().add("cautions");
-    cautions.setId("setups-cautions");
-    cautions.setMinHeight(Region.USE_PREF_SIZE);
     VBox side = new VBox(trouble, disk, done, scroll, cautions);
     side.getStyleClass().add("dossier-side");
     side.setMinHeight(0);
@@ -156,22 +152,11 @@ public final class SetUpsScreen implements Page {
 
   private void show(Optional<ComparisonSheet> sheet) {
     told.show(sheet);
-    cautions.getChildren().clear();
-    sheet.ifPresent(shown -> shown.cautions().forEach(this::caution));
-    cautions.setVisible(sheet.isPresent());
-    cautions.setManaged(sheet.isPresent());
+    cautions.show(sheet);
     again.setDisable(sheet.isEmpty());
     mark.setDisable(sheet.isEmpty());
     write.setDisable(sheet.isEmpty());
     keep.setDisable(sheet.isEmpty());
-  }
-
-  private void caution(String words) {
-    Label label = new Label(words);
-    label.getStyleClass().add("setups-cautions");
-    label.setId("setups-caution-" + cautions.getChildren().size());
-    PanelFrame.wrap(label);
-    cautions.getChildren().add(label);
   }
 
   private void pickOut(Optional<SetUpRow> chosen) {

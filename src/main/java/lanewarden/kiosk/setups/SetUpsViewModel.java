@@ -15,6 +15,7 @@ import javafx.collections.ObservableList;
 import lanewarden.audit.comparison.ComparisonPaper;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.ComparisonSheet;
+import lanewarden.bench.Practice;
 import lanewarden.bench.PracticeShot;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.desk.SideTable;
@@ -28,22 +29,10 @@ import lanewarden.station.Trouble;
 
 /** Set-ups that are shot beside each other; used on the screen's thread. */
 public final class SetUpsViewModel {
-  private static final String ENDING = ".csv";
-
-  /** What is written to a file. */
-  enum Copy {
-    /** Tables and pictures. */
-    PAPER,
-    /** A line a set-up. */
-    TABLE,
-    /** A line a shot, to go on with. */
-    SHOTS
-  }
-
   private final Desk desk;
-  private final ComparisonPaper paper;
   private final Places places;
   private final SideTable table;
+  private final Copies copies;
   private final Texts texts;
   private final ObservableList<SetUpRow> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Optional<SetUpRow>> chosen =
@@ -67,9 +56,9 @@ public final class SetUpsViewModel {
   public SetUpsViewModel(
       Desk desk, ComparisonPaper paper, Places places, SideTable table, Texts texts) {
     this.desk = desk;
-    this.paper = paper;
     this.places = places;
     this.table = table;
+    this.copies = new Copies(paper, places, table);
     this.texts = texts;
   }
 
@@ -239,23 +228,11 @@ public final class SetUpsViewModel {
           () -> places.fresh(typed, stem() + "-shots.csv"),
           to -> act(station -> station.practising().save(to), written(to), taken, refused),
           refused);
-      return;
+    } else if (copy == Copy.TABLE) {
+      copies.table(found.get(), typed, to -> end(written(to), taken), refused);
+    } else {
+      copies.paper(found.get(), typed, to -> end(written(to), taken), refused);
     }
-    table.ask(
-        () -> {
-          Path to =
-              copy == Copy.TABLE
-                  ? places.fresh(typed, stem() + "-set-ups.csv")
-                  : places.fresh(typed, stem() + ".pdf");
-          if (copy == Copy.TABLE) {
-            paper.csv(found.get(), to);
-          } else {
-            paper.pdf(found.get(), to);
-          }
-          return to;
-        },
-        to -> end(written(to), taken),
-        refused);
   }
 
   private String written(Path to) {
@@ -264,13 +241,8 @@ public final class SetUpsViewModel {
 
   /** The name of the practice's own file, without its ending. */
   private String stem() {
-    String name =
-        practice
-            .get()
-            .flatMap(PracticeView::practice)
-            .map(shot -> String.valueOf(Path.of(shot.file()).getFileName()))
-            .orElse("practice");
-    return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+    return Copies.stem(
+        practice.get().flatMap(PracticeView::practice).map(Practice::file).orElse("practice"));
   }
 
   /** Keeps the practice in the ledger, signed by whoever is on duty. */

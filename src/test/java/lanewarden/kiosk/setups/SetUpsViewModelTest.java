@@ -21,7 +21,6 @@ import lanewarden.kiosk.desk.SideTable;
 import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.setups.SetUpsViewModel.Copy;
 import lanewarden.quantity.Speed;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
