@@ -3,12 +3,14 @@ package lanewarden.kiosk;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -58,11 +60,17 @@ final class Booth implements AutoCloseable {
   }
 
   Booth(EventFolder event, Path temp, double width, double height, Makers makers) throws Exception {
-    this(event, temp, width, height, makers, Sketchbook.language());
+    this(event, temp, width, height, makers, Sketchbook.language(), false);
   }
 
   private Booth(
-      EventFolder event, Path temp, double width, double height, Makers makers, Language language)
+      EventFolder event,
+      Path temp,
+      double width,
+      double height,
+      Makers makers,
+      Language language,
+      boolean training)
       throws Exception {
     folder = new EventFolder(BoothEvent.copied(event.path(), temp.resolve("event")));
     instrument = new SimulatedInstrument(folder.profile(), Clock.systemUTC());
@@ -76,7 +84,7 @@ final class Booth implements AutoCloseable {
                         station,
                         folder,
                         new Training(
-                            false,
+                            training,
                             Optional.of(
                                 "Demonstration: every passphrase is \"" + PASSPHRASE + "\"."))),
                     makers,
@@ -117,7 +125,14 @@ final class Booth implements AutoCloseable {
   /** In another language, on a copy of an event of the test's own. */
   static Booth in(Language language, EventFolder event, Path temp, double width, double height)
       throws Exception {
-    return new Booth(event, temp, width, height, BoothEvent.MAKERS, language);
+    return new Booth(event, temp, width, height, BoothEvent.MAKERS, language, false);
+  }
+
+  /** The same under the band that says that nothing counts. */
+  static Booth training(
+      Language language, EventFolder event, Path temp, double width, double height)
+      throws Exception {
+    return new Booth(event, temp, width, height, BoothEvent.MAKERS, language, true);
   }
 
   /** On a copy of an event of the test's own. */
@@ -291,19 +306,45 @@ final class Booth implements AutoCloseable {
   boolean isWhole(String id) throws Exception {
     return call(
         () -> {
-          front.official().getRoot().applyCss();
-          front.official().getRoot().layout();
-          Label label = (Label) front.official().lookup("#" + id);
-          Bounds bounds = label.localToScene(label.getLayoutBounds());
-          boolean inside = label.getHeight() >= Math.floor(label.prefHeight(label.getWidth()));
-          for (Node at = label.getParent(); at != null; at = at.getParent()) {
-            // What is scrolled reaches beyond its holder, which hides nothing: the viewport does
-            boolean hides =
-                at.getParent() == null || !at.getParent().getStyleClass().contains("viewport");
-            inside &= !hides || at.localToScene(at.getLayoutBounds()).contains(bounds);
-          }
-          return inside;
+          layOut();
+          return isWhole((Label) front.official().lookup("#" + id));
         });
+  }
+
+  /** What of something that is shown is not whole: itself, or any of the words in it. */
+  List<String> cutOff(String id) throws Exception {
+    return call(
+        () -> {
+          layOut();
+          Node node = front.official().lookup("#" + id);
+          Stream<String> words =
+              node.lookupAll(".label").stream()
+                  .map(Label.class::cast)
+                  .filter(label -> label.isManaged() && seen(label) && !isWhole(label))
+                  .map(Label::getText);
+          return Stream.concat(isInside(node) ? Stream.empty() : Stream.of(id), words).toList();
+        });
+  }
+
+  private void layOut() {
+    front.official().getRoot().applyCss();
+    front.official().getRoot().layout();
+  }
+
+  private static boolean isWhole(Label label) {
+    return label.getHeight() >= Math.floor(label.prefHeight(label.getWidth())) && isInside(label);
+  }
+
+  private static boolean isInside(Node node) {
+    Bounds bounds = node.localToScene(node.getLayoutBounds());
+    boolean inside = true;
+    for (Node at = node.getParent(); at != null; at = at.getParent()) {
+      // What is scrolled reaches beyond its holder, which hides nothing: the viewport does
+      boolean hides =
+          at.getParent() == null || !at.getParent().getStyleClass().contains("viewport");
+      inside &= !hides || at.localToScene(at.getLayoutBounds()).contains(bounds);
+    }
+    return inside;
   }
 
   /** Whether a button is greyed. */

@@ -83,6 +83,17 @@ final class BoothEvent {
     return event(path, rules, roster, "Station 1");
   }
 
+  /**
+   * One whose instrument stands nobody says how far from the bow: the reading is at its largest.
+   */
+  static EventFolder unplaced(Path path) throws Exception {
+    EventFolder made = event(path);
+    Path settings = path.resolve("station.toml");
+    Files.writeString(
+        settings, Files.readString(settings).replace("[place]\ndistance = \"3 m\"\n", ""));
+    return made;
+  }
+
   /** Another station of the same event. */
   static EventFolder station(Path path, String name) throws Exception {
     return event(path, "rule-book.toml", "roster.csv", name);

@@ -217,6 +217,25 @@ final class KioskPictures {
     }
   }
 
+  /** All at once under the band that says that nothing counts, and an arrow that nobody weighed. */
+  void playCrowded(int width, int height) throws Exception {
+    String size = "-" + width + "x" + height;
+    Path temp = Files.createTempDirectory("pictures");
+    EventFolder event = ProvingScreenTest.verifying(temp.resolve("made"));
+    try (Booth booth = Booth.training(Sketchbook.language(), event, temp, width, height)) {
+      booth.signIn();
+      CrowdedLineTest.crowd(booth);
+      take(booth, "line-crowded" + size);
+    }
+    temp = Files.createTempDirectory("pictures");
+    EventFolder unplaced = BoothEvent.unplaced(temp.resolve("made"));
+    try (Booth booth = Booth.training(Sketchbook.language(), unplaced, temp, width, height)) {
+      booth.signIn();
+      CrowdedLineTest.shootUnweighed(booth);
+      take(booth, "line-unweighed" + size);
+    }
+  }
+
   /** The rule studio: a good rule, a fault, two rules beside each other, a simulated one, lanes. */
   private void studio(Booth booth, String size) throws Exception {
     booth.press(KeyCode.F10);

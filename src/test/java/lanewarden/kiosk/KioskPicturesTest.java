@@ -30,6 +30,7 @@ class KioskPicturesTest {
   /** What is drawn, in one go each. */
   enum Play {
     LINE(19),
+    CROWDED(2),
     PROVING(9),
     CLAUSES(15),
     INSTRUMENT(8),
@@ -50,6 +51,7 @@ class KioskPicturesTest {
     private void draw(Sketchbook book, int width, int height) throws Exception {
       switch (this) {
         case LINE -> new KioskPictures(book).play(width, height);
+        case CROWDED -> new KioskPictures(book).playCrowded(width, height);
         case PROVING -> new KioskPictures(book).playProving(width, height);
         case CLAUSES -> new KioskPictures(book).playClauses(width, height);
         case INSTRUMENT -> new KioskPictures(book).playInstrument(width, height);

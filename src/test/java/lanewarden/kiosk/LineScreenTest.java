@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import lanewarden.journal.Outcome;
@@ -38,6 +40,41 @@ class LineScreenTest {
     assertEquals("Ilse Marrowby", booth.text("name"));
     assertTrue(booth.text("rule").startsWith("At most 300 ft/s plus 3 % (309 ft/s)."));
     assertEquals("At least 3 more readings", booth.text("outcome-words"));
+  }
+
+  @Test
+  void beforeTheFirstShotTheWayToAnotherDivisionIsToldAndLeadsThere() throws Exception {
+    booth.scan("101");
+    assertEquals("Wrong division? F1, then F5", booth.text("division-wrong"));
+    booth.press(KeyCode.F1);
+    booth.press(KeyCode.F5);
+    assertTrue(booth.shows("correct-panel"));
+    booth.press(KeyCode.ESCAPE);
+    booth.press(KeyCode.ESCAPE);
+    booth.shoot("300.1 ft/s");
+    assertEquals("", booth.text("division-wrong"));
+  }
+
+  @Test
+  void aReadingInDoubtIsToldWithTheKeyThatDeclaresItVoidWhereThatWouldTakeIt() throws Exception {
+    Path rules = booth.folder.path().resolve("rule-book.toml");
+    Files.writeString(
+        rules,
+        Files.readString(rules).replaceFirst("rechecks = 1", "rechecks = 1\njump = \"20 ft/s\"\n"));
+    booth
+        .station
+        .proceedings()
+        .adoptRuleBook(BoothEvent.ORGANIZER_PASSPHRASE.toCharArray(), "a jump is looked at");
+    booth.settle();
+    booth.scan("101");
+    booth.shoot("300.1 ft/s", "340.0 ft/s");
+    assertTrue(
+        booth.text("doubt-words").endsWith("declare it void (F3)."), booth.text("doubt-words"));
+    // F3 would take the third now
+    booth.shoot("341.0 ft/s");
+    List<String> told = booth.text("doubt-words").lines().toList();
+    assertTrue(told.get(0).endsWith("press its card below to declare it void."), told.toString());
+    assertTrue(told.get(1).endsWith("declare it void (F3)."), told.toString());
   }
 
   @Test

@@ -132,6 +132,11 @@ class ProtestScreenTest {
     booth.press(KeyCode.ESCAPE);
     booth.press(KeyCode.ESCAPE);
     assertTrue(booth.shows("line"));
+    assertTrue(
+        booth
+            .text("left-last-words")
+            .endsWith("A judge has ruled since: check " + recheck + " counts."),
+        booth.text("left-last-words"));
     assertEquals(
         List.of(),
         new AuditReport(Clock.systemUTC(), SignedPapers::of)

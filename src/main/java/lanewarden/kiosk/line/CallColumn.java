@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.css.PseudoClass;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -28,7 +29,10 @@ final class CallColumn extends VBox {
   private final Label progress = new Label();
   private final ProgressBar bar = new ProgressBar(0);
 
-  CallColumn(LineViewModel model, Texts texts) {
+  /**
+   * @param told stands below the field and those it may mean
+   */
+  CallColumn(LineViewModel model, Texts texts, Node told) {
     this.model = model;
     this.texts = texts;
     Label label = new Label(texts.of("line.call"));
@@ -54,7 +58,9 @@ final class CallColumn extends VBox {
     bar.setMaxWidth(Double.MAX_VALUE);
     bar.setFocusTraversable(false);
     bar.accessibleTextProperty().bind(progress.textProperty());
-    getChildren().addAll(label, field, matches, room, progress, bar);
+    getChildren().addAll(label, field, matches, told, room, progress, bar);
+    // However much is told, the buttons below stay whole
+    setMinHeight(0);
     getStyleClass().add("call-column");
   }
 

@@ -20,6 +20,7 @@ final class CheckCard extends VBox {
   private final Label brief = new Label();
   private final Label division = new Label();
   private final Label attempt = new Label();
+  private final Label wrong = new Label();
   private final Label rule = new Label();
   private final Label limit = new Label();
   private final ReadingFigure reading;
@@ -65,6 +66,10 @@ final class CheckCard extends VBox {
     division.setMinWidth(USE_PREF_SIZE);
     attempt.getStyleClass().add("attempt");
     attempt.setId("attempt");
+    wrong.setText(texts.of("line.division.wrong"));
+    wrong.getStyleClass().addAll("attempt", "division-wrong");
+    wrong.setId("division-wrong");
+    wrong.managedProperty().bind(wrong.visibleProperty());
     WrappedWords.in(follows);
     follows.setMinHeight(USE_PREF_SIZE);
     follows.setId("outcome-follows");
@@ -77,7 +82,7 @@ final class CheckCard extends VBox {
     outcome.setMinHeight(USE_PREF_SIZE);
     outcome.getStyleClass().add("outcome");
     outcome.setAccessibleRole(AccessibleRole.TEXT);
-    Row who = new Row(bib, name, gap(), new VBox(division, attempt));
+    Row who = new Row(bib, name, gap(), new VBox(division, attempt, wrong));
     who.getStyleClass().add("who");
     Row figures = new Row(reading, gap(), limit);
     figures.getStyleClass().add("figures");
@@ -97,6 +102,7 @@ final class CheckCard extends VBox {
     verdict.visibleProperty().bind(visibleProperty());
     verdict.managedProperty().bind(visibleProperty());
     getStyleClass().add("check-card");
+    setId("check-card");
   }
 
   private static Region gap() {
@@ -128,6 +134,7 @@ final class CheckCard extends VBox {
             .grounds()
             .map(grounds -> texts.of("line.attempt.grounds", check.attempt(), grounds))
             .orElse(check.attempt()));
+    wrong.setVisible(check.isFresh());
     rule.setText(check.rule());
     // The rule was there before each shot; what would help needs its room now
     rule.setVisible(check.advice().isEmpty() && !stopped);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Outcome;
+import lanewarden.journal.TakenShot;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
@@ -36,7 +37,7 @@ import lanewarden.station.CheckView;
  * @param mayBeRechecked whether the competitor may be called once more
  * @param grounds why the competitor was called although the rule did not call for it
  * @param preparation what is to be stated and ticked
- * @param doubts what speaks against readings, in words
+ * @param doubts what speaks against readings, in words, and what is to be done about each
  * @param advice what would bring the set-up inside that is over
  * @param wantsWeighing whether there would be advice if the arrow were weighed
  */
@@ -95,7 +96,7 @@ public record CheckPage(
         view.mayComeBack(),
         Optional.ofNullable(opened.grounds()),
         Preparation.of(view, texts),
-        view.doubts().stream().map(Doubt::words).toList(),
+        doubts(view, texts),
         view.advice().map(advice -> AdvicePage.of(advice, texts)),
         view.wantsWeighing());
   }
@@ -108,6 +109,25 @@ public record CheckPage(
     return opened.attempt() == 1
         ? texts.of("line.attempt.first")
         : texts.of("line.attempt.again", opened.attempt());
+  }
+
+  private static List<String> doubts(CheckView view, Texts texts) {
+    int last =
+        view.check().shots().stream()
+            .filter(TakenShot::stands)
+            .mapToInt(shot -> shot.reading().shot() - 1)
+            .reduce(-1, (first, second) -> second);
+    return view.doubts().stream()
+        .map(doubt -> texts.of(doubted(doubt, last), doubt.words()))
+        .toList();
+  }
+
+  /** The key declares the last reading void; of any other the card is pressed. */
+  private static String doubted(Doubt doubt, int last) {
+    if (!doubt.isOpen()) {
+      return "line.doubt";
+    }
+    return doubt.shot() == last ? "line.doubt.open" : "line.doubt.open.card";
   }
 
   private static String atBow(CheckView view, Texts texts) {
@@ -127,6 +147,11 @@ public record CheckPage(
   /** Whether the rule has decided. */
   public boolean decided() {
     return outcome.isPresent();
+  }
+
+  /** Whether a correction of what is on the roster would come before every shot. */
+  public boolean isFresh() {
+    return shots.isEmpty() && outcome.isEmpty();
   }
 
   /** Whether a reading stands that could be declared void. */

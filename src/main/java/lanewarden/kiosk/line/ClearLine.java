@@ -1,5 +1,6 @@
 package lanewarden.kiosk.line;
 
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -36,6 +37,7 @@ final class ClearLine extends VBox {
     cautions.getStyleClass().add("cautions");
     cautions.setId("cautions");
     WrappedWords.in(lastWords);
+    lastWords.setId("left-last-words");
     last.getStyleClass().addAll("outcome", "left-last");
     last.setId("left-last");
     how.getStyleClass().add("clear-how");
@@ -44,7 +46,7 @@ final class ClearLine extends VBox {
     VBox.setVgrow(room, Priority.ALWAYS);
     getChildren().addAll(title, how, last, room, cautions);
     getStyleClass().add("clear-line");
-    show(Optional.empty(), false);
+    show(Optional.empty(), Map.of(), false);
   }
 
   private Label caution(String key) {
@@ -57,9 +59,10 @@ final class ClearLine extends VBox {
   /**
    * Shows how the check ended that left the line last.
    *
+   * @param ruled of every check on which a judge ruled, which check counts by that
    * @param stopped whether nobody is called as things stand
    */
-  void show(Optional<CheckPage> left, boolean stopped) {
+  void show(Optional<CheckPage> left, Map<Long, Long> ruled, boolean stopped) {
     title.setText(texts.of(stopped ? "clear.stopped" : "clear.title"));
     how.setText(texts.of(stopped ? "clear.stopped.how" : "clear.how"));
     last.setVisible(left.isPresent());
@@ -69,16 +72,23 @@ final class ClearLine extends VBox {
           Sign sign = check.sign();
           lastMark.show(sign);
           Mark.show(last, sign);
-          lastWords.setText(
-              check.decided()
-                  ? texts.of(
-                      "clear.last",
-                      check.bib(),
-                      check.name(),
-                      check.word(),
-                      check.words(),
-                      check.follows())
-                  : texts.of("clear.last.ended", check.bib(), check.name()));
+          lastWords.setText(last(check, Optional.ofNullable(ruled.get(check.number()))));
         });
+  }
+
+  /** What follows an outcome is over once a judge ruled. */
+  private String last(CheckPage check, Optional<Long> counts) {
+    if (!check.decided()) {
+      return texts.of("clear.last.ended", check.bib(), check.name());
+    }
+    return texts.of(
+        "clear.last",
+        check.bib(),
+        check.name(),
+        check.word(),
+        check.words(),
+        counts
+            .map(number -> texts.of("clear.last.ruled", String.valueOf(number)))
+            .orElse(check.follows()));
   }
 }

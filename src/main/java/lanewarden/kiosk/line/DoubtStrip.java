@@ -1,7 +1,6 @@
 package lanewarden.kiosk.line;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -17,12 +16,10 @@ import lanewarden.kiosk.look.WrappedWords;
 
 /** What speaks against readings of the check, with the key that lets one count all the same. */
 final class DoubtStrip extends Row {
-  private final Texts texts;
   private final Label words = new Label();
   private final KeyButton keep;
 
   DoubtStrip(Texts texts, Runnable openKeep) {
-    this.texts = texts;
     Mark mark = new Mark();
     mark.show(Sign.NOT_ADMITTED);
     WrappedWords.in(words);
@@ -44,7 +41,7 @@ final class DoubtStrip extends Row {
   }
 
   /**
-   * @param doubts in words; none hides the strip
+   * @param doubts in words, with what is to be done; none hides the strip
    * @param open whether an official must say whether a reading counts
    */
   void show(List<String> doubts, boolean open) {
@@ -53,10 +50,7 @@ final class DoubtStrip extends Row {
     keep.setDisable(!open);
     keep.setVisible(open);
     keep.setManaged(open);
-    words.setText(
-        doubts.stream()
-            .map(doubt -> texts.of(open ? "line.doubt.open" : "line.doubt", doubt))
-            .collect(Collectors.joining("\n")));
+    words.setText(String.join("\n", doubts));
     setAccessibleText(words.getText());
   }
 }

@@ -1,8 +1,12 @@
 package lanewarden.kiosk.line;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lanewarden.journal.Docket;
+import lanewarden.journal.Protest;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.rules.Phase;
@@ -26,6 +30,7 @@ import lanewarden.station.Trouble;
  * @param share how far the roster is, 0 to 1
  * @param stop why the line is not clear, while it is not
  * @param proving how far the instrument can be believed
+ * @param ruled of every check on which a judge ruled, which check counts by that
  * @param trouble what keeps the line from going on
  * @param unwritten signals that wait to be written
  */
@@ -43,8 +48,20 @@ public record LinePage(
     double share,
     Optional<String> stop,
     ProvingPage proving,
+    Map<Long, Long> ruled,
     Optional<Trouble> trouble,
     int unwritten) {
+
+  private static Map<Long, Long> ruled(Docket docket) {
+    Map<Long, Long> ruled = new HashMap<>();
+    for (Protest protest : docket.protests()) {
+      docket
+          .rulingOn(protest.fact().check())
+          .ifPresent(
+              given -> protest.all().forEach(check -> ruled.put(check, given.fact().stands())));
+    }
+    return Map.copyOf(ruled);
+  }
 
   /** The phases of an event, in words. */
   static List<String> phases(Texts texts) {
@@ -98,6 +115,7 @@ public record LinePage(
         progress.competitors() == 0 ? 0 : (double) done / progress.competitors(),
         view.stop().map(stop -> stop.reason().orElseGet(() -> texts.of("stop.unsaid"))),
         ProvingPage.of(view.verification(), texts),
+        ruled(view.docket()),
         view.trouble(),
         view.unwritten());
   }

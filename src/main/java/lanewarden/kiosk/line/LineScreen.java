@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -44,6 +45,8 @@ public final class LineScreen implements Page {
   private final TroubleCard notice;
   private final KeyButton callAllTheSame;
   private final KeyButton enterLate;
+  private final Row told = new Row();
+  private final VBox toldBelow = new VBox();
   private final PreparationStrip preparation;
   private final KeyButton goTo;
   private final Runnable figuresPanel;
@@ -78,14 +81,14 @@ public final class LineScreen implements Page {
     callAllTheSame.setId("all-the-same");
     enterLate = new KeyButton(texts.of("act.late"), KeyCode.INSERT, own::enterLate);
     enterLate.setId("enter-late");
-    Row told = new Row(notice, callAllTheSame, enterLate);
     told.getStyleClass().add("stuck");
+    toldBelow.getStyleClass().add("stuck");
     HBox.setHgrow(notice, Priority.ALWAYS);
     refused = new RefusedStrip(texts);
     doubt = new DoubtStrip(texts, own::keep);
     proving = new ProvingStrip(texts, own::holdOrLift, own::verify);
     stop = new StopStrip(texts);
-    column = new CallColumn(model, texts);
+    column = new CallColumn(model, texts, toldBelow);
     preparation = new PreparationStrip(model, texts, own::setUp);
     card = new CheckCard(texts, own::declareVoid, preparation);
     clear = new ClearLine(texts);
@@ -120,7 +123,10 @@ public final class LineScreen implements Page {
               notice.show(now);
               makeRoom();
             });
-    told.managedProperty().bind(notice.managedProperty());
+    told.managedProperty()
+        .bind(notice.managedProperty().and(notice.parentProperty().isEqualTo(told)));
+    toldBelow.managedProperty().bind(notice.managedProperty().and(told.managedProperty().not()));
+    tell(false);
     model.grounds().addListener((all, before, now) -> offer());
     model.unknown().addListener((all, before, now) -> offer());
     offer();
@@ -140,8 +146,10 @@ public final class LineScreen implements Page {
     retry.setDisable(page.unwritten() == 0);
     notice.show(model.notice().get());
     refused.show(page.refused());
+    boolean stopped = page.stop().isPresent();
     stop.show(page.stop());
-    proving.show(page.proving());
+    tell(stopped);
+    proving.show(page.proving(), stopped);
     column.show(page);
     Optional<CheckPage> check = page.check();
     doubt.show(
@@ -149,14 +157,26 @@ public final class LineScreen implements Page {
         check.flatMap(CheckPage::firstInDoubt).isPresent());
     card.setVisible(check.isPresent());
     clear.setVisible(check.isEmpty());
-    check.ifPresent(now -> card.show(now, page.stop().isPresent()));
+    check.ifPresent(now -> card.show(now, stopped));
     if (check.isEmpty()) {
       preparation.rest();
     }
-    clear.show(model.leftLast().get(), page.proving().stopped() || page.stop().isPresent());
+    clear.show(model.leftLast().get(), page.ruled(), page.proving().stopped() || stopped);
     acts.show(page);
     makeRoom();
     askForFigures();
+  }
+
+  /**
+   * Where a message stands: above the check; below the field where bibs are typed while the line is
+   * not clear, which takes the room above.
+   */
+  private void tell(boolean stopped) {
+    Pane place = stopped ? toldBelow : told;
+    if (notice.getParent() != place) {
+      place.getChildren().setAll(notice, callAllTheSame, enterLate);
+      notice.narrow(stopped);
+    }
   }
 
   private void offer() {
@@ -190,15 +210,19 @@ public final class LineScreen implements Page {
   }
 
   /**
-   * Strips above the check, what it asks of bow and arrow, and advice take their room from the
-   * reading.
+   * Strips above the check, what it asks of bow and arrow, and advice or how to come to it take
+   * their room from the reading.
    */
   private void makeRoom() {
-    boolean strips =
-        Stream.of(stop, stuck, notice, refused, doubt, proving).anyMatch(Node::isVisible);
+    long strips =
+        Stream.of(stop, stuck, told, refused, doubt, proving).filter(Node::isManaged).count();
     boolean prepares = model.check().filter(check -> check.preparation().any()).isPresent();
-    boolean advises = model.check().flatMap(CheckPage::advice).isPresent();
-    long crowd = Stream.of(strips, prepares, advises).filter(one -> one).count();
+    boolean advises =
+        model
+            .check()
+            .filter(check -> check.advice().isPresent() || check.wantsWeighing())
+            .isPresent();
+    long crowd = Math.min(strips, 2) + Stream.of(prepares, advises).filter(one -> one).count();
     root.pseudoClassStateChanged(CROWDED, crowd > 0);
     root.pseudoClassStateChanged(PACKED, crowd > 1);
   }

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.line;
 
+import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -32,6 +33,7 @@ final class ProvingStrip extends Row {
     PanelFrame.wrap(words);
     VBox said = new VBox(word, words, particulars);
     said.setMinWidth(0);
+    said.setAlignment(Pos.CENTER_LEFT);
     said.setAccessibleRole(AccessibleRole.TEXT);
     HBox.setHgrow(said, Priority.ALWAYS);
     hold = new KeyButton(texts.of("act.hold"), KeyCode.PAGE_DOWN, openHold);
@@ -48,14 +50,20 @@ final class ProvingStrip extends Row {
     keys.add(hold, verify);
   }
 
-  void show(ProvingPage page) {
+  /**
+   * @param stopped whether the line is not clear: nobody is called then for that alone, and the
+   *     sentences give way to what must be in sight
+   */
+  void show(ProvingPage page, boolean stopped) {
     setVisible(page.shown());
     setManaged(page.shown());
     mark.show(page.sign());
     Mark.show(this, page.sign());
     word.setText(page.word());
     words.setText(page.words());
-    particulars.show(page.particulars());
+    words.setVisible(!stopped);
+    words.setManaged(!stopped);
+    particulars.show(stopped ? "" : page.particulars());
     setAccessibleText((page.word() + ". " + page.words() + " " + page.particulars()).strip());
     hold.rename(texts.of(page.held() ? "act.lift" : "act.hold"));
     boolean mayHold = !page.running() && (!page.held() || page.liftable());

@@ -6,6 +6,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
@@ -31,8 +32,12 @@ public final class TroubleCard extends Row {
   private final Particulars particulars = new Particulars();
   private final Countdown countdown;
 
+  private final VBox words;
+
   // Held here, so that it is followed as long as this lives
   private final ObservableValue<Boolean> large = ScreenFrame.sizeAt(this).map(TextSize::isLarge);
+  private boolean narrow;
+  private String below = "";
 
   /** Hidden until there is a trouble. */
   public TroubleCard(Texts texts) {
@@ -44,13 +49,30 @@ public final class TroubleCard extends Row {
     PanelFrame.wrap(what, why, remedy);
     code.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     countdown = new Countdown(texts);
-    VBox words = new VBox(what, why, remedy, countdown, particulars);
+    words = new VBox(what, why, remedy, countdown, particulars);
     HBox.setHgrow(words, Priority.ALWAYS);
     getChildren().addAll(mark, words);
-    large.subscribe(now -> (now ? words : this).getChildren().add(code));
+    large.subscribe(now -> placeCode());
     getStyleClass().add("trouble-card");
     setAccessibleRole(AccessibleRole.TEXT);
     show(Optional.empty());
+  }
+
+  /**
+   * Whether it stands in a narrow place: its code goes below its sentences then, and what a
+   * translated one has below them is only spoken.
+   */
+  public void narrow(boolean now) {
+    narrow = now;
+    placeCode();
+    particulars.show(narrow ? "" : below);
+  }
+
+  private void placeCode() {
+    Pane place = narrow || large.getValue() ? words : this;
+    if (code.getParent() != place) {
+      place.getChildren().add(code);
+    }
   }
 
   /** Shows a trouble, which is brought into sight, or nothing. */
@@ -66,7 +88,8 @@ public final class TroubleCard extends Row {
           why.setVisible(!said.why().isBlank());
           why.setManaged(!said.why().isBlank());
           remedy.setText(said.remedy());
-          particulars.show(said.particulars());
+          below = said.particulars();
+          particulars.show(narrow ? "" : below);
           code.setText(texts.of("trouble.code", t.code()));
           setAccessibleText(said.spoken() + " " + code.getText());
           if (getScene() != null) {
