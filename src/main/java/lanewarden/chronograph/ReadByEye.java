@@ -9,6 +9,7 @@ import java.util.function.Consumer;
  */
 public final class ReadByEye implements Instrument {
   private static final String NAME = "Instrument read by eye";
+  private static final String NO_LINE = "NO-LINE";
 
   private final Clock clock;
   private final Worker worker = new Worker(NAME);
@@ -37,7 +38,10 @@ public final class ReadByEye implements Instrument {
         () ->
             outlet.link(
                 LinkState.CLOSED,
-                NAME + ": no line leads to it. Type each reading in from its display."));
+                NAME
+                    + ": no line leads to it. Type each reading in from its display. ("
+                    + NO_LINE
+                    + ")"));
   }
 
   @Override

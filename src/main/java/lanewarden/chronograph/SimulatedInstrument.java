@@ -110,7 +110,12 @@ public final class SimulatedInstrument implements Instrument {
           if (plugged) {
             plugged = false;
             outlet.send(decoder.lost(now));
-            outlet.link(LinkState.LOST, name + " was unplugged. Plug it in again.");
+            outlet.link(
+                LinkState.LOST,
+                name
+                    + " was unplugged. Plug it in again. ("
+                    + PortTrouble.Kind.VANISHED.code()
+                    + ")");
           }
         });
   }

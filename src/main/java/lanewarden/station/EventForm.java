@@ -122,10 +122,14 @@ public record EventForm(
    */
   public Made make(Surroundings here) throws StationException {
     EventFormFindings found = examine();
-    Optional<String> fault = found.faults().values().stream().flatMap(List::stream).findFirst();
+    Optional<EventFormFindings.Fault> fault =
+        found.faults().values().stream().flatMap(List::stream).findFirst();
     if (fault.isPresent()) {
       throw StationException.misstep(
-          "FORM-FAULTY", NewEvent.NOTHING_MADE, fault.get(), "Mend every field that is marked.");
+          "FORM-FAULTY",
+          NewEvent.NOTHING_MADE,
+          fault.get().words(),
+          "Mend every field that is marked.");
     }
     NewEvent event =
         new NewEvent(
@@ -165,7 +169,10 @@ public record EventForm(
   static Path path(String written) throws StationException {
     if (written.isBlank()) {
       throw StationException.misstep(
-          "PATH", NewEvent.NOTHING_MADE, "Nothing stands here yet.", "Choose it, or write it.");
+          "PLACE-NEEDED",
+          NewEvent.NOTHING_MADE,
+          "Nothing stands here yet.",
+          "Choose it, or write it.");
     }
     try {
       Path path = Path.of(written.strip());
@@ -174,10 +181,10 @@ public record EventForm(
       }
     } catch (InvalidPathException e) {
       throw StationException.misstep(
-          "PATH", NewEvent.NOTHING_MADE, String.valueOf(e.getMessage()), "Choose a place.");
+          "PLACE-NEEDED", NewEvent.NOTHING_MADE, String.valueOf(e.getMessage()), "Choose a place.");
     }
     throw StationException.misstep(
-        "PATH",
+        "PLACE-NEEDED",
         NewEvent.NOTHING_MADE,
         "\"" + written + "\" does not say the whole way to it.",
         "Choose it, or write the way from the beginning.");

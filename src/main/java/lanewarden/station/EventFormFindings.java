@@ -24,19 +24,30 @@ import lanewarden.written.WrittenRefused;
 /**
  * What is right and wrong in the form of an event to be made.
  *
- * @param faults in words, by the fields as {@link EventForm} names them
+ * @param faults by the fields as {@link EventForm} names them
  * @param divisions the codes that the rule book has; none if it is faulty
  * @param sheet the list of competitors, if it is a table
  * @param columns which of its columns are taken: as chosen, or as guessed
  * @param mapped the roster that comes of it, if every column is found that it must have
  */
 public record EventFormFindings(
-    Map<String, List<String>> faults,
+    Map<String, List<Fault>> faults,
     List<String> divisions,
     Optional<RosterSheet> sheet,
     Map<String, Integer> columns,
     Optional<RosterSheet.Mapped> mapped) {
   private static final int TOLD = 4;
+
+  /** Of what a file itself says is wrong in it, which no other language has words for. */
+  private static final String OF_A_FILE = "";
+
+  /**
+   * Something wrong with a field.
+   *
+   * @param code the same for every occurrence of its cause; blank for a fault within a file
+   * @param words in English
+   */
+  public record Fault(String code, String words) {}
 
   /** Something that is examined. */
   @FunctionalInterface
@@ -46,31 +57,32 @@ public record EventFormFindings(
 
   /** Notes what goes wrong, field by field. */
   private static final class Notes {
-    private final Map<String, List<String>> faults = new LinkedHashMap<>();
+    private final Map<String, List<Fault>> faults = new LinkedHashMap<>();
 
     <T> Optional<T> examine(String field, Examination<T> examination) {
       try {
         return Optional.of(examination.result());
       } catch (WrittenRefused e) {
-        note(field, inWords(e.faults()));
+        inWords(e.faults()).forEach(words -> note(field, OF_A_FILE, words));
       } catch (StationException e) {
-        note(field, List.of(e.trouble().why() + " " + e.trouble().remedy()));
+        Trouble trouble = e.trouble();
+        note(field, trouble.code(), trouble.why() + " " + trouble.remedy());
       } catch (IOException e) {
         Trouble trouble = Trouble.of(e);
-        note(field, List.of(trouble.what() + " " + trouble.why() + " " + trouble.remedy()));
+        note(field, trouble.code(), trouble.what() + " " + trouble.why() + " " + trouble.remedy());
       }
       return Optional.empty();
     }
 
-    void note(String field, List<String> words) {
-      faults.computeIfAbsent(field, f -> new ArrayList<>()).addAll(words);
+    void note(String field, String code, String words) {
+      faults.computeIfAbsent(field, f -> new ArrayList<>()).add(new Fault(code, words));
     }
   }
 
   static EventFormFindings of(EventForm form) {
     Notes notes = new Notes();
     notes.examine(EventForm.FOLDER, () -> place(form.folder()));
-    notes.examine(EventForm.STATION, () -> name(form.station(), "station"));
+    notes.examine(EventForm.STATION, () -> name(form.station(), "station", "STATION-NAME"));
     List<String> divisions =
         notes.examine(EventForm.RULE_BOOK, () -> codes(form)).orElse(List.of());
     Optional<RosterSheet> sheet = notes.examine(EventForm.ROSTER, () -> sheet(form));
@@ -102,20 +114,20 @@ public record EventFormFindings(
     return target;
   }
 
-  private static String name(String name, String what) throws StationException {
-    NewEvent.requireName(name.strip(), what);
+  private static String name(String name, String what, String code) throws StationException {
+    NewEvent.requireName(name.strip(), what, code);
     return name;
   }
 
   private static String port(String port) throws StationException {
     if (port.isBlank()) {
       throw StationException.misstep(
-          "PORT",
+          "PORT-NEEDED",
           NewEvent.NOTHING_MADE,
           "It is not said where the instrument is.",
           "Pick its port or type it, or have the readings typed in.");
     }
-    return name(port, "port");
+    return name(port, "port", "PORT-NAME");
   }
 
   private static List<String> codes(EventForm form) throws StationException, WrittenRefused {
@@ -139,7 +151,8 @@ public record EventFormFindings(
     for (String title : RosterSheet.missing(columns)) {
       notes.note(
           EventForm.COLUMN + title,
-          List.of("Every competitor needs this. Choose the column that holds it."));
+          "COLUMN-NEEDED",
+          "Every competitor needs this. Choose the column that holds it.");
     }
     Optional<RosterSheet.Mapped> mapped =
         CompetitorList.of(EventFolder.ROSTER, sheet, columns, new LinkedHashSet<>(divisions))
@@ -148,11 +161,11 @@ public record EventFormFindings(
     if (faults > 0) {
       notes.note(
           EventForm.ROSTER,
-          List.of(
-              faults
-                  + (faults == 1 ? " line is" : " places are")
-                  + " wrong in the list, each told below. Choose another column, or mend the"
-                  + " file and have it read again."));
+          "LIST-FAULTY",
+          faults
+              + (faults == 1 ? " line is" : " places are")
+              + " wrong in the list, each told below. Choose another column, or mend the"
+              + " file and have it read again.");
     }
     return mapped;
   }
@@ -173,7 +186,8 @@ public record EventFormFindings(
     if (!someone) {
       notes.note(
           EventForm.nameField(1),
-          List.of("Without an official nobody could sign. Name at least one."));
+          "NO-OFFICIAL",
+          "Without an official nobody could sign. Name at least one.");
     }
   }
 
@@ -196,7 +210,8 @@ public record EventFormFindings(
     if (!person.passphrase().equals(person.again())) {
       notes.note(
           EventForm.againField(i),
-          List.of("It was not typed the same twice. Type both passphrases again."));
+          "NOT-SAME-TWICE",
+          "It was not typed the same twice. Type both passphrases again.");
     }
   }
 
@@ -230,7 +245,7 @@ public record EventFormFindings(
   }
 
   /** The faults of fields whose names begin so. */
-  public Map<String, List<String>> faultsOf(Set<String> beginnings) {
+  public Map<String, List<Fault>> faultsOf(Set<String> beginnings) {
     return faults.entrySet().stream()
         .filter(f -> beginnings.stream().anyMatch(f.getKey()::startsWith))
         .collect(

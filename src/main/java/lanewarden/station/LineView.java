@@ -58,6 +58,8 @@ public record LineView(
     Optional<Duration> signOutIn,
     int unwritten) {
 
+  private static final String NOT_HEARD = "NOT-HEARD";
+
   /** The line as its parts say at this moment. */
   static LineView of(
       Book book,
@@ -78,7 +80,7 @@ public record LineView(
         intake
             .link()
             .map(Signal.LinkChanged::words)
-            .orElse("The instrument has not been heard yet."),
+            .orElse("The instrument has not been heard yet. (" + NOT_HEARD + ")"),
         book.standing().phase(),
         book.check().map(check -> check.seenFrom(papers.settings().place())),
         intake.refused(),

@@ -9,7 +9,6 @@ import java.time.Clock;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
@@ -150,9 +149,9 @@ public record NewEvent(
   public EventFolder make(Path folder, Clock clock, LongSupplier nanos, SecureRandom random)
       throws StationException {
     checkPeople();
-    requireName(station, "station");
+    requireName(station, "station", "STATION-NAME");
     if (kind == StationSettings.Kind.SERIAL) {
-      requireName(port, "port");
+      requireName(port, "port", "PORT-NAME");
     }
     Path target = folder.toAbsolutePath().normalize();
     try {
@@ -281,10 +280,10 @@ public record NewEvent(
   }
 
   /** Refuses a name that cannot stand in the settings. */
-  static void requireName(String name, String what) throws StationException {
+  static void requireName(String name, String what, String code) throws StationException {
     if (name.isBlank() || name.length() > LONGEST_NAME || !WrittenText.isPlain(name)) {
       throw StationException.misstep(
-          what.toUpperCase(Locale.ROOT) + "-NAME",
+          code,
           NOTHING_MADE,
           "The " + what + " needs a name of 1 to " + LONGEST_NAME + " characters on one line.",
           "Give the " + what + " a name.");

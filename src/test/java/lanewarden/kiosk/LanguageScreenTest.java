@@ -49,6 +49,31 @@ class LanguageScreenTest {
     return door.line.station().orElseThrow();
   }
 
+  @Test
+  void theStateOfTheLinkAndTheFaultsOfAFormAreToldInTheLanguageOfTheScreens() throws Exception {
+    try (Booth booth = Booth.in(Language.GERMAN, BoothEvent.PLAIN, temp, 1280, 800)) {
+      booth.signIn();
+      booth.instrument.unplug();
+      booth.settle();
+      assertEquals(
+          "Der Anschluss des Messgeräts ist weg: abgezogen oder ausgeschaltet. Wieder einstecken;"
+              + " die Verbindung kommt von selbst zurück.",
+          booth.text("link-remedy"));
+    }
+    try (Doorstep door = new Doorstep(temp.resolve("door"), 1280, 800, Optional.empty())) {
+      Booth.call(
+          () -> {
+            door.look.language().set(Language.GERMAN);
+            return true;
+          });
+      door.press(KeyCode.F4);
+      door.press(KeyCode.ENTER);
+      assertTrue(
+          door.text("fault-folder").startsWith("Hier muss eine Datei oder ein Ordner"),
+          door.text("fault-folder"));
+    }
+  }
+
   private static void speak(Doorstep door, KeyCode language) throws Exception {
     door.press(KeyCode.INSERT);
     door.press(KeyCode.F4);

@@ -123,7 +123,7 @@ class EventFormTest {
     EventForm form =
         form(here.resolve("list.csv"), here.resolve("mine").toString(), ORGANIZER, OFFICIAL);
     assertEquals(Set.of("folder"), faulty(form));
-    assertTrue(form.examine().faults().get("folder").get(0).contains("never made over it"));
+    assertTrue(form.examine().faults().get("folder").get(0).words().contains("never made over it"));
   }
 
   @Test
@@ -146,7 +146,8 @@ class EventFormTest {
         "this user may write everywhere");
     EventForm form =
         form(here.resolve("list.csv"), locked.resolve("e").toString(), ORGANIZER, OFFICIAL);
-    assertTrue(form.examine().faults().get("folder").get(0).contains("Permission was denied"));
+    assertTrue(
+        form.examine().faults().get("folder").get(0).words().contains("Permission was denied"));
   }
 
   @Test

@@ -1,12 +1,15 @@
 package lanewarden.kiosk.start;
 
 import java.util.List;
+import java.util.Map;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import lanewarden.kiosk.form.FormField;
 import lanewarden.kiosk.form.TextEntry;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.trouble.TroubleWords;
 import lanewarden.station.EventForm;
+import lanewarden.station.EventFormFindings;
 
 /** Makes the fields of the form, each with what is wrong beside it. */
 record Fields(NewEventViewModel model, Texts texts) {
@@ -57,10 +60,16 @@ record Fields(NewEventViewModel model, Texts texts) {
   }
 
   private void follow(String field, FormField shown) {
-    model
-        .faults()
-        .addListener((all, before, now) -> shown.show(now.getOrDefault(field, List.of())));
-    shown.show(model.faults().get().getOrDefault(field, List.of()));
+    model.faults().addListener((all, before, now) -> shown.show(told(now, field, texts)));
+    shown.show(told(model.faults().get(), field, texts));
+  }
+
+  /** What is wrong with a field, in the language of the screens. */
+  static List<String> told(
+      Map<String, List<EventFormFindings.Fault>> faults, String field, Texts texts) {
+    return faults.getOrDefault(field, List.of()).stream()
+        .map(fault -> TroubleWords.inField(fault.code(), fault.words(), texts))
+        .toList();
   }
 
   /** Where typing goes in a field. */

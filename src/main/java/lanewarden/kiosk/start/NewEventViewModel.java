@@ -53,7 +53,7 @@ public final class NewEventViewModel {
   private final ObjectProperty<Optional<EventFormFindings>> findings =
       new SimpleObjectProperty<>(Optional.empty());
   private Consumer<String> stopped = field -> {};
-  private final ObjectProperty<Map<String, List<String>>> faults =
+  private final ObjectProperty<Map<String, List<EventFormFindings.Fault>>> faults =
       new SimpleObjectProperty<>(Map.of());
   private final ObservableList<String> ports = FXCollections.observableArrayList();
   private final BooleanProperty busy = new SimpleBooleanProperty();
@@ -135,7 +135,7 @@ public final class NewEventViewModel {
   }
 
   /** What is wrong in the pages that were filled in, by field. */
-  ObjectProperty<Map<String, List<String>>> faults() {
+  ObjectProperty<Map<String, List<EventFormFindings.Fault>>> faults() {
     return faults;
   }
 
@@ -235,7 +235,7 @@ public final class NewEventViewModel {
   }
 
   private void show(EventFormFindings found) {
-    Map<String, List<String>> shown = new LinkedHashMap<>();
+    Map<String, List<EventFormFindings.Fault>> shown = new LinkedHashMap<>();
     tried.forEach(page -> shown.putAll(found.faultsOf(page.fields())));
     faults.set(shown);
   }

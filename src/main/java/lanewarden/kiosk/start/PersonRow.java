@@ -17,11 +17,13 @@ import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.EventForm;
+import lanewarden.station.EventFormFindings;
 
 /** One person who gets a key: a name, a passphrase twice, and whether this is a judge. */
 final class PersonRow extends VBox {
   private static final PseudoClass FAULTY = PseudoClass.getPseudoClass("faulty");
 
+  private final Texts texts;
   private final List<String> fields;
   private final TextField name = new TextField();
   private final TextField passphrase = new PasswordField();
@@ -33,6 +35,7 @@ final class PersonRow extends VBox {
    * @param person the place among the people, from 0; that one is the organizer
    */
   PersonRow(NewEventViewModel model, Texts texts, int person) {
+    this.texts = texts;
     fields =
         List.of(
             EventForm.nameField(person),
@@ -77,15 +80,15 @@ final class PersonRow extends VBox {
     HBox.setHgrow(input, Priority.ALWAYS);
   }
 
-  private void show(Map<String, List<String>> faults) {
+  private void show(Map<String, List<EventFormFindings.Fault>> faults) {
     List<TextField> inputs = List.of(name, passphrase, again);
     for (int i = 0; i < inputs.size(); i++) {
-      List<String> own = faults.getOrDefault(fields.get(i), List.of());
+      List<String> own = Fields.told(faults, fields.get(i), texts);
       inputs.get(i).pseudoClassStateChanged(FAULTY, !own.isEmpty());
       inputs.get(i).setAccessibleHelp(String.join(" ", own));
     }
     List<String> all =
-        fields.stream().flatMap(f -> faults.getOrDefault(f, List.of()).stream()).toList();
+        fields.stream().flatMap(f -> Fields.told(faults, f, texts).stream()).toList();
     fault.setText(String.join("\n", all));
     faultLine.setVisible(!all.isEmpty());
     faultLine.setManaged(!all.isEmpty());

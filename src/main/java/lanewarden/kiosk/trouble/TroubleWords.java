@@ -42,6 +42,16 @@ public record TroubleWords(String what, String why, String remedy, String partic
         .findFirst();
   }
 
+  /**
+   * What is wrong with a field, in a line: beside it there is no room for more.
+   *
+   * @param code blank where there is none
+   * @param words the same in English
+   */
+  public static String inField(String code, String words, Texts texts) {
+    return of(code, words, texts).map(TroubleWords::inShort).orElse(words);
+  }
+
   /** English needs no texts by code: the trouble's own sentences say more. */
   private static Optional<TroubleWords> of(String code, String particulars, Texts texts) {
     if (texts.language() == Language.ENGLISH) {

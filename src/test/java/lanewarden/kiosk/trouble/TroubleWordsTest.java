@@ -116,6 +116,16 @@ class TroubleWordsTest {
         Optional.empty(), TroubleWords.in("Shot 3 (VOID-LIKE)", Texts.in(Language.SPANISH)));
   }
 
+  @Test
+  void besideAFieldAFaultIsToldByItsCodeAndOneWithinAFileAsTheFileHasIt() {
+    Texts german = Texts.in(Language.GERMAN);
+    assertEquals(
+        "Das wird bei allen Teilnehmern gebraucht. Die Spalte wählen, in der es steht.",
+        TroubleWords.inField("COLUMN-NEEDED", "Every competitor needs this.", german));
+    assertEquals("Line 4: expected", TroubleWords.inField("", "Line 4: expected", german));
+    assertEquals("Words.", TroubleWords.inField("COLUMN-NEEDED", "Words.", english()));
+  }
+
   private static Trouble full() {
     return new Trouble("What.", "Why.", "Do.", "DISK-FULL", Trouble.Kind.ENVIRONMENT);
   }
