@@ -2,7 +2,9 @@ package lanewarden.command;
 
 import java.util.Arrays;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.IntSupplier;
+import lanewarden.station.ProgramEnd;
 import lanewarden.station.ProgramLog;
 import lanewarden.station.Surroundings;
 import lanewarden.station.Trouble;
@@ -74,7 +76,12 @@ public final class Program {
     log.programBegins(here.program(), command);
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     Thread.setDefaultUncaughtExceptionHandler(
-        (thread, thrown) -> terminal.say(Trouble.of(thrown).toString()));
+        (thread, thrown) -> {
+          Trouble trouble = Trouble.of(thrown);
+          if (!isOfTheEnd(trouble)) {
+            terminal.say(trouble.toString());
+          }
+        });
     try {
       if (told) {
         tellOf(log);
@@ -118,6 +125,10 @@ public final class Program {
   }
 
   private int failed(Exception e, boolean json) {
+    if (e instanceof CancellationException && ProgramEnd.isBegun()) {
+      // What was being opened is not opened any more: whoever ends the program asked for that
+      return ExitCode.ENVIRONMENT;
+    }
     if (e instanceof InterruptedException) {
       Thread.currentThread().interrupt();
     }
@@ -125,7 +136,14 @@ public final class Program {
   }
 
   private int refused(Trouble trouble, boolean json) {
-    terminal.refusal(trouble, json);
+    if (!isOfTheEnd(trouble)) {
+      terminal.refusal(trouble, json);
+    }
     return ExitCode.of(trouble);
+  }
+
+  /** What nobody expected is in the log; while the program is told to end it is no news. */
+  private static boolean isOfTheEnd(Trouble trouble) {
+    return trouble.kind() == Trouble.Kind.BUG && ProgramEnd.isBegun();
   }
 }

@@ -31,6 +31,7 @@ public final class EarlyStart {
    * Waits for the toolkit, which is started now if nobody began.
    *
    * @throws NoDisplayException if it cannot be started
+   * @throws CancellationException if the program was told to end before
    */
   Toolkit toolkit() throws NoDisplayException {
     start.run();
@@ -39,6 +40,9 @@ public final class EarlyStart {
     } catch (ExecutionException e) {
       if (e.getCause() instanceof NoDisplayException none) {
         throw none;
+      }
+      if (e.getCause() instanceof CancellationException ended) {
+        throw ended;
       }
       throw new IllegalStateException("the window toolkit was not started", e.getCause());
     } catch (InterruptedException e) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import lanewarden.journal.Outcome;
@@ -64,7 +65,8 @@ class LineScreenTest {
     booth
         .station
         .proceedings()
-        .adoptRuleBook(BoothEvent.ORGANIZER_PASSPHRASE.toCharArray(), "a jump is looked at");
+        .adoptRuleBook(
+            Optional.empty(), BoothEvent.ORGANIZER_PASSPHRASE.toCharArray(), "a jump is looked at");
     booth.settle();
     booth.scan("101");
     booth.shoot("300.1 ft/s", "340.0 ft/s");
