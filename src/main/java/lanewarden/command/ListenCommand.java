@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import lanewarden.station.EventFolder;
 import lanewarden.station.Listening;
 import lanewarden.station.Overheard;
+import lanewarden.station.WireView;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -59,7 +60,9 @@ final class ListenCommand implements Callable<Integer> {
   @Option(
       names = "--profile",
       paramLabel = "FILE",
-      description = "How the instrument speaks (TOML); see config/profiles.")
+      description =
+          "How the instrument speaks (TOML), or the name of one that the program carries; see"
+              + " config/profiles.")
   private Optional<Path> profile = Optional.empty();
 
   @Option(
@@ -131,9 +134,10 @@ final class ListenCommand implements Callable<Integer> {
 
   /** Once the link is closed, however that came: nothing more will be heard. */
   private void tellMisfits(Listening listening) {
-    listening.misfits().forEach(misfit -> tellTrial(misfit.key(), misfit.words()));
-    if (listening.misfits().isEmpty()) {
-      tellTrial("", "The profile fits: " + listening.readings() + " readings, nothing amiss.");
+    WireView wire = listening.wire();
+    wire.misfits().forEach(misfit -> tellTrial(misfit.key(), misfit.words()));
+    if (wire.misfits().isEmpty()) {
+      tellTrial("", "The profile fits: " + wire.readings() + " readings, nothing amiss.");
     }
   }
 

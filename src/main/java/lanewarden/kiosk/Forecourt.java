@@ -1,6 +1,7 @@
 package lanewarden.kiosk;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -10,6 +11,8 @@ import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.FormViewModel;
 import lanewarden.kiosk.form.Places;
+import lanewarden.kiosk.instrument.ListeningPanels;
+import lanewarden.kiosk.instrument.ListeningViewModel;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 
@@ -54,6 +57,7 @@ final class Forecourt {
   private final Ways ways;
   private final ProspectsByFile prospects;
   private final PracticeCorner practice;
+  private final ListeningPanels listening;
 
   /**
    * @param theme makes one more button that turns through the themes
@@ -84,6 +88,13 @@ final class Forecourt {
             home);
     prospects = new ProspectsByFile(ground);
     practice = new PracticeCorner(ground, threads.clock());
+    listening =
+        new ListeningPanels(
+            new ListeningViewModel(
+                threads.here(), ground.places(), ground.table(), texts, ZoneId.systemDefault()),
+            texts,
+            shell,
+            () -> Optional.of(chooser));
   }
 
   /** Lists what is done without an event. */
@@ -94,6 +105,8 @@ final class Forecourt {
   private List<Ways.Way> all() {
     return List.of(
         ways.to("way.prospects", KeyCode.F5, prospects::open),
-        ways.to("way.setups", KeyCode.F9, practice::open));
+        ways.to("way.setups", KeyCode.F9, practice::open),
+        ways.to("way.listen", KeyCode.DELETE, listening::askPort),
+        ways.to("way.capture", KeyCode.F6, listening::askCapture));
   }
 }

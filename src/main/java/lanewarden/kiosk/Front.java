@@ -2,7 +2,6 @@ package lanewarden.kiosk;
 
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -13,10 +12,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.form.Chooser;
-import lanewarden.kiosk.instrument.ChartPanel;
-import lanewarden.kiosk.instrument.ChartViewModel;
-import lanewarden.kiosk.instrument.WirePanel;
-import lanewarden.kiosk.instrument.WireViewModel;
 import lanewarden.kiosk.line.CheckPage;
 import lanewarden.kiosk.line.GlanceViewModel;
 import lanewarden.kiosk.line.GlanceViewModel.Looking;
@@ -34,6 +29,7 @@ import lanewarden.kiosk.sound.Listener;
 import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.station.LineView;
 import lanewarden.station.Station;
+import lanewarden.station.Surroundings;
 import lanewarden.station.Trouble;
 
 /** All screens of one station and what leads from one to the other; on the screen's thread. */
@@ -74,8 +70,7 @@ final class Front implements Doors.Rooms {
    * @param studio one task after the other, for the rule studio
    * @param sound for sounds
    * @param screen the screen's thread
-   * @param clock gives files that are kept their time
-   * @param random for keys and seals
+   * @param here gives files that are kept their time, and keys and seals their chance
    */
   record Threads(
       Executor desk,
@@ -83,8 +78,16 @@ final class Front implements Doors.Rooms {
       Executor studio,
       Executor sound,
       Executor screen,
-      Clock clock,
-      SecureRandom random) {}
+      Surroundings here) {
+
+    Clock clock() {
+      return here.clock();
+    }
+
+    SecureRandom random() {
+      return here.random();
+    }
+  }
 
   private final Texts texts;
   private final Appearance look;
@@ -98,8 +101,7 @@ final class Front implements Doors.Rooms {
   private final LineScreen lineScreen;
   private final BoardScene board;
   private final Faults faults;
-  private final ChartViewModel chart;
-  private final WireViewModel wire;
+  private final InstrumentRoom instrument;
   private final Doors doors;
   private final Annex side;
   private final WayOut wayOut;
@@ -116,7 +118,6 @@ final class Front implements Doors.Rooms {
     this.post = post;
     Training training = post.training();
     glance = new GlanceViewModel(texts);
-    chart = new ChartViewModel(texts);
     idle = new IdleViewModel(threads.clock(), texts);
     Ribbon ribbon = new Ribbon(idle);
     shell = new Shell(look, texts, training.above(texts, ribbon), training.height());
@@ -147,11 +148,7 @@ final class Front implements Doors.Rooms {
                 doors.protests(),
                 List.of(doors.theme(), doors.records(), doors.instrument()),
                 doors.goTo()));
-    wire =
-        new WireViewModel(
-            (answer, missed) -> desk.ask(Station::wire, answer, missed),
-            texts,
-            ZoneId.systemDefault());
+    instrument = new InstrumentRoom(desk, shell, texts, post.folder(), threads, windows::chooser);
     side =
         new Annex(
             () ->
@@ -220,8 +217,7 @@ final class Front implements Doors.Rooms {
     side.take(view);
     idle.take(view);
     board.take(view);
-    chart.take(view.verification());
-    wire.changed();
+    instrument.take(view);
     signIn.show(page.place(), page.trouble());
     if (!view.official().equals(official)) {
       official = view.official();
@@ -326,18 +322,10 @@ final class Front implements Doors.Rooms {
   @Override
   public void openInstrument() {
     if (isOnDuty()) {
-      openChart();
+      instrument.openChart();
     } else {
-      openWire();
+      instrument.openWire();
     }
-  }
-
-  private void openChart() {
-    shell.open(new ChartPanel(chart, texts, this::openWire, shell::close));
-  }
-
-  private void openWire() {
-    shell.open(new WirePanel(wire, texts, this::openChart, shell::close));
   }
 
   @Override

@@ -142,8 +142,7 @@ public final class Kiosk {
         workers.studio(),
         workers.sound(),
         Platform::runLater,
-        here.clock(),
-        here.random());
+        here);
   }
 
   /**

@@ -35,11 +35,11 @@ public final class Listening implements AutoCloseable {
   }
 
   private final Instrument instrument;
-  private final ProfileTrial trial;
+  private final Wire wire;
 
   private Listening(Instrument instrument, SentenceProfile profile) {
     this.instrument = instrument;
-    this.trial = new ProfileTrial(profile);
+    this.wire = new Wire(profile);
   }
 
   /** The system paths of the serial ports that are here now. */
@@ -80,13 +80,34 @@ public final class Listening implements AutoCloseable {
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
     } catch (IllegalArgumentException e) {
-      throw StationException.misstep(
-          "PACE", "Nothing was played.", String.valueOf(e.getMessage()), "Give another pace.");
+      throw noPace(String.valueOf(e.getMessage()));
     }
   }
 
-  private static SentenceProfile profile(Path file) throws StationException {
+  /**
+   * The pace of a capture as it is typed; blank for 0.
+   *
+   * @throws StationException if it is no number
+   */
+  public static double pace(String typed) throws StationException {
     try {
+      return typed.isBlank() ? 0 : Double.parseDouble(typed.strip());
+    } catch (NumberFormatException e) {
+      throw noPace("the pace is a number, not " + typed.strip());
+    }
+  }
+
+  private static StationException noPace(String why) {
+    return StationException.misstep("PACE", "Nothing was played.", why, "Give another pace.");
+  }
+
+  /** One that the program carries counts where no file is called so. */
+  private static SentenceProfile profile(Path file) throws StationException {
+    boolean packed = Packed.profiles().stream().anyMatch(p -> Path.of(p.file()).equals(file));
+    try {
+      if (packed && !Files.exists(file)) {
+        return SentenceProfile.read(file.toString(), Packed.profileFile(file.toString()).bytes());
+      }
       return SentenceProfile.read(file.toString(), Files.readAllBytes(file));
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
@@ -102,19 +123,14 @@ public final class Listening implements AutoCloseable {
   public void start(Consumer<Overheard> ear) {
     instrument.start(
         signal -> {
-          trial.take(signal);
+          wire.hear(signal);
           ear.accept(Overheard.of(signal));
         });
   }
 
-  /** What does not fit between profile and instrument, after what was heard so far. */
-  public List<Misfit> misfits() {
-    return Misfit.foundBy(trial);
-  }
-
-  /** How many readings were heard so far. */
-  public int readings() {
-    return trial.readings();
+  /** What was heard so far, and what does not fit between profile and instrument. */
+  public WireView wire() {
+    return wire.view(name());
   }
 
   /** Ends listening; the port is free on return. */

@@ -35,6 +35,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
+import lanewarden.station.Surroundings;
 
 /** The real screens over a real station on a folder of its own, worked by keys alone. */
 final class Booth implements AutoCloseable {
@@ -95,8 +96,11 @@ final class Booth implements AutoCloseable {
                         studio,
                         Runnable::run,
                         Platform::runLater,
-                        Clock.systemUTC(),
-                        new SecureRandom()),
+                        new Surroundings(
+                            Clock.systemUTC(),
+                            System::nanoTime,
+                            new SecureRandom(),
+                            "Lanewarden test")),
                     new Appearance(Theme.DAY, language)));
     stage = call(() -> shown(front.official(), width, height));
     call(

@@ -70,13 +70,7 @@ final class Doorstep implements AutoCloseable {
                         Printing.onSystem(),
                         BoothEvent.CHECK_UP),
                     new Front.Threads(
-                        desk,
-                        reports,
-                        studio,
-                        sound,
-                        Platform::runLater,
-                        Clock.systemUTC(),
-                        new SecureRandom()),
+                        desk, reports, studio, sound, Platform::runLater, line.here()),
                     look,
                     () -> closed = true,
                     Optional.of(new ChosenBefore(chosen))));

@@ -12,6 +12,7 @@ import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import lanewarden.bench.ComparisonSheet;
 import lanewarden.kiosk.look.Language;
@@ -31,6 +32,8 @@ class ForecourtTest {
   private static final Path RULES = Path.of("demo-data", "rule-book.toml").toAbsolutePath();
 
   private static final Path SHOTS = Path.of("demo-data", "practice.csv").toAbsolutePath();
+
+  private static final String GOOD = "$PLWT,00354,0268.8,F,007440,A*1B";
 
   @TempDir Path temp;
   private Doorstep door;
@@ -232,6 +235,50 @@ class ForecourtTest {
     assertEquals(SHOTS + ", without a rule book", door.text("compared-files"));
   }
 
+  private void play(String capture, String profile) throws Exception {
+    door.press(KeyCode.F6);
+    fill("form-capture", capture);
+    fill("form-profile", profile);
+    door.press(KeyCode.ENTER);
+    for (int i = 0; i < 200 && !door.text("listen-turn").startsWith("Listen anew"); i++) {
+      Thread.sleep(20);
+      door.settle();
+    }
+  }
+
+  @Test
+  void captureIsPlayedThroughItsProfileAndTheTrialIsTold() throws Exception {
+    Path one = Files.writeString(temp.resolve("one.capture"), "0 " + GOOD + "\\r\\n\n");
+    play(one.toString(), "1");
+    assertTrue(shows("wire-panel"));
+    assertEquals("Listen anew", door.text("listen-turn"));
+    assertTrue(door.text("wire-verdict").startsWith("FITS"), door.text("wire-verdict"));
+    door.press(KeyCode.ESCAPE);
+    assertTrue(shows("start"));
+    assertFalse(shows("wire-panel"));
+
+    door.press(KeyCode.INSERT);
+    play("demo-data/gate-timer.capture", "plain-decimal.toml");
+    assertTrue(door.text("wire-verdict").startsWith("DOES NOT FIT"), door.text("wire-verdict"));
+    assertFalse(door.words("wire-findings").isBlank());
+  }
+
+  @Test
+  void portThatIsMissingIsSaidWhileItIsWaitedForUntilSomebodyStops() throws Exception {
+    door.press(KeyCode.DELETE);
+    fill("form-port", temp.resolve("nothing").toString());
+    fill("form-profile", "gate-timer.toml");
+    door.press(KeyCode.ENTER);
+    for (int i = 0; i < 200 && !door.words("wire-lines").contains("LOST"); i++) {
+      Thread.sleep(20);
+      door.settle();
+    }
+    assertTrue(door.words("wire-lines").contains("LOST"), door.words("wire-lines"));
+    assertEquals("Stop listening", door.text("listen-turn"));
+    door.press(KeyCode.F5);
+    assertEquals("Listen anew", door.text("listen-turn"));
+  }
+
   private void assertNothingIsLost(String state) throws Exception {
     assertEquals(List.of(), LargeTextTest.lost(door.scene()), state);
   }
@@ -273,7 +320,23 @@ class ForecourtTest {
     assertNothingIsLost("compared");
     assertTrue(isWithinTheWindow("setups-table"));
     assertTrue(isWithinTheWindow("setups-margins"));
+    door.press(KeyCode.PAGE_DOWN);
+    Scene scene = door.scene();
+    double turned = Booth.call(() -> ((ScrollPane) scene.lookup(".screen-scroll")).getVvalue());
+    assertTrue(turned > 0, "what is below is reached");
     door.press(KeyCode.F8);
     assertNothingIsLost("what is written");
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.DELETE);
+    assertNothingIsLost("which port");
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F6);
+    assertNothingIsLost("which capture");
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
+    play("demo-data/gate-timer.capture", "plain-decimal.toml");
+    assertNothingIsLost("what does not fit");
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -107,6 +108,31 @@ class InstrumentScreenTest {
     assertFalse(booth.shows("wire-panel"));
     booth.signIn();
     assertTrue(booth.shows("line"), "the passphrase goes where it belongs again");
+  }
+
+  /** What is played is nobody's shot: the line and its own wire do not hear of it. */
+  @Test
+  void captureIsPlayedBesideTheLineAndCountsForNobody() throws Exception {
+    booth.signIn();
+    booth.press(KeyCode.DELETE);
+    booth.press(KeyCode.F2);
+    booth.press(KeyCode.F4);
+    assertTrue(booth.shows("listen-capture"));
+    booth.type(
+        Files.writeString(temp.resolve("one.capture"), "0 $PLWT,00354,0268.8,F,007440,A*1B\\r\\n\n")
+            .toString());
+    booth.focusField("form-profile");
+    booth.type("gate-timer.toml");
+    booth.press(KeyCode.ENTER);
+    for (int i = 0; i < 200 && !booth.text("listen-turn").startsWith("Listen anew"); i++) {
+      Thread.sleep(20);
+      booth.settle();
+    }
+    assertTrue(booth.text("wire-verdict").startsWith("FITS"), booth.text("wire-verdict"));
+    assertTrue(booth.station.view().check().isEmpty());
+    assertEquals(0, booth.station.wire().readings());
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(booth.shows("line"));
   }
 
   @Test

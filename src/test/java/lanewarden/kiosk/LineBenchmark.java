@@ -73,14 +73,7 @@ public final class LineBenchmark {
                     FullDay.shown(
                             line,
                             event,
-                            new Front.Threads(
-                                desk,
-                                work,
-                                work,
-                                work,
-                                Platform::runLater,
-                                here.clock(),
-                                here.random()))
+                            new Front.Threads(desk, work, work, work, Platform::runLater, here))
                         .official());
         line.station().signIn(Booth.OFFICIAL, Booth.PASSPHRASE.toCharArray());
         new LineBenchmark(line, scene, wire).run();

@@ -78,14 +78,7 @@ public final class LongLine {
                   FullDay.shown(
                       line,
                       event,
-                      new Front.Threads(
-                          desk,
-                          work,
-                          work,
-                          work,
-                          Platform::runLater,
-                          here.clock(),
-                          here.random())));
+                      new Front.Threads(desk, work, work, work, Platform::runLater, here)));
       Station station = line.station();
       station.signIn(Booth.OFFICIAL, Booth.PASSPHRASE.toCharArray());
       List<Long> heaps = new ArrayList<>();

@@ -98,6 +98,25 @@ final class StartPictures {
     door.press(KeyCode.F8);
     book.take(door, "without-write" + size);
     door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.DELETE);
+    book.take(door, "without-port" + size);
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F6);
+    door.focus("form-capture");
+    door.type("demo-data/gate-timer.capture");
+    door.focus("form-profile");
+    book.take(door, "without-capture" + size);
+    door.type("1");
+    door.press(KeyCode.ENTER);
+    while (door.text("listen-turn").isEmpty()) {
+      Thread.sleep(20);
+      door.settle();
+    }
+    Thread.sleep(500);
+    book.take(door, "without-wire" + size);
+    door.press(KeyCode.ESCAPE);
     door.press(KeyCode.ESCAPE);
   }
 

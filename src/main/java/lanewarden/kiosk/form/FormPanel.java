@@ -108,7 +108,9 @@ public final class FormPanel implements Page {
     grid.addRow(
         grid.getRowCount(),
         label,
-        picks ? new VBox(entry, picksOf(question, entry)) : chosen(question, entry));
+        picks
+            ? new VBox(chosen(question, entry), picksOf(question, entry))
+            : chosen(question, entry));
   }
 
   /** Beside a place, the button that lets it be chosen. */

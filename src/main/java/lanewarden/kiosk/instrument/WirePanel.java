@@ -25,6 +25,9 @@ import lanewarden.kiosk.trouble.TroubleCard;
 
 /** What comes over the instrument's wire, newest first, and whether its profile fits. */
 public final class WirePanel implements Page {
+  /** Of the lines, in pixels: one of them whole. */
+  private static final double LEAST = 120;
+
   private final VBox root = new VBox();
   private final Keys keys = new Keys();
   private final Label title = new Label();
@@ -41,10 +44,10 @@ public final class WirePanel implements Page {
   private final ObservableValue<Boolean> seen;
 
   /**
-   * @param chart goes on to the control charts
-   * @param leave goes back
+   * @param acts what can be done there, the way back last
+   * @param unseen runs once nobody looks any more, in whatever way it was left
    */
-  public WirePanel(WireViewModel model, Texts texts, Runnable chart, Runnable leave) {
+  public WirePanel(WireViewModel model, Texts texts, List<KeyButton> acts, Runnable unseen) {
     title.getStyleClass().add("panel-title");
     counted.setId("wire-counted");
     verdict.setId("wire-verdict");
@@ -61,12 +64,13 @@ public final class WirePanel implements Page {
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
     card.show(model.trouble().get());
-    KeyButton other = new KeyButton(texts.of("act.chart"), KeyCode.F2, chart);
-    other.setId("to-chart");
-    KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    keys.add(other, back);
-    Row buttons = new Row(other, back);
+    KeyButton[] all = acts.toArray(KeyButton[]::new);
+    keys.add(all);
+    Row buttons = new Row(all);
     buttons.getStyleClass().add("panel-buttons");
+    // However much does not fit, the lines give way and not the buttons
+    buttons.setMinHeight(Row.USE_PREF_SIZE);
+    lines.setMinHeight(LEAST);
     for (Label label : new Label[] {title, counted, verdict}) {
       WrappedWords.in(label);
       label.setMinHeight(Label.USE_PREF_SIZE);
@@ -81,7 +85,13 @@ public final class WirePanel implements Page {
             .flatMap(Scene::windowProperty)
             .flatMap(Window::showingProperty)
             .orElse(false);
-    seen.addListener((all, before, now) -> model.watch(now));
+    seen.addListener(
+        (source, before, now) -> {
+          model.watch(now);
+          if (!now) {
+            unseen.run();
+          }
+        });
     show(model.page().get());
   }
 

@@ -36,6 +36,7 @@ public final class WireViewModel {
   static final int MOST_FINDINGS = 3;
 
   private final Wire wire;
+  private final String counted;
   private final Texts texts;
   private final DateTimeFormatter clock;
   private final ObjectProperty<WirePage> page;
@@ -47,10 +48,12 @@ public final class WireViewModel {
 
   /**
    * @param wire is asked
+   * @param counted the key of the text that says how much came since when
    * @param zone in which times are shown
    */
-  public WireViewModel(Wire wire, Texts texts, ZoneId zone) {
+  public WireViewModel(Wire wire, String counted, Texts texts, ZoneId zone) {
     this.wire = wire;
+    this.counted = counted;
     this.texts = texts;
     clock = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT).withZone(zone);
     page = new SimpleObjectProperty<>(page(new WireView("", List.of(), 0, 0, List.of())));
@@ -108,13 +111,21 @@ public final class WireViewModel {
   private WirePage page(WireView view) {
     return new WirePage(
         texts.of("wire.title", view.instrument()),
-        texts.of("wire.counted", view.readings(), view.refused(), view.newestFirst().size()),
+        texts.of(counted, view.readings(), view.refused(), view.newestFirst().size()),
         verdict(view),
         view.misfits().stream()
-            .limit(MOST_FINDINGS)
+            .limit(isOver(view) ? Long.MAX_VALUE : MOST_FINDINGS)
             .map(misfit -> new Finding(misfit.key(), misfit.words()))
             .toList(),
         view.newestFirst().stream().map(this::line).toList());
+  }
+
+  /** At the end of the trial everything is said. */
+  private static boolean isOver(WireView view) {
+    return view.newestFirst().stream()
+        .findFirst()
+        .filter(last -> last.kind() == Overheard.Kind.LINK_CLOSED)
+        .isPresent();
   }
 
   private Said verdict(WireView view) {

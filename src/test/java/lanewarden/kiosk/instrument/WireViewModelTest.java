@@ -32,6 +32,7 @@ class WireViewModelTest {
             answers.add(answer);
             misses.add(missed);
           },
+          "wire.counted",
           Texts.in(Language.ENGLISH),
           ZoneOffset.ofHours(2));
 
