@@ -6,6 +6,7 @@ import java.util.Optional;
 import lanewarden.audit.seal.Seal;
 import lanewarden.audit.seal.TimeStampAuthority;
 import lanewarden.station.EventFolder;
+import lanewarden.station.Trouble;
 import picocli.CommandLine.Option;
 
 /** Whether and with what a report is sealed. */
@@ -77,11 +78,7 @@ final class SealOptions {
     try {
       return Optional.of(new TimeStampAuthority(url.get(), workplace.here().random()));
     } catch (IllegalArgumentException e) {
-      throw CommandRefused.misstep(
-          "TIME-STAMP-ADDRESS",
-          "The report was not written.",
-          String.valueOf(e.getMessage()),
-          "Write the whole address.");
+      throw new CommandRefused(Trouble.noTimeStampAddress(String.valueOf(e.getMessage())));
     }
   }
 }

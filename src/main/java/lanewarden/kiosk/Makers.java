@@ -1,5 +1,7 @@
 package lanewarden.kiosk;
 
+import java.security.SecureRandom;
+import lanewarden.kiosk.audit.Paper;
 import lanewarden.kiosk.audit.ReportMaker;
 import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.protest.SlipMaker;
@@ -13,4 +15,14 @@ import lanewarden.station.CheckUp;
  * @param printing prints either
  * @param checkUp looks the station over
  */
-public record Makers(ReportMaker report, SlipMaker slips, Printing printing, CheckUp checkUp) {}
+public record Makers(ReportMaker report, SlipMaker slips, Printing printing, CheckUp checkUp) {
+
+  /**
+   * What puts a ledger on paper.
+   *
+   * @param random for time-stamps
+   */
+  Paper paper(SecureRandom random) {
+    return new Paper(report, slips, printing, random);
+  }
+}

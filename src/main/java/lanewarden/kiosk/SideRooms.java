@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lanewarden.audit.comparison.ComparisonPaper;
+import lanewarden.kiosk.audit.LedgerViewModel;
 import lanewarden.kiosk.audit.RecordsScreen;
 import lanewarden.kiosk.audit.RecordsViewModel;
 import lanewarden.kiosk.checkup.CheckUpScreen;
@@ -15,6 +16,7 @@ import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.people.PeopleScreen;
 import lanewarden.kiosk.people.PeopleViewModel;
+import lanewarden.kiosk.protest.DocketWords;
 import lanewarden.kiosk.protest.ProtestScreen;
 import lanewarden.kiosk.protest.ProtestViewModel;
 import lanewarden.kiosk.protest.SlipViewModel;
@@ -31,6 +33,7 @@ import lanewarden.station.LineView;
  */
 final class SideRooms {
   private final Shell shell;
+  private final LedgerViewModel ledgers;
   private final RecordsViewModel records;
   private final RecordsScreen recordsScreen;
   private final ProtestViewModel protests;
@@ -63,18 +66,17 @@ final class SideRooms {
     this.shell = shell;
     SideTable table = new SideTable(threads.report(), threads.screen());
     EventFolder folder = post.folder();
-    records =
-        new RecordsViewModel(
-            makers.report(),
-            makers.printing(),
-            desk,
-            folder,
-            threads.random(),
+    ledgers =
+        new LedgerViewModel(
+            makers.paper(threads.random()),
+            new DocketWords(texts, ZoneId.systemDefault()),
+            Optional.of(folder),
             threads.report(),
             threads.screen(),
             texts);
+    records = new RecordsViewModel(ledgers, desk, folder, threads.random(), texts);
     recordsScreen =
-        new RecordsScreen(
+        RecordsScreen.of(
             records,
             post.key(),
             texts,
@@ -144,7 +146,7 @@ final class SideRooms {
 
   /** Whether a report is being made, or something is looked up. */
   boolean isBusy() {
-    return records.isBusy();
+    return ledgers.isBusy();
   }
 
   /**

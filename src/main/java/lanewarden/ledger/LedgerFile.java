@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -150,6 +152,21 @@ final class LedgerFile implements AutoCloseable {
       return RowBatches.one(connection, sequence);
     } catch (SQLException failed) {
       throw StorageFault.of(file, "Entry " + sequence + " was not read.", failed);
+    }
+  }
+
+  /** The last row as the file has it now; nothing where damage hides it. */
+  Optional<Head> head() {
+    String last = "SELECT seq, hash FROM entry ORDER BY seq DESC LIMIT 1";
+    try (PreparedStatement statement = connection.prepareStatement(last);
+        ResultSet row = statement.executeQuery()) {
+      byte[] hash = row.next() ? row.getBytes(2) : null;
+      return hash != null && hash.length == Sha256.LENGTH
+          ? Optional.of(new Head(row.getLong(1), new Sha256(hash)))
+          : Optional.empty();
+    } catch (SQLException damaged) {
+      // Whoever reads the whole file is told of the damage; here only a name is asked for
+      return Optional.empty();
     }
   }
 

@@ -136,6 +136,20 @@ public record LedgerInspection(
         faults);
   }
 
+  /**
+   * The head of a ledger as it is now, as printed on reports; nothing where none can be read.
+   * Nothing is verified, so that it takes no time.
+   *
+   * @throws StationException if it cannot be read as a ledger at all
+   */
+  public static Optional<String> headNow(Path ledger) throws StationException {
+    try {
+      return Head.of(ledger).map(Head::shortForm);
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
   /** Whether nothing is wrong. */
   public boolean sound() {
     return faults.isEmpty();

@@ -69,6 +69,20 @@ public record Trouble(
         Kind.ENVIRONMENT);
   }
 
+  /**
+   * No report, because its time-stamp would be asked for at what is no address.
+   *
+   * @param why what is wrong with the address, in a sentence
+   */
+  public static Trouble noTimeStampAddress(String why) {
+    return new Trouble(
+        "The report was not written.",
+        why,
+        "Write the whole address.",
+        "TIME-STAMP-ADDRESS",
+        Kind.USAGE);
+  }
+
   /** The trouble that an exception means; one that nobody expected is noted in the log. */
   public static Trouble of(Throwable thrown) {
     if (thrown instanceof StationException station) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
+import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.desk.Printing;
 
 /** Draws what judges and captains see: the docket, its panels, and the slip. */
@@ -20,7 +21,10 @@ final class ProtestPictures {
     Makers makers =
         new Makers(
             Booth.REPORTS,
-            (ledger, check, pdf) -> Files.writeString(pdf, "made"),
+            (ledger, check, pdf) -> {
+              Files.writeString(pdf, "made");
+              return new Slips.Written(0, "made", "made");
+            },
             withoutPaper(),
             BoothEvent.CHECK_UP);
     try (Booth booth =

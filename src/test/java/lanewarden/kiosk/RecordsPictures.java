@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import javafx.scene.input.KeyCode;
+import lanewarden.journal.ProtestFact;
 
 /** Draws the records: what can be done, what is asked, and how it ends. */
 final class RecordsPictures {
@@ -44,6 +45,13 @@ final class RecordsPictures {
       booth.press(KeyCode.F6);
       book.take(booth, "records-witness" + size);
       booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.F12);
+      booth.type("102");
+      book.take(booth, "records-write" + size);
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "records-written" + size);
+      sealElsewhere(booth, temp.resolve("seal.key"), size);
+      docket(booth, size);
       BoothEvent.adoptShare(booth);
       booth.press(KeyCode.F11);
       booth.press(KeyCode.ENTER);
@@ -59,5 +67,35 @@ final class RecordsPictures {
       booth.press(KeyCode.ENTER);
       book.take(booth, "records-accuracy" + size);
     }
+  }
+
+  /** The key of the seal is kept elsewhere, and the authority's address is none. */
+  private void sealElsewhere(Booth booth, Path stick, String size) throws Exception {
+    Files.move(booth.folder.reportSeal(), stick);
+    booth.press(KeyCode.F8);
+    RecordsScreenTest.choose(booth, "1");
+    RecordsScreenTest.answer(booth, "2", stick.toString());
+    booth.focusField("form-authority");
+    RecordsScreenTest.answer(booth, "time.example.org", BoothEvent.ORGANIZER_PASSPHRASE);
+    book.take(booth, "records-seal-elsewhere" + size);
+    booth.press(KeyCode.ESCAPE);
+    Files.move(stick, booth.folder.reportSeal());
+  }
+
+  private void docket(Booth booth, String size) throws Exception {
+    long check = booth.check().number();
+    booth
+        .station
+        .protests()
+        .file(
+            check,
+            ProtestFact.Cause.PROTEST,
+            "Team captain of the Hollow Oak archers",
+            "the string was wet when it was measured");
+    booth.station.protests().correctBib(check, "103", "the bibs were exchanged");
+    booth.settle();
+    booth.press(KeyCode.F1);
+    booth.press(KeyCode.ENTER);
+    book.take(booth, "records-docket" + size);
   }
 }

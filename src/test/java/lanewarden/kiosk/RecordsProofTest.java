@@ -69,7 +69,7 @@ class RecordsProofTest {
     return copy;
   }
 
-  private static void spoil(Path ledger, String sql) throws Exception {
+  static void spoil(Path ledger, String sql) throws Exception {
     try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + ledger);
         Statement statement = base.createStatement()) {
       for (String one : sql.split(";", -1)) {

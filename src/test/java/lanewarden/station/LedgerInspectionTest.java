@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
@@ -29,6 +32,24 @@ class LedgerInspectionTest extends LineTest {
     assertEquals(
         List.of(PracticeEvent.OFFICIAL, PracticeEvent.OTHER_OFFICIAL),
         found.officials().stream().map(LedgerInspection.Signatory::name).toList());
+  }
+
+  @Test
+  void headIsReadWithoutVerifyingAndIsNoneWhereDamageHidesIt() throws Exception {
+    line.station.call("1");
+    Path ledger = line.folder.ledger();
+    assertEquals(
+        Optional.of(line.station.view().head().shortForm()), LedgerInspection.headNow(ledger));
+    line.close();
+    try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + ledger);
+        Statement statement = base.createStatement()) {
+      statement.execute("DROP TRIGGER entry_is_never_changed");
+      statement.execute("PRAGMA ignore_check_constraints = 1");
+      statement.execute("UPDATE entry SET hash = x'00'");
+    }
+    assertEquals(Optional.empty(), LedgerInspection.headNow(ledger));
+    Path letter = Files.writeString(here.resolve("letter.txt"), "Dear all");
+    assertTrue(codeOf(() -> LedgerInspection.headNow(letter)).startsWith("LEDGER-"));
   }
 
   @Test

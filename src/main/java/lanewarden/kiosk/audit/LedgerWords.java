@@ -10,14 +10,21 @@ import lanewarden.audit.AuditSummary;
 import lanewarden.audit.findings.Finding;
 import lanewarden.audit.seal.Seal;
 import lanewarden.audit.slip.SlipSearch;
+import lanewarden.audit.slip.Slips;
 import lanewarden.journal.Fact;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.protest.DocketLine;
+import lanewarden.kiosk.protest.DocketWords;
 import lanewarden.station.Budget;
 import lanewarden.station.LedgerInspection;
 import lanewarden.station.Trouble;
 
-/** What errands over a ledger found, in words; what was looked for and not found is said too. */
-record LedgerWords(Texts texts) {
+/**
+ * What errands over a ledger found, in words; what was looked for and not found is said too.
+ *
+ * @param dockets how protests and corrections read
+ */
+record LedgerWords(Texts texts, DocketWords dockets) {
 
   /** A ledger that was verified. */
   Ending verified(LedgerInspection found) {
@@ -38,6 +45,43 @@ record LedgerWords(Texts texts) {
     }
     tell(found, lines);
     return new Ending(found.sound(), verdict(found), lines.all());
+  }
+
+  /** Every protest and every correction, which an unsound ledger does not prove. */
+  Ending docket(LedgerInspection found) {
+    Ending.Lines lines = new Ending.Lines().fact(texts.of("records.told.ledger", found.ledger()));
+    if (!found.sound()) {
+      lines.wrong(texts.of("records.told.docket-unproved"));
+    }
+    for (DocketLine line : dockets.docket(found.docket())) {
+      if (line.open()) {
+        lines.open(line.spoken());
+      } else {
+        lines.fact(line.spoken());
+      }
+    }
+    int protests = found.docket().protests().size();
+    int corrections = found.docket().corrections().size();
+    String told =
+        protests + corrections == 0
+            ? texts.of("records.docket.none")
+            : texts.of("records.docket.told", protests, corrections);
+    return new Ending(
+        found.sound(),
+        found.sound() ? told : texts.of("records.unsound", found.faults().size()),
+        lines.all());
+  }
+
+  /** A slip that was written. */
+  Ending written(Slips.Written slip, Path pdf) {
+    return new Ending(
+        true,
+        texts.of("records.reported", pdf.getFileName()),
+        new Ending.Lines()
+            .fact(texts.of("records.told.file", pdf))
+            .fact(texts.of("records.told.slip", slip.check(), slip.outcome()))
+            .fact(texts.of("records.told.code", slip.text()))
+            .all());
   }
 
   /** A draw that was signed. */

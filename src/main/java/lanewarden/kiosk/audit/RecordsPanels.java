@@ -12,21 +12,10 @@ import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.station.DueDraw;
 
-/** The panels that ask what an errand needs to know. */
+/** The panels that ask what an errand at the station needs to know. */
 final class RecordsPanels {
-  private static final String EDITION = "edition";
-  private static final String SEAL = "seal";
-  private static final String VERIFIER = "verifier";
-  private static final String PRINT = "print";
-  private static final String PLACE = "place";
-  private static final String LEDGER = "ledger";
-  private static final String WITNESSES = "witnesses";
-  private static final String HEADS = "heads";
-  private static final String CODE = "code";
-  private static final String ENTRIES = "entries";
   private static final String STATION = "station";
   private static final String HEAD = "head";
-  private static final String ORGANIZER = "organizer";
   private static final String SPEED = "speed";
   private static final String DIVISION = "division";
   private static final String DIGITS = "digits";
@@ -48,150 +37,6 @@ final class RecordsPanels {
     this.model = model;
     this.texts = texts;
     this.panels = panels;
-  }
-
-  void report() {
-    model.open();
-    List<String> seals =
-        model.sealed().get()
-            ? List.of(texts.of("records.ask.seal.no"), texts.of("records.ask.seal.yes"))
-            : List.of(texts.of("records.ask.seal.no"));
-    open(
-        "report-panel",
-        form(
-            List.of(
-                edition(),
-                Question.choice(SEAL, texts.of("records.ask.seal"), seals).usually(0),
-                Question.choice(
-                        VERIFIER,
-                        texts.of("records.ask.verifier"),
-                        List.of(
-                            texts.of("records.ask.verifier.no"),
-                            texts.of("records.ask.verifier.yes")))
-                    .usually(0),
-                Question.choice(
-                        PRINT,
-                        texts.of("records.ask.print"),
-                        List.of(
-                            texts.of("records.ask.print.no"), texts.of("records.ask.print.yes")))
-                    .usually(0),
-                words(PLACE, "records.ask.file").mayStayOpen().place(Question.Place.NEW)),
-            (answers, done, missed) -> {
-              RecordsViewModel.Wish wish =
-                  new RecordsViewModel.Wish(
-                      answers.choice(EDITION) == 0,
-                      answers.choice(VERIFIER) == 1,
-                      answers.choice(PRINT) == 1,
-                      answers.words(PLACE));
-              boolean sealed = answers.choice(SEAL) == 1;
-              model.check(
-                  wish,
-                  () -> {
-                    done.run();
-                    if (sealed) {
-                      seal(wish);
-                    } else {
-                      model.report(wish, Optional.empty());
-                    }
-                  },
-                  missed);
-            }),
-        new FormPanel.Wording(
-            texts.of("records.report"),
-            texts.of("records.report.words"),
-            texts.of("records.report.act")));
-  }
-
-  private void seal(RecordsViewModel.Wish wish) {
-    open(
-        "seal-panel",
-        form(
-            List.of(organizers()),
-            (answers, done, missed) ->
-                model.openSeal(
-                    answers.secret(ORGANIZER),
-                    seal -> {
-                      done.run();
-                      model.report(wish, Optional.of(seal));
-                    },
-                    missed)),
-        new FormPanel.Wording(
-            texts.of("records.seal-it"),
-            texts.of("records.seal-it.words"),
-            texts.of("records.report.act")));
-  }
-
-  /** The code is typed, or scanned: a reader ends it with Enter. */
-  FormPanel slip() {
-    return open(
-        "slip-panel",
-        form(
-            List.of(
-                words(CODE, "records.ask.code"),
-                words(LEDGER, "records.ask.ledger").mayStayOpen().place(Question.Place.FILE)),
-            (answers, done, missed) ->
-                model.find(answers.words(CODE), answers.words(LEDGER), done, missed)),
-        new FormPanel.Wording(
-            texts.of("records.slip"),
-            texts.of("records.slip.words"),
-            texts.of("records.slip.act")));
-  }
-
-  void verify() {
-    open(
-        "verify-panel",
-        form(
-            List.of(
-                words(LEDGER, "records.ask.ledger").mayStayOpen().place(Question.Place.FILE),
-                words(WITNESSES, "records.ask.witnesses").mayStayOpen(),
-                words(HEADS, "records.ask.heads").mayStayOpen()),
-            (answers, done, missed) ->
-                model.verify(
-                    answers.words(LEDGER),
-                    answers.words(WITNESSES),
-                    answers.words(HEADS),
-                    done,
-                    missed)),
-        new FormPanel.Wording(
-            texts.of("records.verify"),
-            texts.of("records.verify.words"),
-            texts.of("records.verify.act")));
-  }
-
-  void export() {
-    open(
-        "export-panel",
-        form(
-            List.of(
-                edition(),
-                words(PLACE, "records.ask.folder").mayStayOpen().place(Question.Place.NEW)),
-            (answers, done, missed) ->
-                model.export(answers.choice(EDITION) == 0, answers.words(PLACE), done, missed)),
-        new FormPanel.Wording(
-            texts.of("records.export"),
-            texts.of("records.export.words"),
-            texts.of("records.export.act")));
-  }
-
-  void bringIn() {
-    open(
-        "import-panel",
-        form(
-            List.of(
-                words(ENTRIES, "records.ask.entries").place(Question.Place.FILE),
-                words(LEDGER, "records.ask.new-ledger").place(Question.Place.NEW),
-                words(HEADS, "records.ask.heads").mayStayOpen()),
-            (answers, done, missed) ->
-                model.bringIn(
-                    answers.words(ENTRIES),
-                    answers.words(LEDGER),
-                    answers.words(HEADS),
-                    done,
-                    missed)),
-        new FormPanel.Wording(
-            texts.of("records.import"),
-            texts.of("records.import.words"),
-            texts.of("records.import.act")));
   }
 
   void witness() {
@@ -265,17 +110,6 @@ final class RecordsPanels {
             texts.of("records.seal"),
             texts.of("records.seal.words"),
             texts.of("records.seal.act")));
-  }
-
-  private Question edition() {
-    return Question.choice(
-        EDITION,
-        texts.of("records.ask.edition"),
-        List.of(texts.of("records.ask.edition.whole"), texts.of("records.ask.edition.public")));
-  }
-
-  private Question organizers() {
-    return Question.secret(ORGANIZER, texts.of("people.organizer"));
   }
 
   private Question words(String name, String label) {

@@ -1,5 +1,7 @@
 package lanewarden.kiosk.audit;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -33,58 +35,97 @@ public final class RecordsScreen implements Page {
    */
   public record Doors(KeyButton theme, KeyButton goTo, Runnable leave) {}
 
-  private final RecordsViewModel model;
+  private final LedgerViewModel model;
   private final Texts texts;
-  private final RecordsPanels own;
+  private final LedgerPanels own;
   private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final VBox errands = new VBox();
+  private final KeyBar bar = new KeyBar();
+  private final List<KeyButton> acts = new ArrayList<>();
   private final ErrandPane pane;
 
-  /** Shows what the model looks at. */
-  public RecordsScreen(
-      RecordsViewModel model,
-      OrganizersKey key,
+  private RecordsScreen(
+      LedgerViewModel model,
+      Label head,
       Texts texts,
       Panels panels,
       Supplier<Optional<Chooser>> chooser,
       Doors doors) {
     this.model = model;
     this.texts = texts;
-    own = new RecordsPanels(model, key, texts, panels, chooser);
+    own = new LedgerPanels(model, texts, panels, chooser);
     pane = new ErrandPane(model.errand(), texts);
     Label title = new Label(texts.of("records.title"));
     title.getStyleClass().add("sign-in-title");
-    Label head = new Label();
-    head.textProperty().bind(model.own());
     head.setId("records-own");
     PanelFrame.wrap(title, head);
     BooleanProperty busy = model.errand().busy();
     errand("records.report", KeyCode.F8, own::report, busy);
     errand("records.slip", KeyCode.F2, own::slip, busy);
+    errand("records.write", KeyCode.F12, own::write, busy);
+    errand("records.docket", KeyCode.F1, own::docket, busy);
     errand("records.verify", KeyCode.F3, own::verify, busy);
     errand("records.export", KeyCode.F4, own::export, busy);
     errand("records.import", KeyCode.F5, own::bringIn, busy);
-    KeyButton witness =
-        errand("records.witness", KeyCode.F6, own::witness, busy.or(model.onDuty().not()));
-    say(witness, model.onDuty(), "records.witness", "records.witness.barred");
-    KeyButton draw = errand("records.draw", KeyCode.F11, own::draw, busy.or(model.onDuty().not()));
-    say(draw, model.onDuty(), "records.draw", "records.draw.barred");
-    errand("records.accuracy", KeyCode.F9, own::accuracy, busy);
-    KeyButton seal = errand("records.seal", KeyCode.F10, own::makeSeal, busy.or(model.sealed()));
-    say(seal, model.sealed(), "records.seal.barred", "records.seal");
     errands.getStyleClass().add("errands");
     VBox column = new VBox(title, head, errands);
     column.getStyleClass().add("docket-column");
-    KeyButton[] acts = {
-      doors.theme(),
-      doors.goTo(),
-      new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())
-    };
-    keys.add(acts);
-    root.fill(column, pane, new KeyBar(acts));
+    acts.add(doors.theme());
+    acts.add(doors.goTo());
+    acts.add(new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave()));
+    acts.forEach(keys::add);
+    bar.offer(acts);
+    root.fill(column, pane, bar);
     root.getStyleClass().add("protest");
     root.setId("records");
+  }
+
+  /**
+   * The records of an event: what needs a ledger alone, and what its station signs.
+   *
+   * @param chooser with which files are chosen, if there is one at the time
+   */
+  public static RecordsScreen of(
+      RecordsViewModel model,
+      OrganizersKey key,
+      Texts texts,
+      Panels panels,
+      Supplier<Optional<Chooser>> chooser,
+      Doors doors) {
+    Label head = new Label();
+    head.textProperty().bind(model.own());
+    RecordsScreen screen = new RecordsScreen(model.ledger(), head, texts, panels, chooser, doors);
+    screen.add(model, new RecordsPanels(model, key, texts, panels, chooser));
+    return screen;
+  }
+
+  /** A ledger without its event: what needs nothing else. */
+  public static RecordsScreen ofLedgers(
+      LedgerViewModel model, Texts texts, Panels panels, Chooser chooser, Doors doors) {
+    return new RecordsScreen(
+        model,
+        new Label(texts.of("records.alone")),
+        texts,
+        panels,
+        () -> Optional.of(chooser),
+        doors);
+  }
+
+  private void add(RecordsViewModel station, RecordsPanels signed) {
+    BooleanProperty busy = model.errand().busy();
+    KeyButton witness =
+        errand("records.witness", KeyCode.F6, signed::witness, busy.or(station.onDuty().not()));
+    say(witness, station.onDuty(), "records.witness", "records.witness.barred");
+    KeyButton draw =
+        errand("records.draw", KeyCode.F11, signed::draw, busy.or(station.onDuty().not()));
+    say(draw, station.onDuty(), "records.draw", "records.draw.barred");
+    KeyButton seal =
+        button("records.seal", KeyCode.F10, signed::makeSeal, busy.or(station.sealed()));
+    say(seal, station.sealed(), "records.seal.barred", "records.seal");
+    acts.add(0, button("records.accuracy", KeyCode.F9, signed::accuracy, busy));
+    acts.add(1, seal);
+    bar.offer(acts);
   }
 
   /** An errand says why it is not open now. */
@@ -94,13 +135,18 @@ public final class RecordsScreen implements Page {
   }
 
   private KeyButton errand(String words, KeyCode key, Runnable act, ObservableBooleanValue barred) {
-    KeyButton button = new KeyButton(texts.of(words), key, act).abreast();
+    KeyButton button = button(words, key, act, barred).abreast();
     button.setMaxWidth(Double.MAX_VALUE);
+    VBox.setVgrow(button, Priority.ALWAYS);
+    errands.getChildren().add(button);
+    return button;
+  }
+
+  private KeyButton button(String words, KeyCode key, Runnable act, ObservableBooleanValue barred) {
+    KeyButton button = new KeyButton(texts.of(words), key, act);
     button.setId("errand-" + key.name().toLowerCase(Locale.ROOT));
     button.disableProperty().bind(barred);
-    VBox.setVgrow(button, Priority.ALWAYS);
     keys.add(button);
-    errands.getChildren().add(button);
     return button;
   }
 

@@ -50,12 +50,13 @@ public record Places(EventFolder folder) {
   }
 
   /**
-   * A ledger that is there: the event's own where nothing was typed.
+   * A ledger that is there: the event's own where nothing was typed; of a folder that was typed,
+   * the one in it.
    *
    * @throws IOException if it is not
    */
   public Path ledger(String typed) throws IOException {
-    return typed.isBlank() ? folder.ledger() : there(typed);
+    return typed.isBlank() ? folder.ledger() : EventFolder.ledgerAt(there(typed));
   }
 
   /**

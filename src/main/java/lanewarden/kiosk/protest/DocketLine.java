@@ -33,7 +33,7 @@ public record DocketLine(
   }
 
   /** The whole in sentences, for those who hear the screen. */
-  String spoken() {
+  public String spoken() {
     return String.join(". ", title, words, state);
   }
 }

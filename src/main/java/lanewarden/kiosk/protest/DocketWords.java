@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
 import lanewarden.journal.Correction;
+import lanewarden.journal.Docket;
 import lanewarden.journal.Protest;
 import lanewarden.journal.ProtestFact;
 import lanewarden.kiosk.look.Sign;
@@ -17,14 +18,14 @@ import lanewarden.station.CheckView;
 import lanewarden.station.Dossier;
 
 /** How protests, corrections and checks that were found read in a list. */
-final class DocketWords {
+public final class DocketWords {
   private final Texts texts;
   private final DateTimeFormatter clock;
 
   /**
    * @param zone in which times are shown
    */
-  DocketWords(Texts texts, ZoneId zone) {
+  public DocketWords(Texts texts, ZoneId zone) {
     this.texts = texts;
     this.clock = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT).withZone(zone);
   }
@@ -36,9 +37,57 @@ final class DocketWords {
   /** Every protest and every correction: what waits first. */
   List<DocketLine> docket(List<Dossier> dossiers) {
     List<DocketLine> all = dossiers.stream().flatMap(this::lines).toList();
+    return waitingFirst(all);
+  }
+
+  /** A docket alone, without the checks that it is about: what waits first. */
+  public List<DocketLine> docket(Docket docket) {
+    List<DocketLine> all =
+        Stream.concat(
+                docket.protests().stream().map(this::line),
+                docket.corrections().stream().map(this::line))
+            .toList();
+    return waitingFirst(all);
+  }
+
+  private DocketLine line(Protest protest) {
+    ProtestFact.ProtestFiled fact = protest.fact();
+    return new DocketLine(
+        fact.check(),
+        Optional.of(protest.number()),
+        Optional.empty(),
+        protest.isOpen() ? Sign.NOT_DECIDED : Sign.RUNNING,
+        texts.of("docket.protest.alone", occasion(fact), protest.number()),
+        texts.of("docket.protest.words", fact.check(), fact.by(), fact.ground()),
+        decided(protest).orElseGet(() -> texts.of("docket.waits.recheck"))
+            + protest.ruling().map(given -> " " + ruling(given)).orElse(""),
+        protest.isOpen());
+  }
+
+  private DocketLine line(Correction correction) {
+    return line(
+        correction.fact().check(),
+        correction,
+        texts.of("docket.correction.alone", correction.number()));
+  }
+
+  private static List<DocketLine> waitingFirst(List<DocketLine> all) {
     return Stream.concat(
             all.stream().filter(DocketLine::open), all.stream().filter(line -> !line.open()))
         .toList();
+  }
+
+  private static String occasion(ProtestFact.ProtestFiled fact) {
+    return Wording.sentence(fact.occasion().word());
+  }
+
+  /** Why a ruling was given, and what follows from it. */
+  String ruling(Protest.Given given) {
+    return texts.of(
+        "dossier.ruled.words",
+        given.fact().reason(),
+        given.fact().consequence(),
+        clock.format(given.at()));
   }
 
   private Stream<DocketLine> lines(Dossier dossier) {
@@ -57,7 +106,7 @@ final class DocketWords {
         protest.isOpen() ? Sign.NOT_DECIDED : Sign.RUNNING,
         texts.of(
             "docket.protest",
-            Wording.sentence(fact.occasion().word()),
+            occasion(fact),
             protest.number(),
             check.opened().bib(),
             check.opened().name()),
@@ -68,15 +117,9 @@ final class DocketWords {
 
   /** What a protest waits for, or how it was ruled on. */
   String state(Protest protest, Dossier dossier) {
-    Optional<Protest.Given> ruling = protest.ruling();
-    if (ruling.isPresent()) {
-      return texts.of(
-          "docket.ruled",
-          Wording.sentence(ruling.get().fact().ruling().word()),
-          ruling.get().fact().stands());
-    }
-    if (!protest.isOpen()) {
-      return texts.of("docket.no-effect");
+    Optional<String> decided = decided(protest);
+    if (decided.isPresent()) {
+      return decided.get();
     }
     Optional<CheckView> running = dossier.running(protest);
     if (running.isPresent()) {
@@ -93,15 +136,37 @@ final class DocketWords {
         .orElseGet(() -> texts.of("docket.waits.recheck"));
   }
 
+  /** How a protest was ruled on, or that it is without effect; empty while it waits. */
+  private Optional<String> decided(Protest protest) {
+    Optional<String> ruled =
+        protest
+            .ruling()
+            .map(Protest.Given::fact)
+            .map(
+                fact ->
+                    texts.of(
+                        "docket.ruled", Wording.sentence(fact.ruling().word()), fact.stands()));
+    return ruled.isPresent() || protest.isOpen()
+        ? ruled
+        : Optional.of(texts.of("docket.no-effect"));
+  }
+
   private DocketLine line(Correction correction, Dossier dossier) {
     Check check = dossier.check().check();
-    return new DocketLine(
+    return line(
         check.number(),
+        correction,
+        texts.of(
+            "docket.correction", correction.number(), check.opened().bib(), check.opened().name()));
+  }
+
+  private DocketLine line(long check, Correction correction, String title) {
+    return new DocketLine(
+        check,
         Optional.empty(),
         Optional.of(correction.number()),
         correction.isOpen() ? Sign.NOT_DECIDED : Sign.RUNNING,
-        texts.of(
-            "docket.correction", correction.number(), check.opened().bib(), check.opened().name()),
+        title,
         words(correction),
         texts.of(correction.isOpen() ? "docket.waits.second" : "docket.in-effect"),
         correction.isOpen());

@@ -67,11 +67,7 @@ public record DossierPage(String who, List<SheetPage> sheets, List<Act> acts) {
             Wording.sentence(fact.ruling().word()),
             dossier.nameOf(given.signer()),
             fact.stands()),
-        texts.of(
-            "dossier.ruled.words",
-            fact.reason(),
-            fact.consequence(),
-            words.clock().format(given.at())));
+        words.ruling(given));
   }
 
   private static Act corrected(

@@ -9,18 +9,21 @@ public interface SlipMaker {
 
   /** The slips of the audit. */
   static SlipMaker of(Slips slips) {
-    return (ledger, check, pdf) -> {
-      Slips.Written unused = slips.write(ledger, Slips.NUMBERED + check, pdf);
-    };
+    return slips::write;
   }
 
   /**
    * Makes the slip.
    *
    * @param ledger the ledger's file, which may be open
-   * @param check the number of the check
+   * @param which a bib, whose last check is meant, or a check as {@link #numbered} writes it
    * @param pdf the file to write
    * @throws Exception whatever keeps it from being made; the screen shows it
    */
-  void make(Path ledger, long check, Path pdf) throws Exception;
+  Slips.Written make(Path ledger, String which, Path pdf) throws Exception;
+
+  /** A check by its number, be a bib the same. */
+  static String numbered(String number) {
+    return Slips.NUMBERED + number;
+  }
 }

@@ -15,6 +15,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import lanewarden.audit.slip.Slips;
 import lanewarden.kiosk.desk.Printing;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.Causes;
@@ -154,7 +155,8 @@ public final class SlipViewModel {
 
   private void work(long check, Path pdf, Optional<String> on) {
     try {
-      maker.make(folder.ledger(), check, pdf);
+      Slips.Written unused =
+          maker.make(folder.ledger(), SlipMaker.numbered(String.valueOf(check)), pdf);
       if (on.isPresent()) {
         screen.execute(() -> words.set(texts.of("slip.printing", on.get())));
         String taken = printing.print(pdf, on);
