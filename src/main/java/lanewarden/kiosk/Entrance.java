@@ -143,7 +143,13 @@ final class Entrance implements Kiosk.Opened {
 
   private Forecourt forecourt() {
     return new Forecourt(
-        shell, texts, chooser, () -> ThemeButton.of(look.theme(), texts), threads, this::goHome);
+        shell,
+        texts,
+        chooser,
+        () -> ThemeButton.of(look.theme(), texts),
+        makers,
+        threads,
+        this::goHome);
   }
 
   private void fill() {

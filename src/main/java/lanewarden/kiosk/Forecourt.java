@@ -58,6 +58,7 @@ final class Forecourt {
   private final ProspectsByFile prospects;
   private final PracticeCorner practice;
   private final ListeningPanels listening;
+  private final LedgerCorner ledgers;
 
   /**
    * @param theme makes one more button that turns through the themes
@@ -68,6 +69,7 @@ final class Forecourt {
       Texts texts,
       Chooser chooser,
       Supplier<KeyButton> theme,
+      Makers makers,
       Front.Threads threads,
       Runnable home) {
     ways =
@@ -95,6 +97,7 @@ final class Forecourt {
             texts,
             shell,
             () -> Optional.of(chooser));
+    ledgers = new LedgerCorner(ground, makers, threads);
   }
 
   /** Lists what is done without an event. */
@@ -107,6 +110,7 @@ final class Forecourt {
         ways.to("way.prospects", KeyCode.F5, prospects::open),
         ways.to("way.setups", KeyCode.F9, practice::open),
         ways.to("way.listen", KeyCode.DELETE, listening::askPort),
-        ways.to("way.capture", KeyCode.F6, listening::askCapture));
+        ways.to("way.capture", KeyCode.F6, listening::askCapture),
+        ways.to("way.records", KeyCode.F8, ledgers::open));
   }
 }

@@ -99,6 +99,17 @@ final class StartPictures {
     book.take(door, "without-write" + size);
     door.press(KeyCode.ESCAPE);
     door.press(KeyCode.INSERT);
+    door.press(KeyCode.F8);
+    book.take(door, "without-records" + size);
+    door.press(KeyCode.F8);
+    door.type("1");
+    book.take(door, "without-report" + size);
+    door.focus("form-ledger");
+    door.type(BoothEvent.PLAIN.path().toString());
+    door.press(KeyCode.ENTER);
+    book.take(door, "without-reported" + size);
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.INSERT);
     door.press(KeyCode.DELETE);
     book.take(door, "without-port" + size);
     door.press(KeyCode.ESCAPE);
