@@ -11,6 +11,7 @@ import lanewarden.station.CompetitorList;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
 import lanewarden.station.NewEvent;
+import lanewarden.station.Packed;
 import lanewarden.station.StationSettings;
 import lanewarden.station.Surroundings;
 import picocli.CommandLine.ArgGroup;
@@ -43,7 +44,9 @@ final class MakeCommand implements Callable<Integer> {
       names = "--rule-book",
       required = true,
       paramLabel = "FILE",
-      description = "The rule book (TOML); config/rule-book.toml is one to copy.")
+      description =
+          "The rule book (TOML); config/rule-book.toml is one to copy, and rules --example writes"
+              + " it.")
   private Path ruleBook = Path.of("");
 
   @Option(
@@ -61,7 +64,9 @@ final class MakeCommand implements Callable<Integer> {
       names = "--profile",
       required = true,
       paramLabel = "FILE",
-      description = "How the instrument speaks (TOML); see config/profiles.")
+      description =
+          "How the instrument speaks (TOML); see config/profiles. Or the name of one that the"
+              + " program carries: gate-timer.toml, plain-decimal.toml, three-gate-timer.toml.")
   private Path profile = Path.of("");
 
   @Option(
@@ -141,7 +146,7 @@ final class MakeCommand implements Callable<Integer> {
     NewEvent.Source rules = NewEvent.Source.of(ruleBook);
     CompetitorList list = CompetitorList.read(roster, columns.said(), Optional.of(ruleBook));
     NewEvent.Source competitors = list.roster();
-    NewEvent.Source sentence = NewEvent.Source.of(profile);
+    NewEvent.Source sentence = Packed.profileAt(profile);
     ColumnOptions.leftOut(list).forEach(workplace.terminal()::say);
     List<NewEvent.Person> people = new ArrayList<>();
     NewEvent.Person root;

@@ -12,6 +12,7 @@ import lanewarden.rules.Division;
 import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
 import lanewarden.station.Effect;
+import lanewarden.station.Packed;
 import lanewarden.station.RuleCurve;
 import lanewarden.station.WrittenRules;
 import picocli.CommandLine.Command;
@@ -41,6 +42,11 @@ final class RulesCommand implements Callable<Integer> {
       description = "Only the division with this code.")
   private Optional<String> code = Optional.empty();
 
+  @Option(
+      names = "--example",
+      description = "Write the example of a rule book to FILE first, which must not be there yet.")
+  private boolean example;
+
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
@@ -52,6 +58,9 @@ final class RulesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    if (example) {
+      Packed.copyRuleBook(file);
+    }
     WrittenRules rules = WrittenRules.read(file);
     List<Division> wanted =
         code.isPresent() ? List.of(rules.division(code.get())) : rules.divisions();

@@ -40,6 +40,18 @@ public final class Packed {
     }
   }
 
+  /**
+   * A sentence profile to take over.
+   *
+   * @param file where it lies; where nothing does, the program's own of this name
+   * @throws StationException if there is neither, or it cannot be read
+   */
+  public static NewEvent.Source profileAt(Path file) throws StationException {
+    return !Files.exists(file) && PROFILE_FILES.contains(file.toString())
+        ? profileFile(file.toString())
+        : NewEvent.Source.of(file);
+  }
+
   static NewEvent.Source profileFile(String file) {
     return file(PROFILES + file);
   }

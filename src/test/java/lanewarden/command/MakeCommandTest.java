@@ -198,6 +198,32 @@ class MakeCommandTest {
     assertTrue(typed.talk().contains("Column 1 \"Verein\" is left out."), typed.toString());
   }
 
+  /** Whoever installed the program has no folder of examples. */
+  @Test
+  void theExamplesThatTheProgramCarriesAreEnough() throws Exception {
+    Path written = here.resolve("own.toml");
+    Typed example = new Typed().run("rules", written.toString(), "--example");
+    assertEquals(0, example.code(), example.toString());
+    assertEquals(-1, Files.mismatch(Path.of("config/rule-book.toml"), written));
+    Typed again = new Typed().run("rules", written.toString(), "--example");
+    assertEquals(2, again.code(), again.toString());
+    assertTrue(again.talk().contains("FILE-EXISTS"), again.toString());
+
+    String[] arguments = arguments("--typed");
+    List<String> packed = new ArrayList<>(List.of(arguments));
+    packed.set(packed.indexOf("config/profiles/gate-timer.toml"), "plain-decimal.toml");
+    Typed typed =
+        new Typed()
+            .secretly("organizer only", "organizer only", "official only", "official only")
+            .run(packed.toArray(String[]::new));
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals(
+        -1,
+        Files.mismatch(
+            Path.of("config/profiles/plain-decimal.toml"),
+            here.resolve("event").resolve("plain-decimal.toml")));
+  }
+
   @Test
   void aRosterThatIsOneAlreadyKeepsItsFingerprint() throws Exception {
     Typed typed =
