@@ -1,25 +1,26 @@
 package lanewarden.kiosk.setups;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import lanewarden.bench.ComparisonSheet;
+import lanewarden.kiosk.look.Cautions;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.Texts;
 
 /** What is minded by whoever changes a bow or an arrow; below what scrolls, so in sight. */
 final class ComparisonCautions extends VBox {
 
-  ComparisonCautions() {
+  ComparisonCautions(Texts texts) {
     getStyleClass().add("cautions");
     setId("setups-cautions");
     setMinHeight(USE_PREF_SIZE);
+    add(texts.of("setups.no-verdict"));
+    add(Cautions.paragraph(texts));
   }
 
-  /** Those of a comparison, or none beside nothing. */
+  /** Beside a comparison, and not beside nothing. */
   void show(Optional<ComparisonSheet> sheet) {
-    getChildren().clear();
-    sheet.map(ComparisonSheet::cautions).orElse(List.of()).forEach(this::add);
     setVisible(sheet.isPresent());
     setManaged(sheet.isPresent());
   }

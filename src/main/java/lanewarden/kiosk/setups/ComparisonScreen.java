@@ -33,13 +33,14 @@ public final class ComparisonScreen extends KeyedPage {
   private final ScreenFrame root = new ScreenFrame();
   private final ComparisonPane told;
   private final Scroll scroll;
-  private final ComparisonCautions cautions = new ComparisonCautions();
+  private final ComparisonCautions cautions;
 
   /** Shows what the model knows. */
   public ComparisonScreen(
       ComparisonViewModel model, Texts texts, Panels panels, Chooser chooser, Doors doors) {
     super(doors.leave());
     told = new ComparisonPane(texts);
+    cautions = new ComparisonCautions(texts);
     scroll = new Scroll(told);
     Label title = new Label(texts.of("setups.title"));
     title.getStyleClass().add("panel-title");

@@ -41,7 +41,7 @@ public final class SetUpsScreen implements Page {
   private final ListView<SetUpRow> list = new ListView<>();
   private final ComparisonPane told;
   private final Scroll scroll;
-  private final ComparisonCautions cautions = new ComparisonCautions();
+  private final ComparisonCautions cautions;
   private final KeyButton again;
   private final KeyButton listen;
   private final KeyButton mark;
@@ -59,6 +59,7 @@ public final class SetUpsScreen implements Page {
     this.texts = texts;
     own = new SetUpsPanels(model, texts, panels, chooser);
     told = new ComparisonPane(texts);
+    cautions = new ComparisonCautions(texts);
     scroll = new Scroll(told);
     again = new KeyButton(texts.of("act.setups.again"), KeyCode.ENTER, model::again);
     listen = new KeyButton(texts.of("act.listen"), KeyCode.F4, model::turnListening);
