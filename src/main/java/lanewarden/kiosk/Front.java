@@ -165,7 +165,7 @@ final class Front implements Doors.Rooms {
                     this::goHome));
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
-    shell.urgent(KeyCode.F6, lineScreen::stop);
+    shell.urgent(KeyCode.F6, () -> official.ifPresent(on -> lineScreen.stop(this::goHome)));
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
     line.notice().addListener((all, before, now) -> now.ifPresent(faults::showIfUnexpected));

@@ -99,7 +99,7 @@ class OrganizersKeyTest {
 
   @Test
   void organizersPassphraseIsChangedOnTheStickWithTheSealInTheFolder() throws Exception {
-    people(KeyCode.F6);
+    people(KeyCode.F8);
     booth.type(String.valueOf(signers().size() + 1));
     typeInto("form-organizer-key", stick.toString());
     typeInto("form-now", WORDS);
@@ -119,7 +119,7 @@ class OrganizersKeyTest {
 
   @Test
   void officialChangesAPassphraseAndLeavesThePlaceOpen() throws Exception {
-    people(KeyCode.F6);
+    people(KeyCode.F8);
     answer(booth, "1", Booth.PASSPHRASE, FRESH, FRESH);
     assertFalse(booth.shows("change-panel"), trouble());
   }

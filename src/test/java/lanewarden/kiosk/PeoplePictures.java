@@ -34,7 +34,7 @@ final class PeoplePictures {
       booth.press(KeyCode.F2);
       book.take(booth, "people-enrol" + size);
       booth.press(KeyCode.ESCAPE);
-      booth.press(KeyCode.F6);
+      booth.press(KeyCode.F8);
       book.take(booth, "people-change" + size);
       booth.press(KeyCode.ESCAPE);
       elsewhere(booth, temp.resolve("stick.key"), size);
@@ -58,7 +58,7 @@ final class PeoplePictures {
   /** The organizer's key is kept elsewhere: where is asked, and what is no key is refused. */
   private void elsewhere(Booth booth, Path stick, String size) throws Exception {
     Files.move(booth.folder.organizerKey(), stick);
-    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F8);
     book.take(booth, "people-change-elsewhere" + size);
     booth.press(KeyCode.ESCAPE);
     booth.press(KeyCode.F2);

@@ -114,7 +114,7 @@ class PeopleScreenTest {
   @Test
   void officialChangesThePassphraseWithoutTheOrganizer() throws Exception {
     booth.press(KeyCode.F3);
-    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F8);
     answer("1", Booth.PASSPHRASE, FRESH, FRESH);
     assertFalse(booth.shows("change-panel"), booth.text("form-trouble"));
     String first = booth.station.proceedings().signers().get(0).name();

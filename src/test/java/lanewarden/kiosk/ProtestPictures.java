@@ -90,7 +90,7 @@ final class ProtestPictures {
       booth.type("1");
       booth.press(KeyCode.ENTER);
       book.take(booth, "protest-corrected" + size);
-      booth.press(KeyCode.F6);
+      booth.press(KeyCode.F8);
       book.take(booth, "protest-confirm" + size);
       booth.press(KeyCode.ESCAPE);
       booth.press(KeyCode.F9);

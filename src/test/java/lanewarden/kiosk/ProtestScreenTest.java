@@ -213,7 +213,7 @@ class ProtestScreenTest {
     assertTrue(made.isOpen());
     assertEquals("280.2 ft/s", made.after());
     assertTrue(booth.text("protest-heading").contains("1 waiting"));
-    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F8);
     booth.type("1");
     booth.press(KeyCode.ENTER);
     booth.type(Booth.PASSPHRASE);

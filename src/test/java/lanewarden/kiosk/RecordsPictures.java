@@ -42,7 +42,7 @@ final class RecordsPictures {
       book.take(booth, "records-verify" + size);
       RecordsScreenTest.answer(booth, "7-0123456789ab");
       book.take(booth, "records-unsound" + size);
-      booth.press(KeyCode.F6);
+      booth.press(KeyCode.END);
       book.take(booth, "records-witness" + size);
       booth.press(KeyCode.ESCAPE);
       booth.press(KeyCode.F12);

@@ -177,12 +177,12 @@ class RecordsProofTest {
     String seen = LedgerInspection.of(other.path(), List.of()).head().orElseThrow();
     booth.press(KeyCode.F8);
     assertTrue(
-        Booth.call(() -> booth.front.official().lookup("#errand-f6").isDisabled()),
+        Booth.call(() -> booth.front.official().lookup("#errand-end").isDisabled()),
         "nobody is on duty to sign");
-    assertTrue(booth.text("errand-f6").contains("needs an official on duty"));
+    assertTrue(booth.text("errand-end").contains("needs an official on duty"));
     booth.press(KeyCode.ESCAPE);
     booth.signIn();
-    records(KeyCode.F6);
+    records(KeyCode.END);
     answer(booth, "Station 2", seen);
     assertEquals("Signed: head " + seen + " of “Station 2”", booth.text("errand-words"));
     long entry = booth.station.view().head().sequence();
@@ -219,7 +219,7 @@ class RecordsProofTest {
   void ownStationCannotBearWitnessToItself() throws Exception {
     booth.signIn();
     String before = head();
-    records(KeyCode.F6);
+    records(KeyCode.END);
     answer(booth, "Station 1", "7-0123456789ab");
 
     assertTrue(booth.text("form-trouble").contains("WITNESS-SELF"));

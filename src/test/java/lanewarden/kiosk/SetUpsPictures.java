@@ -38,7 +38,7 @@ final class SetUpsPictures {
       booth.type("2");
       book.take(booth, "setups-mark" + size);
       booth.press(KeyCode.ESCAPE);
-      booth.press(KeyCode.F6);
+      booth.press(KeyCode.F3);
       booth.type(Path.of("demo-data/practice.csv").toAbsolutePath().toString());
       booth.press(KeyCode.ENTER);
       book.take(booth, "setups" + size);

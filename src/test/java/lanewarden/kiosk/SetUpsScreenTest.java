@@ -63,7 +63,7 @@ class SetUpsScreenTest {
   }
 
   private void openDemo() throws Exception {
-    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F3);
     booth.type(DEMO.toString());
     booth.press(KeyCode.ENTER);
     assertFalse(booth.shows("begin-panel"), booth.text("form-trouble"));
@@ -197,7 +197,7 @@ class SetUpsScreenTest {
     booth.press(KeyCode.F4);
     assertTrue(booth.text("setups-trouble").contains("PRACTICE-NO-SET-UP"));
 
-    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F3);
     booth.type("nowhere.csv");
     booth.press(KeyCode.ENTER);
     assertTrue(booth.text("form-trouble").contains("nowhere.csv"), booth.text("form-trouble"));

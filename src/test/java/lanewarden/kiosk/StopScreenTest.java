@@ -15,6 +15,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** One key stops the line for safety; what is seen then, and how it goes on. */
 class StopScreenTest {
@@ -96,17 +98,30 @@ class StopScreenTest {
   }
 
   @Test
-  void itIsStoppedOverAPanelOfTheLineAndNotFromAnotherScreen() throws Exception {
+  void itIsStoppedOverAPanelOfTheLine() throws Exception {
     booth.scan("101");
     booth.press(KeyCode.F9);
     booth.press(KeyCode.F6);
     assertTrue(stopped());
-    booth.press(KeyCode.ESCAPE);
+    assertTrue(booth.shows("entry-panel"));
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"F1", "F3", "F8", "F5", "F9", "END"})
+  void itIsStoppedFromEveryOtherScreenAndLeadsToTheLine(KeyCode way) throws Exception {
+    booth.scan("101");
+    booth.press(KeyCode.INSERT);
+    booth.press(way);
+    assertFalse(booth.shows("bib"), "another screen");
     booth.press(KeyCode.F6);
-    booth.press(KeyCode.F11);
-    booth.press(KeyCode.F8);
+    assertTrue(stopped());
+    assertTrue(booth.shows("entry-panel"));
+    assertEquals("101", booth.text("bib"));
     booth.press(KeyCode.ESCAPE);
-    assertFalse(stopped());
+    booth.press(KeyCode.INSERT);
+    booth.press(way);
+    booth.press(KeyCode.F6);
+    assertFalse(booth.shows("bib"), "a line that is stopped asks nobody back");
   }
 
   @Test

@@ -115,7 +115,7 @@ public final class RecordsScreen implements Page {
   private void add(RecordsViewModel station, RecordsPanels signed) {
     BooleanProperty busy = model.errand().busy();
     KeyButton witness =
-        errand("records.witness", KeyCode.F6, signed::witness, busy.or(station.onDuty().not()));
+        errand("records.witness", KeyCode.END, signed::witness, busy.or(station.onDuty().not()));
     say(witness, station.onDuty(), "records.witness", "records.witness.barred");
     KeyButton draw =
         errand("records.draw", KeyCode.F11, signed::draw, busy.or(station.onDuty().not()));

@@ -227,9 +227,14 @@ public final class LineScreen implements Page {
     root.pseudoClassStateChanged(PACKED, crowd > 1);
   }
 
-  /** Stops the line for safety while it is shown, be there a panel over it or not. */
-  public void stop() {
-    if (root.getScene() != null) {
+  /**
+   * Stops the line for safety, from whichever screen.
+   *
+   * @param show leads to this one, where why is asked and what hindered it is told
+   */
+  public void stop(Runnable show) {
+    if (!model.stopped()) {
+      show.run();
       stopNow.run();
     }
   }

@@ -85,7 +85,7 @@ public final class PeopleScreen implements Page {
       suspend,
       replace,
       readmit,
-      new KeyButton(texts.of("act.change"), KeyCode.F6, own::change),
+      new KeyButton(texts.of("act.change"), KeyCode.F8, own::change),
       doors.theme(),
       doors.goTo(),
       new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave())

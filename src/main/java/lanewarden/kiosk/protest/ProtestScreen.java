@@ -67,7 +67,7 @@ public final class ProtestScreen implements Page {
     recheck = new KeyButton(texts.of("act.protest-recheck"), KeyCode.F3, () -> shoot(doors.line()));
     rule = new KeyButton(texts.of("act.rule"), KeyCode.F4, own::rule);
     correct = new KeyButton(texts.of("act.correct"), KeyCode.F5, own::correct);
-    confirm = new KeyButton(texts.of("act.confirm"), KeyCode.F6, own::confirm);
+    confirm = new KeyButton(texts.of("act.confirm"), KeyCode.F8, own::confirm);
     slip = new KeyButton(texts.of("act.slip"), KeyCode.F9, () -> openSlip(slips, panels));
     KeyButton back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave());
     back.setId("protest-back");

@@ -74,7 +74,7 @@ public final class SetUpsScreen implements Page {
       new KeyButton(texts.of("act.setups.state"), KeyCode.F2, own::state),
       listen,
       mark,
-      new KeyButton(texts.of("act.setups.begin"), KeyCode.F6, own::begin),
+      new KeyButton(texts.of("act.setups.begin"), KeyCode.F3, own::begin),
       write,
       keep,
       more,
