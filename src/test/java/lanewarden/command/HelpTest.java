@@ -3,46 +3,21 @@ package lanewarden.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
 
+  static Set<String> commands() {
+    return new Typed().table().names();
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "make",
-        "roster",
-        "port",
-        "line",
-        "rules",
-        "studio",
-        "plan",
-        "prospects",
-        "set-ups",
-        "compare",
-        "accuracy",
-        "adopt",
-        "official",
-        "passphrase",
-        "draw",
-        "protest",
-        "ruling",
-        "correct",
-        "confirm",
-        "docket",
-        "kiosk",
-        "check-up",
-        "listen",
-        "witness",
-        "verify",
-        "report",
-        "export",
-        "import",
-        "demo"
-      })
+  @MethodSource("commands")
   void everyCommandSaysHowItIsUsed(String command) {
     Typed typed = new Typed().run(command, "--help");
     assertEquals(0, typed.code(), typed.toString());
@@ -68,13 +43,6 @@ class HelpTest {
   @EnumSource(LineWord.class)
   void theHelpOfTheLineListsEveryWord(LineWord word) {
     String help = new Typed().run("line", "--help").results();
-    assertTrue(help.contains("\n  " + word.name().toLowerCase(java.util.Locale.ROOT)), help);
-  }
-
-  @ParameterizedTest
-  @EnumSource(PracticeWord.class)
-  void theHelpOfTheSetUpsListsEveryWord(PracticeWord word) {
-    String help = new Typed().run("set-ups", "--help").results();
     assertTrue(help.contains("\n  " + word.name().toLowerCase(java.util.Locale.ROOT)), help);
   }
 

@@ -65,8 +65,21 @@ final class Typed {
     return this;
   }
 
+  /** What can be typed, with all that belongs to it. */
+  CommandTable table() {
+    return new CommandTable(
+        new Workplace(terminal(), PracticeEvent.here().with(log), screens),
+        studio,
+        (misused, arguments) -> ExitCode.USAGE,
+        (failed, command, parsed) -> ExitCode.BUG);
+  }
+
+  private Terminal terminal() {
+    return new Terminal(in, results, talk, UTF_8, keyboard());
+  }
+
   Typed run(String... arguments) {
-    Terminal terminal = new Terminal(in, results, talk, UTF_8, keyboard());
+    Terminal terminal = terminal();
     code =
         new Program(terminal, PracticeEvent.here().with(log), screens, studio, first)
             .run(arguments);
