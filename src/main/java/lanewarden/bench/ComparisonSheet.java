@@ -65,7 +65,13 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
       String reach,
       String deviation,
       String energy,
-      String momentum) {}
+      String momentum) {
+
+    /** All of it, as a table has it from left to right. */
+    public List<String> cells() {
+      return List.of(place, setUp, arrow, shots, mean, reach, deviation, energy, momentum);
+    }
+  }
 
   /**
    * Two set-ups in a line.
@@ -95,7 +101,13 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
       String margin,
       String from,
       String to,
-      String words) {}
+      String words) {
+
+    /** All of it, as a table has it from left to right. */
+    public List<String> cells() {
+      return List.of(setUp, division, allowed, margin, from, to, words);
+    }
+  }
 
   /** The set-ups and shots, counted. */
   public String summary() {

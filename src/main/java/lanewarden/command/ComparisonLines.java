@@ -54,19 +54,7 @@ final class ComparisonLines {
             "spread",
             sheet.energyUnit().symbol(),
             sheet.momentumUnit().symbol()));
-    for (ComparisonSheet.Line line : sheet.lines()) {
-      rows.add(
-          List.of(
-              line.place(),
-              line.setUp(),
-              line.arrow(),
-              line.shots(),
-              line.mean(),
-              line.reach(),
-              line.deviation(),
-              line.energy(),
-              line.momentum()));
-    }
+    sheet.lines().forEach(line -> rows.add(line.cells()));
     return rows;
   }
 
@@ -93,17 +81,7 @@ final class ComparisonLines {
             "from",
             "to",
             "the mean is"));
-    for (ComparisonSheet.Margin margin : sheet.margins()) {
-      rows.add(
-          List.of(
-              margin.setUp(),
-              margin.division(),
-              margin.allowed(),
-              margin.margin(),
-              margin.from(),
-              margin.to(),
-              margin.words()));
-    }
+    sheet.margins().forEach(margin -> rows.add(margin.cells()));
     return rows;
   }
 }

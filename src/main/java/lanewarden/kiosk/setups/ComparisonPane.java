@@ -119,20 +119,7 @@ final class ComparisonPane extends VBox {
             texts.of("setups.column.spread"),
             sheet.energyUnit().symbol(),
             sheet.momentumUnit().symbol()),
-        sheet.lines().stream()
-            .map(
-                line ->
-                    List.of(
-                        line.place(),
-                        line.setUp(),
-                        line.arrow(),
-                        line.shots(),
-                        line.mean(),
-                        line.reach(),
-                        line.deviation(),
-                        line.energy(),
-                        line.momentum()))
-            .toList());
+        sheet.lines().stream().map(ComparisonSheet.Line::cells).toList());
   }
 
   private void pairs(ComparisonSheet sheet) {
@@ -174,18 +161,7 @@ final class ComparisonPane extends VBox {
             texts.of("setups.column.from"),
             texts.of("setups.column.to"),
             texts.of("setups.column.mean-is")),
-        sheet.margins().stream()
-            .map(
-                margin ->
-                    List.of(
-                        margin.setUp(),
-                        margin.division(),
-                        margin.allowed(),
-                        margin.margin(),
-                        margin.from(),
-                        margin.to(),
-                        margin.words()))
-            .toList());
+        sheet.margins().stream().map(ComparisonSheet.Margin::cells).toList());
   }
 
   /** A table; with large text it would be wider than the window, so each row is told instead. */
