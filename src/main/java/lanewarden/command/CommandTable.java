@@ -50,6 +50,8 @@ final class CommandTable {
     commands.put("correct", () -> new CorrectCommand(workplace));
     commands.put("confirm", () -> new ConfirmCommand(workplace));
     commands.put("docket", () -> new DocketCommand(workplace));
+    commands.put("check", () -> new CheckCommand(workplace));
+    commands.put("chart", () -> new ChartCommand(workplace));
     commands.put("kiosk", () -> new KioskCommand(workplace));
     commands.put("studio", () -> new StudioCommand(workplace.terminal(), studio));
     commands.put("check-up", () -> new CheckUpCommand(workplace));

@@ -94,6 +94,11 @@ final class Narration {
         .with("unwritten", now.unwritten());
   }
 
+  /** All that is to be told of a check by itself. */
+  static List<Notice> whole(CheckView view) {
+    return check(Optional.empty(), view);
+  }
+
   private static boolean isSame(CheckView before, Optional<CheckView> now) {
     return now.filter(n -> n.check().number() == before.check().number()).isPresent();
   }

@@ -3,7 +3,6 @@ package lanewarden.station;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Obstacle;
 import lanewarden.journal.PastChecks;
@@ -124,12 +123,6 @@ final class Admission {
 
   private PastChecks past(String bib) {
     return standing.past(bib);
-  }
-
-  /** How many checks the rule still allows the competitor if this one fails, or since it did. */
-  int rechecksLeft(Check check, Division division) {
-    PastChecks before = standing.pastBefore(check);
-    return Math.max(0, division.rule().aftermath().rechecks() - before.fails().size());
   }
 
   /** The division that the rule book in force has under a code. */

@@ -232,16 +232,12 @@ final class Book implements AutoCloseable {
 
   /** A check with its rule. */
   CheckView view(Check check) {
-    Division division = division(check);
-    return new CheckView(check, division, admission().rechecksLeft(check, division));
+    return CheckView.of(standing, check);
   }
 
   /** The division whose rule governs a check. */
   Division division(Check check) {
-    return standing
-        .ruleBook(check.ruleBook())
-        .flatMap(b -> b.division(check.opened().division()))
-        .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
+    return view(check).division();
   }
 
   /** Who may be called, as things stand. */

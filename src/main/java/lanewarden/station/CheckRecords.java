@@ -1,16 +1,17 @@
 package lanewarden.station;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
+import lanewarden.journal.CheckSought;
 import lanewarden.journal.Correction;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Objection;
@@ -22,17 +23,59 @@ import lanewarden.journal.Standing;
 /**
  * The checks that were made, for whoever looks into one. Only reads.
  *
- * <p>Belongs to one {@link Station} and works under its lock; any thread may call.
+ * <p>Works under the lock of whoever folds the ledger; any thread may call.
  */
 public final class CheckRecords {
-  private final Station station;
-  private final Book book;
+  private final Object lock;
+  private final Standing standing;
+  private final Supplier<Map<String, String>> officials;
   private final Optional<Place> place;
 
-  CheckRecords(Station station, Book book, Optional<Place> place) {
-    this.station = station;
-    this.book = book;
+  /**
+   * @param lock held by whoever changes the standing
+   * @param officials every name that was ever enrolled, by the thumbprint of its key
+   * @param place of the instrument, if it is known
+   */
+  CheckRecords(
+      Object lock,
+      Standing standing,
+      Supplier<Map<String, String>> officials,
+      Optional<Place> place) {
+    this.lock = lock;
+    this.standing = standing;
+    this.officials = officials;
     this.place = place;
+  }
+
+  /** Those of a station. */
+  static CheckRecords at(Station station, Book book, Optional<Place> place) {
+    return new CheckRecords(station, book.standing(), book.people()::names, place);
+  }
+
+  /**
+   * The numbers of the checks that are meant, the newest first; of a recheck, that of the check in
+   * dispute.
+   *
+   * @param typed as {@link CheckSought} takes it
+   */
+  public List<Long> meant(String typed) {
+    synchronized (lock) {
+      return newestFirst(new CheckSought(typed).among(standing))
+          .map(check -> original(check).number())
+          .distinct()
+          .toList();
+    }
+  }
+
+  /**
+   * Whether the rule of the check and of its rechecks is known: without it, nothing can be told.
+   */
+  public boolean hasRule(long check) {
+    synchronized (lock) {
+      return standing.find(check).stream()
+          .flatMap(one -> Stream.concat(Stream.of(one), rechecks(one).stream()))
+          .allMatch(one -> CheckView.division(standing, one).isPresent());
+    }
   }
 
   /**
@@ -46,8 +89,8 @@ public final class CheckRecords {
     if (sought.isEmpty()) {
       return List.of();
     }
-    synchronized (station) {
-      List<Check> all = standing().checks();
+    synchronized (lock) {
+      List<Check> all = standing.checks();
       return Stream.concat(
               newestFirst(all).filter(check -> isNamed(check, sought)),
               newestFirst(all).filter(check -> holds(check, sought)))
@@ -71,22 +114,22 @@ public final class CheckRecords {
    * Everything about a check; of a recheck, that of the check in dispute. Empty if there is none.
    */
   public Optional<Dossier> of(long check) {
-    synchronized (station) {
-      return standing().find(check).map(this::original).map(this::dossier);
+    synchronized (lock) {
+      return standing.find(check).map(this::original).map(this::dossier);
     }
   }
 
   /** The checks with a protest or a correction, what waits first, then the newest first. */
   public List<Dossier> docket() {
-    synchronized (station) {
-      Docket docket = standing().docket();
+    synchronized (lock) {
+      Docket docket = standing.docket();
       Set<Long> numbers = new LinkedHashSet<>();
       newestFirst(docket.protests()).forEach(protest -> numbers.add(protest.fact().check()));
       newestFirst(docket.corrections())
-          .flatMap(correction -> standing().find(correction.fact().check()).stream())
+          .flatMap(correction -> standing.find(correction.fact().check()).stream())
           .forEach(check -> numbers.add(original(check).number()));
       List<Dossier> all =
-          numbers.stream().flatMap(n -> standing().find(n).stream()).map(this::dossier).toList();
+          numbers.stream().flatMap(n -> standing.find(n).stream()).map(this::dossier).toList();
       return Stream.concat(
               all.stream().filter(Dossier::isOpen), all.stream().filter(one -> !one.isOpen()))
           .toList();
@@ -100,50 +143,51 @@ public final class CheckRecords {
   /** The check in dispute, if this one is a recheck of it. */
   private Check original(Check check) {
     return Optional.ofNullable(check.opened().protest())
-        .flatMap(number -> standing().docket().protest(number))
-        .flatMap(protest -> standing().find(protest.fact().check()))
+        .flatMap(number -> standing.docket().protest(number))
+        .flatMap(protest -> standing.find(protest.fact().check()))
         .orElse(check);
   }
 
   private Dossier dossier(Check check) {
-    Docket docket = standing().docket();
-    List<Protest> protests =
-        docket.protests().stream().filter(p -> p.fact().check() == check.number()).toList();
-    List<Check> rechecks =
-        protests.stream()
-            .flatMap(protest -> protest.rechecks().stream())
-            .flatMap(number -> standing().find(number).stream())
-            .toList();
+    Docket docket = standing.docket();
+    List<Check> rechecks = rechecks(check);
     List<Correction> corrections = new ArrayList<>(docket.correctionsOf(check.number()));
     rechecks.forEach(beside -> corrections.addAll(docket.correctionsOf(beside.number())));
-    Map<String, String> officials = new HashMap<>();
-    book.people().all().forEach(one -> officials.put(one.thumbprint(), one.name()));
+    Map<String, String> names = officials.get();
     return new Dossier(
         view(check),
         rechecks.stream().map(this::view).toList(),
-        protests,
+        protests(check),
         corrections,
-        standing().counting(check).number(),
-        corrections.stream().collect(Collectors.toMap(Correction::number, this::ownKeys)),
-        officials);
+        standing.counting(check).number(),
+        corrections.stream()
+            .collect(Collectors.toMap(Correction::number, one -> ownKeys(one, names.keySet()))),
+        names);
+  }
+
+  private List<Protest> protests(Check check) {
+    return standing.docket().protests().stream()
+        .filter(protest -> protest.fact().check() == check.number())
+        .toList();
+  }
+
+  private List<Check> rechecks(Check check) {
+    return protests(check).stream()
+        .flatMap(protest -> protest.rechecks().stream())
+        .flatMap(number -> standing.find(number).stream())
+        .toList();
   }
 
   /** Every key that cannot confirm a correction, since whoever made it holds it. */
-  private Set<String> ownKeys(Correction correction) {
+  private Set<String> ownKeys(Correction correction, Set<String> keys) {
     ProtestFact confirmation = new ProtestFact.CorrectionConfirmed(correction.number());
-    return book.people().all().stream()
-        .map(KeyOffice.Official::thumbprint)
+    return keys.stream()
         .filter(
-            key ->
-                standing().objection(confirmation, key).equals(Optional.of(Objection.SAME_PERSON)))
+            key -> standing.objection(confirmation, key).equals(Optional.of(Objection.SAME_PERSON)))
         .collect(Collectors.toSet());
   }
 
   private CheckView view(Check check) {
-    return book.view(check).seenFrom(place);
-  }
-
-  private Standing standing() {
-    return book.standing();
+    return CheckView.of(standing, check).seenFrom(place);
   }
 }

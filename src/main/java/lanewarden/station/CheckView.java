@@ -7,6 +7,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.PastChecks;
 import lanewarden.journal.Place;
+import lanewarden.journal.Standing;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Speed;
@@ -33,6 +34,27 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
   /** A check by itself, wherever the instrument stands. */
   CheckView(Check check, Division division, int rechecksLeft) {
     this(check, division, rechecksLeft, Optional.empty());
+  }
+
+  /**
+   * A check with its rule, as things stand.
+   *
+   * @throws IllegalStateException if its rule is not known
+   */
+  static CheckView of(Standing standing, Check check) {
+    Division division =
+        division(standing, check)
+            .orElseThrow(() -> new IllegalStateException("no rule for check " + check.number()));
+    int fails = standing.pastBefore(check).fails().size();
+    return new CheckView(
+        check, division, Math.max(0, division.rule().aftermath().rechecks() - fails));
+  }
+
+  /** The division whose rule governs a check, if it is known. */
+  static Optional<Division> division(Standing standing, Check check) {
+    return standing
+        .ruleBook(check.ruleBook())
+        .flatMap(book -> book.division(check.opened().division()));
   }
 
   /** The same check, measured by an instrument that stands here. */

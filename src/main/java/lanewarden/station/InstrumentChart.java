@@ -15,6 +15,7 @@ import lanewarden.quantity.SpeedUnit;
  * figures in m/s.
  *
  * @param centre the mean of the single values and the start of the averages
+ * @param compared the shots, one for each value
  * @param singles each value against three standard deviations, taken from the moving range
  * @param averages the exponentially weighted moving average after each value
  * @param unit of the reference
@@ -23,14 +24,19 @@ import lanewarden.quantity.SpeedUnit;
  */
 public record InstrumentChart(
     BigDecimal centre,
+    List<Compared> compared,
     List<ChartPoint> singles,
     List<ChartPoint> averages,
     SpeedUnit unit,
     BigDecimal mostBias,
     long brokenOff) {
 
+  /** A shot against its reference, and the verification that it was taken in. */
+  public record Compared(VerificationView.Round round, VerificationView.Shot shot) {}
+
   /** Copies the lists. */
   public InstrumentChart {
+    compared = List.copyOf(compared);
     singles = List.copyOf(singles);
     averages = List.copyOf(averages);
   }
@@ -38,10 +44,14 @@ public record InstrumentChart(
   static Optional<InstrumentChart> of(List<VerificationView.Round> rounds) {
     List<VerificationView.Round> counted =
         rounds.stream().filter(r -> r.state() != VerificationView.State.BROKEN_OFF).toList();
-    List<Double> values =
+    List<Compared> compared =
         counted.stream()
-            .flatMap(round -> round.taken().stream())
-            .flatMap(shot -> shot.bias().stream())
+            .flatMap(round -> round.taken().stream().map(shot -> new Compared(round, shot)))
+            .filter(one -> one.shot().reference().isPresent())
+            .toList();
+    List<Double> values =
+        compared.stream()
+            .flatMap(one -> one.shot().bias().stream())
             .map(BigDecimal::doubleValue)
             .toList();
     if (values.size() < 2) {
@@ -59,6 +69,7 @@ public record InstrumentChart(
     return Optional.of(
         new InstrumentChart(
             BigDecimal.valueOf(chart.centre()),
+            compared,
             chart.points(values),
             ewma.points(values),
             reference.unit(),

@@ -34,6 +34,18 @@ final class People {
     return List.copyOf(all.values());
   }
 
+  /** Every name that was ever enrolled, by the thumbprint of its key. */
+  Map<String, String> names() {
+    return names(ledger.officials());
+  }
+
+  /** The names of those enrolled, by the thumbprint of the key. */
+  static Map<String, String> names(List<Enrolled> enrolled) {
+    Map<String, String> names = new LinkedHashMap<>();
+    enrolled.forEach(one -> names.put(one.thumbprint(), one.name()));
+    return names;
+  }
+
   /** The official of this name who may sign now. */
   Optional<Enrolled> standing(String name) {
     return ledger.officials().stream()

@@ -109,13 +109,18 @@ public record VerificationView(
   static VerificationView of(Standing standing, boolean planned) {
     return new VerificationView(
         planned,
-        standing.verifications().stream().map(VerificationView::round).toList(),
+        rounds(standing),
         standing.hold().map(hold -> held(hold, standing)),
         new InstrumentGate(standing).closed(),
         standing.callsLeft(),
         standing.toBeCheckedAgain().stream()
             .map(check -> check.opened().bib() + " " + check.opened().name())
             .toList());
+  }
+
+  /** Every verification of the instrument, in order. */
+  static List<Round> rounds(Standing standing) {
+    return standing.verifications().stream().map(VerificationView::round).toList();
   }
 
   /** The verification that goes on. */

@@ -1,9 +1,13 @@
 package lanewarden.command;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.ledger.Verification;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.BeforeAll;
@@ -50,5 +54,17 @@ abstract class PracticeRun {
                 "0"));
     command.addAll(List.of(more));
     return command.toArray(String[]::new);
+  }
+
+  /** Flips one bit in the signed bytes of an entry, from 0, in every copy that the file has. */
+  void flip(int number) throws Exception {
+    List<byte[]> signed = new ArrayList<>();
+    Verification.of(event.ledger(), List.of(), examined -> signed.add(examined.entry().jws()));
+    String entry = new String(signed.get(number), StandardCharsets.ISO_8859_1);
+    String piece = entry.substring(entry.length() / 2, entry.length() / 2 + 40);
+    String file = new String(Files.readAllBytes(event.ledger()), StandardCharsets.ISO_8859_1);
+    assertTrue(file.contains(piece), "the entry stands in the file");
+    String flipped = (char) (piece.charAt(0) ^ 1) + piece.substring(1);
+    Files.write(event.ledger(), file.replace(piece, flipped).getBytes(StandardCharsets.ISO_8859_1));
   }
 }

@@ -126,6 +126,16 @@ class ProtestCommandsTest {
         "upheld, check " + beside + " counts: it was within; consequence: may shoot on",
         SO_FAR);
     assertTrue(ruled.talk().contains("ALREADY-WITHIN"), ruled.toString());
+    Typed looked = new Typed().run("check", event.path().toString(), "check " + beside);
+    assertEquals(0, looked.code(), looked.toString());
+    assertSays(
+        looked,
+        "number   " + check + ", attempt 1",
+        "number   " + beside + ", attempt 1",
+        "protest  " + protest + ", referral on check " + check,
+        "signed   protest by " + PracticeEvent.OFFICIAL,
+        "signed   ruling by " + PracticeEvent.JUDGE,
+        "counts   check " + beside);
   }
 
   @Test
@@ -176,6 +186,12 @@ class ProtestCommandsTest {
     assertTrue(line("confirm " + correction, "out").talk().contains("SECOND-PERSON"));
     Typed done = lineOf(PracticeEvent.OTHER_OFFICIAL, "confirm " + correction, "3", "out");
     assertSays(done, "because digits exchanged; in effect");
+    assertSays(
+        new Typed().run("check", event.path().toString(), "3"),
+        "reading  1: 57.9 m/s, typed",
+        "raw      58.9 m/s",
+        "signed   correction by " + PracticeEvent.OFFICIAL,
+        "signed   confirmation by " + PracticeEvent.OTHER_OFFICIAL);
     assertTrue(done.talk().contains("ALREADY-WITHIN"), done.toString());
   }
 

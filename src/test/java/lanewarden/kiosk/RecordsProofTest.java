@@ -17,6 +17,7 @@ import java.time.Clock;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import lanewarden.audit.slip.Slips;
+import lanewarden.journal.CheckSought;
 import lanewarden.metrology.PublicDraw;
 import lanewarden.quantity.Percent;
 import lanewarden.roster.Competitor;
@@ -232,7 +233,7 @@ class RecordsProofTest {
     long check = booth.check().number();
     String code =
         new Slips(Clock.systemUTC(), SignedPapers::of)
-            .write(booth.folder.ledger(), Slips.NUMBERED + check, temp.resolve("slip.pdf"))
+            .write(booth.folder.ledger(), CheckSought.NUMBERED + check, temp.resolve("slip.pdf"))
             .text();
     booth.press(KeyCode.F8);
     booth.scan(code);

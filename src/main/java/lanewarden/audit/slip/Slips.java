@@ -23,6 +23,7 @@ import lanewarden.audit.wording.ProtestSheet;
 import lanewarden.audit.wording.Wording;
 import lanewarden.bench.Advice;
 import lanewarden.journal.Check;
+import lanewarden.journal.CheckSought;
 import lanewarden.journal.Interpreter;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.LedgerException;
@@ -37,9 +38,6 @@ import lanewarden.rules.RuleBook;
  */
 public final class Slips {
   private static final int CODE_MILLIMETRES = 34;
-
-  /** Before a number that is a check's, even where a bib is the same. */
-  public static final String NUMBERED = "check ";
 
   private final Clock clock;
   private final Interpreter interpreter;
@@ -66,8 +64,7 @@ public final class Slips {
    * Writes the slip of a check.
    *
    * @param ledgerFile only read
-   * @param which a bib, whose last check is meant, or the number of a check; a bib goes first, but
-   *     {@code check 16} is never a bib
+   * @param which names it as {@link CheckSought} takes it; of a bib the last check is meant
    * @param pdf its folder must be there; the file appears whole or not at all
    * @throws LedgerException if the file cannot be read as a ledger at all
    * @throws SlipRefused if the ledger is not sound, contradicts itself about the check, or has no
@@ -110,16 +107,10 @@ public final class Slips {
     return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
   }
 
+  /** The only one of that number, or the last of that bib. */
   private static Optional<Check> find(Evidence evidence, String which) {
-    String asked = which.strip();
-    boolean byNumber = asked.startsWith(NUMBERED);
-    String number = byNumber ? asked.substring(NUMBERED.length()).strip() : asked;
-    List<Check> ofBib = byNumber ? List.of() : evidence.standing().checksOf(asked);
-    return ofBib.isEmpty()
-        ? evidence.standing().checks().stream()
-            .filter(c -> String.valueOf(c.number()).equals(number))
-            .findFirst()
-        : Optional.of(ofBib.get(ofBib.size() - 1));
+    return new CheckSought(which)
+        .among(evidence.standing()).stream().reduce((earlier, later) -> later);
   }
 
   /** Reckoned from what the ledger says, and no part of it. */

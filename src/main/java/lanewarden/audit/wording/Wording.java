@@ -62,9 +62,11 @@ public final class Wording {
     return String.format(Locale.ROOT, "%,d", number);
   }
 
-  /** A figure with its sign, be it plus or minus, as print has it. */
+  /** A figure with its sign, be it plus or minus, as print has it; nothing is plus. */
   public static String signed(double figure, int decimals) {
-    return String.format(Locale.ROOT, "%+." + decimals + "f", figure).replace('-', '−');
+    String written = String.format(Locale.ROOT, "%+." + decimals + "f", figure);
+    boolean nothing = written.chars().noneMatch(c -> c >= '1' && c <= '9');
+    return written.replace('-', nothing ? '+' : '−');
   }
 
   /** A text between quotation marks, which no mark in it ends. */

@@ -2,6 +2,7 @@ package lanewarden.kiosk.protest;
 
 import java.nio.file.Path;
 import lanewarden.audit.slip.Slips;
+import lanewarden.journal.CheckSought;
 
 /** Makes the slip of a check; off the screen's thread. */
 @FunctionalInterface
@@ -24,6 +25,6 @@ public interface SlipMaker {
 
   /** A check by its number, be a bib the same. */
   static String numbered(String number) {
-    return Slips.NUMBERED + number;
+    return CheckSought.NUMBERED + number;
   }
 }
