@@ -14,16 +14,20 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import lanewarden.journal.ProtestFact;
+import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LineOpening;
@@ -132,6 +136,50 @@ class KioskTest {
     shown.get(20, TimeUnit.SECONDS);
   }
 
+  /** An event in whose ledger a protest waits. */
+  private EventFolder disputed() throws Exception {
+    try (Booth booth = new Booth(temp)) {
+      booth.signIn();
+      booth.scan("103");
+      booth.shoot("312.4 ft/s", "310.0 ft/s", "311.2 ft/s");
+      booth.press(KeyCode.ENTER);
+      long check = booth.station.records().search("103", 1).get(0).check().number();
+      booth.station.protests().file(check, ProtestFact.Cause.PROTEST, "captain", "it glared");
+      return booth.folder;
+    }
+  }
+
+  @Test
+  void whileTheLedgerIsVerifiedNoScreenSaysThatNothingIsInItAndThenTheDocketComesByItself()
+      throws Exception {
+    EventFolder folder = disputed();
+    String verifying = Texts.in(Language.ENGLISH).of("ledger.verifying");
+    CompletableFuture<Void> shown;
+    Stage window;
+    Scene scene;
+    synchronized (line) { // It cannot open as long as this is held
+      shown = shown(folder);
+      window = await(TITLE);
+      scene = window.getScene();
+      Keyboard.press(scene, KeyCode.F3);
+      assertEquals(verifying, text(scene, "people-none"));
+      Keyboard.press(scene, KeyCode.ESCAPE);
+      Keyboard.press(scene, KeyCode.DELETE);
+      assertEquals("Not listening yet", text(scene, "wire-title"));
+      assertTrue(text(scene, "wire-nothing").contains("wait before you shoot"));
+      Keyboard.press(scene, KeyCode.ESCAPE);
+      Keyboard.press(scene, KeyCode.F1);
+      assertEquals(verifying, text(scene, "protest-none"));
+      assertFalse(Booth.call(() -> scene.lookup("#protest-heading").isVisible()));
+    }
+    await(() -> text(scene, "protest-heading").equals("Docket: 1 waiting, 0 done"));
+    assertEquals("Docket: 1 waiting, 0 done", text(scene, "protest-heading"));
+    assertTrue(Booth.call(() -> scene.lookup("#protest-heading").isVisible()));
+    assertEquals(1, Booth.call(() -> ((ListView<?>) scene.lookup("#docket")).getItems().size()));
+    hide(window);
+    shown.get(20, TimeUnit.SECONDS);
+  }
+
   @Test
   void whatIsWrongWithTheLedgerIsThrownAndNoWindowStays() throws Exception {
     Booth.startToolkit();
@@ -157,8 +205,8 @@ class KioskTest {
         .findFirst();
   }
 
-  private static void await(BooleanSupplier met) throws Exception {
-    for (int i = 0; i < 1_000 && !met.getAsBoolean(); i++) {
+  private static void await(Callable<Boolean> met) throws Exception {
+    for (int i = 0; i < 1_000 && !met.call(); i++) {
       Thread.sleep(20);
     }
   }

@@ -7,6 +7,8 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import lanewarden.station.LineView;
@@ -42,6 +44,7 @@ public final class Desk {
   private final Executor screen;
   private final Map<Ear, CompletableFuture<Void>> ears = new HashMap<>();
   private final ReadOnlyIntegerWrapper pending = new ReadOnlyIntegerWrapper();
+  private final ReadOnlyBooleanWrapper opening = new ReadOnlyBooleanWrapper();
 
   /**
    * @param station may still be on its way: then what is asked waits for it, and is a trouble where
@@ -53,6 +56,19 @@ public final class Desk {
     this.station = station;
     this.work = work;
     this.screen = screen;
+    opening.set(!station.isDone());
+    if (opening.get()) {
+      CompletableFuture<Station> unused =
+          station.whenComplete((there, thrown) -> screen.execute(() -> opening.set(false)));
+    }
+  }
+
+  /**
+   * Whether the station is still on its way: its ledger is being verified, and nothing is known yet
+   * of what is in it.
+   */
+  public ReadOnlyBooleanProperty opening() {
+    return opening.getReadOnlyProperty();
   }
 
   /**

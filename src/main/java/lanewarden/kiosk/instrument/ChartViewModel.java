@@ -22,10 +22,11 @@ public final class ChartViewModel {
   private final Texts texts;
   private final ObjectProperty<ChartPage> page;
 
-  /** Charts of an instrument that was not verified yet. */
+  /** Charts that nothing is known for yet, as long as the ledger is verified. */
   public ChartViewModel(Texts texts) {
     this.texts = texts;
-    page = new SimpleObjectProperty<>(new ChartPage(Optional.empty(), ""));
+    page =
+        new SimpleObjectProperty<>(new ChartPage(Optional.empty(), texts.of("ledger.verifying")));
   }
 
   /** Takes how far the instrument can be believed now. */

@@ -11,9 +11,15 @@ import lanewarden.kiosk.look.Sign;
  * @param verdict whether the profile fits
  * @param findings what does not fit, the cause before its consequences
  * @param lines what came, the newest first
+ * @param nothing what is said where nothing came
  */
 public record WirePage(
-    String title, String counted, Said verdict, List<Finding> findings, List<Line> lines) {
+    String title,
+    String counted,
+    Said verdict,
+    List<Finding> findings,
+    List<Line> lines,
+    String nothing) {
 
   /** A sign and what it says. */
   public record Said(Sign sign, String words) {}

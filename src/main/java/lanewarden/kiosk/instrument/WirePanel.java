@@ -32,6 +32,7 @@ public final class WirePanel implements Page {
   private final Keys keys = new Keys();
   private final Label title = new Label();
   private final Label counted = new Label();
+  private final Label nothing = new Label();
   private final Mark mark = new Mark();
   private final Label verdict = new Label();
   private final VBox findings = new VBox();
@@ -49,6 +50,8 @@ public final class WirePanel implements Page {
    */
   public WirePanel(WireViewModel model, Texts texts, List<KeyButton> acts, Runnable unseen) {
     title.getStyleClass().add("panel-title");
+    title.setId("wire-title");
+    nothing.setId("wire-nothing");
     counted.setId("wire-counted");
     verdict.setId("wire-verdict");
     verdict.getStyleClass().add("wire-verdict");
@@ -59,7 +62,7 @@ public final class WirePanel implements Page {
     lines.setId("wire-lines");
     lines.setAccessibleText(texts.of("wire.lines"));
     lines.setCellFactory(all -> new WireCell());
-    lines.setPlaceholder(new Label(texts.of("wire.nothing")));
+    lines.setPlaceholder(nothing);
     VBox.setVgrow(lines, Priority.ALWAYS);
     TroubleCard card = new TroubleCard(texts);
     model.trouble().addListener((all, before, now) -> card.show(now));
@@ -71,7 +74,7 @@ public final class WirePanel implements Page {
     // However much does not fit, the lines give way and not the buttons
     buttons.setMinHeight(Row.USE_PREF_SIZE);
     lines.setMinHeight(LEAST);
-    for (Label label : new Label[] {title, counted, verdict}) {
+    for (Label label : new Label[] {title, counted, verdict, nothing}) {
       WrappedWords.in(label);
       label.setMinHeight(Label.USE_PREF_SIZE);
     }
@@ -98,6 +101,7 @@ public final class WirePanel implements Page {
   private void show(WirePage page) {
     title.setText(page.title());
     counted.setText(page.counted());
+    nothing.setText(page.nothing());
     Mark.show(mark, page.verdict().sign());
     verdict.setText(page.verdict().words());
     findings.getChildren().setAll(page.findings().stream().map(WirePanel::finding).toList());

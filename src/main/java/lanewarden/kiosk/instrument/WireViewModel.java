@@ -109,15 +109,17 @@ public final class WireViewModel {
   }
 
   private WirePage page(WireView view) {
+    boolean isHeard = !view.instrument().isEmpty();
     return new WirePage(
-        texts.of("wire.title", view.instrument()),
+        isHeard ? texts.of("wire.title", view.instrument()) : texts.of("wire.opening"),
         texts.of(counted, view.readings(), view.refused(), view.newestFirst().size()),
         verdict(view),
         view.misfits().stream()
             .limit(isOver(view) ? Long.MAX_VALUE : MOST_FINDINGS)
             .map(misfit -> new Finding(misfit.key(), misfit.words()))
             .toList(),
-        view.newestFirst().stream().map(this::line).toList());
+        view.newestFirst().stream().map(this::line).toList(),
+        texts.of(isHeard ? "wire.nothing" : "wire.opening.words"));
   }
 
   /** At the end of the trial everything is said. */

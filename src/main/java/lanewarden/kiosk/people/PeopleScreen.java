@@ -18,6 +18,7 @@ import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Panels;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.KeyOffice;
 
@@ -64,6 +65,11 @@ public final class PeopleScreen implements Page {
     list.setItems(model.people());
     list.setCellFactory(all -> new PersonCell(texts));
     list.setId("people-list");
+    Label none = new Label(texts.of("ledger.verifying"));
+    none.setId("people-none");
+    none.visibleProperty().bind(model.opening());
+    WrappedWords.in(none);
+    list.setPlaceholder(none);
     list.setAccessibleText(texts.of("people.title"));
     list.getSelectionModel()
         .selectedItemProperty()

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -65,6 +66,11 @@ public final class PeopleViewModel {
         all.stream()
             .filter(one -> before.isEmpty() || before.get().equals(one.thumbprint()))
             .findFirst());
+  }
+
+  /** Whether the ledger is still being verified, so that nothing is known of it. */
+  ReadOnlyBooleanProperty opening() {
+    return desk.opening();
   }
 
   /** Every key that was ever enrolled. */

@@ -1,6 +1,7 @@
 package lanewarden.kiosk.protest;
 
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
@@ -117,11 +118,20 @@ public final class ProtestScreen implements Page {
     heading.getStyleClass().add("field-title");
     WrappedWords.in(heading);
     heading.setMinHeight(Region.USE_PREF_SIZE);
+    // Of a ledger that is still verified nothing can be counted
+    heading.visibleProperty().bind(model.opening().not());
+    heading.managedProperty().bind(heading.visibleProperty());
     list.setItems(model.lines());
     list.setCellFactory(all -> new DocketCell());
     list.setId("docket");
     list.setAccessibleText(texts.of("protest.title"));
-    Label none = new Label(texts.of("protest.none"));
+    Label none = new Label();
+    none.setId("protest-none");
+    none.textProperty()
+        .bind(
+            Bindings.when(model.opening())
+                .then(texts.of("ledger.verifying"))
+                .otherwise(texts.of("protest.none")));
     WrappedWords.in(none);
     list.setPlaceholder(none);
     list.getSelectionModel()

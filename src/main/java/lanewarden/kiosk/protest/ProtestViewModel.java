@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -189,6 +190,11 @@ public final class ProtestViewModel {
         chosen.set(lines.stream().filter(this::leadsToSought).findFirst());
       }
     }
+  }
+
+  /** Whether the ledger is still being verified, so that nothing is known of it. */
+  ReadOnlyBooleanProperty opening() {
+    return desk.opening();
   }
 
   /** The text that is looked for; blank for the docket. */
