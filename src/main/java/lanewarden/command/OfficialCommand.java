@@ -114,7 +114,7 @@ final class OfficialCommand implements Callable<Integer> {
   }
 
   private void tell(KeyOffice.Official official) {
-    String state = official.suspension().orElse("may sign");
+    String state = official.suspension().map(KeyOffice.Suspended::inWords).orElse("may sign");
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("official", official.name());

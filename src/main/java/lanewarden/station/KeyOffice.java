@@ -85,10 +85,24 @@ public final class KeyOffice {
    * @param name as enrolled
    * @param thumbprint of the key
    * @param judge whether the official may rule on protests
-   * @param suspension words on the suspension, if the key may not sign
+   * @param suspension if the key may not sign
    */
   public record Official(
-      String name, String thumbprint, boolean judge, Optional<String> suspension) {}
+      String name, String thumbprint, boolean judge, Optional<Suspended> suspension) {}
+
+  /**
+   * That a key may not sign.
+   *
+   * @param entry of the ledger that says so
+   * @param reason as the organizer gave it
+   */
+  public record Suspended(long entry, String reason) {
+
+    /** In English words. */
+    public String inWords() {
+      return "suspended by entry " + entry + ": " + reason;
+    }
+  }
 
   /**
    * Opens the organizer's key.

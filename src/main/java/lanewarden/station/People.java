@@ -22,10 +22,10 @@ final class People {
   List<KeyOffice.Official> all() {
     Map<String, KeyOffice.Official> all = new LinkedHashMap<>();
     for (Enrolled each : ledger.officials()) {
-      Optional<String> suspension =
+      Optional<KeyOffice.Suspended> suspension =
           ledger
               .suspension(each.thumbprint())
-              .map(s -> "suspended by entry " + s.sequence() + ": " + s.reason());
+              .map(s -> new KeyOffice.Suspended(s.sequence(), s.reason()));
       all.put(
           each.thumbprint(),
           new KeyOffice.Official(

@@ -269,6 +269,13 @@ final class KioskPictures {
     booth.press(KeyCode.F10);
     take(booth, "studio-adopt" + size);
     booth.press(KeyCode.ESCAPE);
+    Path stick = booth.folder.path().resolveSibling("stick.key");
+    Files.move(booth.folder.organizerKey(), stick);
+    booth.press(KeyCode.F10);
+    RecordsScreenTest.answer(booth, stick.toString());
+    take(booth, "studio-adopt-elsewhere" + size);
+    booth.press(KeyCode.ESCAPE);
+    Files.move(stick, booth.folder.organizerKey());
     booth.press(KeyCode.F12);
   }
 

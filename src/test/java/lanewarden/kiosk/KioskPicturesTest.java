@@ -29,18 +29,18 @@ class KioskPicturesTest {
 
   /** What is drawn, in one go each. */
   enum Play {
-    LINE(19),
+    LINE(20),
     CROWDED(2),
     PROVING(9),
     CLAUSES(15),
     INSTRUMENT(8),
-    PROTEST(14),
+    PROTEST(15),
     PEOPLE(8),
     RECORDS(10),
     PROSPECTS(5),
     SETUPS(11),
     CHECKUP(4),
-    START(22);
+    START(23);
 
     private final int screens;
 

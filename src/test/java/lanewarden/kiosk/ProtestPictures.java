@@ -81,12 +81,17 @@ final class ProtestPictures {
       booth.type(Booth.PASSPHRASE);
       booth.press(KeyCode.ENTER);
       book.take(booth, "protest-ruled" + size);
-      booth.press(KeyCode.F5);
+      correct(booth);
+      book.take(booth, "protest-correct" + size);
       booth.type("1");
       booth.press(KeyCode.ENTER);
-      booth.type("102");
-      booth.press(KeyCode.ENTER);
-      book.take(booth, "protest-correct" + size);
+      book.take(booth, "protest-correct-refused" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.ESCAPE);
+      booth.scan("102");
+      booth.shoot("299.1 ft/s", "299.4 ft/s", "299.0 ft/s");
+      booth.press(KeyCode.F1);
+      correct(booth);
       booth.type("1");
       booth.press(KeyCode.ENTER);
       book.take(booth, "protest-corrected" + size);
@@ -98,6 +103,15 @@ final class ProtestPictures {
       booth.press(KeyCode.F9);
       book.take(booth, "protest-slip-failed" + size);
     }
+  }
+
+  /** Asks for another bib, up to the reason. */
+  private static void correct(Booth booth) throws Exception {
+    booth.press(KeyCode.F5);
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+    booth.type("103");
+    booth.press(KeyCode.ENTER);
   }
 
   private static Printing withoutPaper() {

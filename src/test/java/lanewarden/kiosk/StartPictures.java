@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import lanewarden.station.DemoEvent;
+import lanewarden.station.EventFolder;
 
 /** Draws the start of the program, a new event with and without faults, and practice. */
 final class StartPictures {
@@ -63,6 +65,37 @@ final class StartPictures {
       door.press(KeyCode.ESCAPE);
       practise(door, width, height, size);
     }
+    wayOut(temp, width, height, size);
+  }
+
+  /** The full screen is to be left, and the organizer's key is kept elsewhere. */
+  private void wayOut(Path temp, int width, int height, String size) throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("full"));
+    Path stick = temp.resolve("stick.key");
+    Files.move(new EventFolder(event).organizerKey(), stick);
+    try (Doorstep door = new Doorstep(temp, width, height, Optional.of(event))) {
+      sized(door, width, height);
+      door.press(KeyCode.INSERT);
+      door.press(KeyCode.F11);
+      sized(door, width, height);
+      door.press(KeyCode.INSERT);
+      door.press(KeyCode.F11);
+      door.type("4");
+      door.press(KeyCode.ENTER);
+      door.type(stick.toString());
+      door.press(KeyCode.ENTER);
+      book.take(door, "way-out" + size);
+    }
+  }
+
+  private static void sized(Doorstep door, int width, int height) throws Exception {
+    Booth.call(
+        () -> {
+          Window window = door.entrance.windows().orElseThrow().front().official().getWindow();
+          window.setWidth(width);
+          window.setHeight(height);
+          return true;
+        });
   }
 
   /** What is done without an event. */

@@ -133,7 +133,7 @@ class KeyOfficeTest {
     assertEquals("NO-SUCH-OFFICIAL", codeOf(() -> office.suspend(organizer, ADA, "again")));
     assertEquals("OFFICIAL-NAME", codeOf(() -> office.enrol(organizer, "organizer", words())));
     KeyOffice.Official listed = office.officials().get(0);
-    assertEquals(Optional.of("suspended by entry 7: left the event"), listed.suspension());
+    assertEquals(Optional.of(new KeyOffice.Suspended(7, "left the event")), listed.suspension());
     office.readmit(organizer, ADA);
     assertEquals(ADA, signIn(ADA, PracticeEvent.PASSPHRASE));
     assertEquals("NOT-SUSPENDED", codeOf(() -> office.readmit(organizer, ADA)));

@@ -223,6 +223,12 @@ record LedgerWords(Texts texts, DocketWords dockets) {
     return new Ending(found.stands(), texts.of(words), lines.all());
   }
 
+  private String degrees(Budget.Influence influence) {
+    return influence.degrees().isPresent()
+        ? String.valueOf(influence.degrees().getAsLong())
+        : texts.of("records.told.endless");
+  }
+
   /** What makes a reading uncertain. */
   Ending budget(Budget budget) {
     Ending.Lines lines = new Ending.Lines();
@@ -232,7 +238,7 @@ record LedgerWords(Texts texts, DocketWords dockets) {
               "records.told.influence",
               influence.name(),
               influence.standard(),
-              Budget.inWords(influence.degrees()),
+              degrees(influence),
               influence.words()));
     }
     return new Ending(true, budget.total(), lines.all());

@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.look.Figures;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
@@ -149,6 +150,9 @@ public final class FormPanel implements Page {
     }
     TextField field =
         question.kind() == Question.Kind.SECRET ? new PasswordField() : new TextField();
+    if (question.place() != Question.Place.NONE) {
+      Figures.field(field);
+    }
     field.setAccessibleText(question.label());
     field.setId("form-" + question.name());
     field.textProperty().bindBidirectional(model.text(question.name()));

@@ -30,6 +30,9 @@ final class ChartPicture extends Region {
    */
   record Drawing(List<ChartPoint> points, InstrumentChart chart) {}
 
+  /** What is beside a chart for the names of its lines, times the size of the letters. */
+  static final double NAMES = 14.1;
+
   private static final double[] DASHES = {9, 5};
   private static final double[] DOTS = {2, 5};
 
@@ -77,7 +80,7 @@ final class ChartPicture extends Region {
             shown.chart(),
             3.6 * em,
             0.5 * em,
-            canvas.getWidth() - 14.6 * em,
+            canvas.getWidth() - (NAMES + 0.5) * em,
             canvas.getHeight() - 2.2 * em);
     frame(g, field, em);
     lines(g, field, em, shown);

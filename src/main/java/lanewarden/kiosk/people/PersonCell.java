@@ -38,7 +38,7 @@ final class PersonCell extends RowCell<KeyOffice.Official> {
     name.setText(texts.of(one.judge() ? "people.judge" : "people.official", one.name()));
     state.setText(
         one.suspension()
-            .map(words -> texts.of("people.suspended", words))
+            .map(since -> texts.of("people.suspended", since.entry(), since.reason()))
             .orElseGet(() -> texts.of("people.standing")));
     return name.getText() + ". " + state.getText();
   }

@@ -77,8 +77,26 @@ public final class DocketWords {
         .toList();
   }
 
-  private static String occasion(ProtestFact.ProtestFiled fact) {
-    return Wording.sentence(fact.occasion().word());
+  private String occasion(ProtestFact.ProtestFiled fact) {
+    return cause(fact.occasion(), texts);
+  }
+
+  /** Why a check is looked at again, in a word. */
+  static String cause(ProtestFact.Cause cause, Texts texts) {
+    return switch (cause) {
+      case PROTEST -> texts.of("cause.protest");
+      case SPOT_CHECK -> texts.of("cause.spot-check");
+      case RE_TEST -> texts.of("cause.re-test");
+      case REFERRAL -> texts.of("cause.referral");
+    };
+  }
+
+  /** What a judge answered, in a word. */
+  static String answer(ProtestFact.Answer answer, Texts texts) {
+    return switch (answer) {
+      case UPHELD -> texts.of("answer.upheld");
+      case DISMISSED -> texts.of("answer.dismissed");
+    };
   }
 
   /** Why a ruling was given, and what follows from it. */
@@ -142,10 +160,7 @@ public final class DocketWords {
         protest
             .ruling()
             .map(Protest.Given::fact)
-            .map(
-                fact ->
-                    texts.of(
-                        "docket.ruled", Wording.sentence(fact.ruling().word()), fact.stands()));
+            .map(fact -> texts.of("docket.ruled", answer(fact.ruling(), texts), fact.stands()));
     return ruled.isPresent() || protest.isOpen()
         ? ruled
         : Optional.of(texts.of("docket.no-effect"));

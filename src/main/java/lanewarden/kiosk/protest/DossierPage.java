@@ -7,7 +7,6 @@ import lanewarden.journal.Correction;
 import lanewarden.journal.Protest;
 import lanewarden.journal.ProtestFact;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.look.Wording;
 import lanewarden.station.Dossier;
 
 /**
@@ -48,7 +47,7 @@ public record DossierPage(String who, List<SheetPage> sheets, List<Act> acts) {
     return new Act(
         texts.of(
             "dossier.filed",
-            Wording.sentence(fact.occasion().word()),
+            DocketWords.cause(fact.occasion(), texts),
             protest.number(),
             words.state(protest, dossier)),
         texts.of(
@@ -64,7 +63,7 @@ public record DossierPage(String who, List<SheetPage> sheets, List<Act> acts) {
     return new Act(
         texts.of(
             "dossier.ruled",
-            Wording.sentence(fact.ruling().word()),
+            DocketWords.answer(fact.ruling(), texts),
             dossier.nameOf(given.signer()),
             fact.stands()),
         words.ruling(given));

@@ -48,7 +48,7 @@ final class ProtestPanels {
         Question.choice(
             "cause",
             texts.of("file.cause"),
-            causes.stream().map(cause -> Wording.sentence(cause.word())).toList()));
+            causes.stream().map(cause -> DocketWords.cause(cause, texts)).toList()));
     questions.add(
         Question.words(
             "by",
@@ -98,7 +98,7 @@ final class ProtestPanels {
             Question.choice(
                 "answer",
                 texts.of("rule.answer"),
-                given.stream().map(answer -> Wording.sentence(answer.word())).toList()),
+                given.stream().map(answer -> DocketWords.answer(answer, texts)).toList()),
             Question.choice(
                 "stands",
                 texts.of("rule.stands"),

@@ -61,6 +61,7 @@ final class ComparisonPane extends VBox {
     }
     picture.show(sheet);
     getChildren().add(picture);
+    legend(sheet);
     getChildren().add(figures(sheet));
     pairs(sheet);
     if (!sheet.margins().isEmpty()) {
@@ -70,6 +71,21 @@ final class ComparisonPane extends VBox {
     section(texts.of("setups.rated"), sheet.expectations());
     section(texts.of("setups.masses"), sheet.masses());
     section(texts.of("setups.notes"), sheet.readings());
+  }
+
+  /** Below the picture, where it takes the lines it needs: in one it would be cut off. */
+  private void legend(ComparisonSheet sheet) {
+    Label legend =
+        new Label(
+            texts.of(
+                sheet.expectations().isEmpty()
+                    ? "setups.picture.legend"
+                    : "setups.picture.legend.rated",
+                sheet.unit().symbol()));
+    legend.setId("setups-legend");
+    legend.getStyleClass().add("setups-legend");
+    PanelFrame.wrap(legend);
+    getChildren().add(legend);
   }
 
   private void head(String words) {

@@ -60,7 +60,7 @@ final class MeansPicture extends Region {
   protected double computePrefHeight(double width) {
     double em = inks.font().getSize();
     return sheet
-        .map(shown -> em * (3.2 + shown.limits().size() * 1.2))
+        .map(shown -> em * (2.1 + shown.limits().size() * 1.2))
         .map(frame -> frame + em * ROW * sheet.orElseThrow().comparison().showings().size())
         .orElse(0.0);
   }
@@ -90,9 +90,9 @@ final class MeansPicture extends Region {
             NAMES * em,
             canvas.getWidth() - em,
             em * (0.6 + shown.limits().size() * 1.2),
-            canvas.getHeight() - 2.6 * em,
+            canvas.getHeight() - 1.5 * em,
             new Interval(held.low() - room, held.high() + room));
-    scale(g, field, em, shown);
+    scale(g, field, em);
     limits(g, field, em, shown.limits());
     double row = field.top() + em * ROW / 2;
     for (Showing showing : shown.comparison().showings()) {
@@ -101,7 +101,7 @@ final class MeansPicture extends Region {
     }
   }
 
-  private void scale(GraphicsContext g, Field field, double em, ComparisonSheet shown) {
+  private void scale(GraphicsContext g, Field field, double em) {
     g.setLineDashes();
     g.setLineWidth(1);
     g.setStroke(inks.of(Ink.EDGE));
@@ -113,16 +113,6 @@ final class MeansPicture extends Region {
       text(g, tick.toPlainString(), x, field.bottom() + 0.8 * em, TextAlignment.CENTER);
     }
     g.strokeLine(field.left(), field.bottom(), field.right(), field.bottom());
-    text(
-        g,
-        texts.of(
-            shown.expectations().isEmpty()
-                ? "setups.picture.legend"
-                : "setups.picture.legend.rated",
-            shown.unit().symbol()),
-        field.right(),
-        field.bottom() + 1.95 * em,
-        TextAlignment.RIGHT);
   }
 
   private void limits(GraphicsContext g, Field field, double em, Map<String, Double> limits) {

@@ -115,6 +115,8 @@ public final class ProspectsScreen implements Page {
         GridPane.setColumnSpan(grid.getChildren().get(grid.getChildren().size() - 1), 1);
         grid.addRow(row, label, field);
       } else {
+        label.getStyleClass().add("prospects-name");
+        PanelFrame.wrap(label);
         grid.addRow(grid.getRowCount(), label, field);
         GridPane.setColumnSpan(field, GridPane.REMAINING);
       }

@@ -45,6 +45,7 @@ final class PersonRow extends VBox {
     String who = organizer ? texts.of("make.organizer") : texts.of("make.official", person);
     Label label = new Label(who);
     label.getStyleClass().add("form-name");
+    PanelFrame.wrap(label);
     bind(model, name, 0, who, texts.of("make.name"));
     bind(model, passphrase, 1, who, texts.of("make.passphrase"));
     bind(model, again, 2, who, texts.of("make.again"));

@@ -74,13 +74,33 @@ final class RosterStep implements StepPane {
   }
 
   private FormField column(Fields fields, RosterSheet.Wanted wanted) {
-    String name = wanted.title().replace('-', ' ');
+    String name = name(wanted.title(), texts);
     ColumnTurner turner = new ColumnTurner(model, texts, wanted.title(), name);
     turners.add(turner);
     return fields.column(
         wanted.title(),
         texts.of(wanted.required() ? "make.column.required" : "make.column.optional", name),
         turner);
+  }
+
+  /**
+   * What one of the roster's columns is called in the language of the screens.
+   *
+   * @throws IllegalArgumentException if the roster has no such column
+   */
+  static String name(String title, Texts texts) {
+    return texts.of(
+        switch (title) {
+          case "bib" -> "make.column.bib";
+          case "name" -> "make.column.name";
+          case "division" -> "make.column.division";
+          case "arrow-mass" -> "make.column.arrow-mass";
+          case "draw-weight" -> "make.column.draw-weight";
+          case "certified-draw-weight" -> "make.column.certified-draw-weight";
+          case "draw-length" -> "make.column.draw-length";
+          case "brace-height" -> "make.column.brace-height";
+          default -> throw new IllegalArgumentException("no column of the roster: " + title);
+        });
   }
 
   private void show(Optional<EventFormFindings> found) {
@@ -111,6 +131,7 @@ final class RosterStep implements StepPane {
         RosterSheet.wanted().stream()
             .map(RosterSheet.Wanted::title)
             .filter(found.columns()::containsKey)
+            .map(title -> name(title, texts))
             .toList();
     row(0, titles, "field-title");
     List<List<String>> rows = found.mapped().get().rows();
