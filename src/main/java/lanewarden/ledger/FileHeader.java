@@ -7,10 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Looks at a file's first bytes before any database does, to refuse in plain words what is no
- * ledger.
+ * ledger. One that is {@link WrittenHere} was looked at before that.
  */
 final class FileHeader {
   private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
@@ -31,15 +32,22 @@ final class FileHeader {
           "Look for the event's folder; a new ledger is made only with a new event.");
     }
     try {
-      check(file, what, Files.size(file), start(file));
+      Optional<byte[]> start = WrittenHere.orElse(file, () -> start(file));
+      if (start.isPresent()) {
+        check(file, what, Files.size(file), start.get());
+      }
     } catch (IOException failed) {
-      throw new LedgerException(
-          "LEDGER-IO",
-          what,
-          file + " cannot be read; the system says: " + failed + ".",
-          "Check that its medium is plugged in and that you may read it.",
-          failed);
+      throw unreadable(file, what, failed);
     }
+  }
+
+  static LedgerException unreadable(Path file, String what, IOException failed) {
+    return new LedgerException(
+        "LEDGER-IO",
+        what,
+        file + " cannot be read; the system says: " + failed + ".",
+        "Check that its medium is plugged in and that you may read it.",
+        failed);
   }
 
   private static byte[] start(Path file) throws IOException {

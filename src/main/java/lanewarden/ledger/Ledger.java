@@ -27,6 +27,7 @@ public final class Ledger implements AutoCloseable {
   private final LongSupplier nanos;
   private final long openedAt;
   private final WriterLock lock;
+  private final WrittenHere here;
   private final Store store;
   private final Roll roll;
   private Head head;
@@ -36,12 +37,14 @@ public final class Ledger implements AutoCloseable {
   Ledger(
       Path file,
       WriterLock lock,
+      WrittenHere here,
       Store store,
       Verification found,
       Clock clock,
       LongSupplier nanos) {
     this.file = file;
     this.lock = lock;
+    this.here = here;
     this.store = store;
     this.station = found.station().orElseThrow();
     this.head = found.head().orElseThrow();
@@ -317,7 +320,8 @@ public final class Ledger implements AutoCloseable {
       return;
     }
     closed = true;
-    try (lock) {
+    try (lock;
+        here) {
       store.close();
     } catch (SQLException failed) {
       throw StorageFault.of(file, "The ledger was not closed properly.", failed);

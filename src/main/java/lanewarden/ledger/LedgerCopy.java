@@ -93,7 +93,7 @@ final class LedgerCopy implements Consumer<Examined>, AutoCloseable {
     Connection connection = Sqlite.writer(draft);
     try {
       Store.make(connection, opening);
-      return new Store(connection);
+      return new Store(draft, connection);
     } catch (SQLException refused) {
       throw Sqlite.closing(connection, refused);
     }

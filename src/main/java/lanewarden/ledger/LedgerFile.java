@@ -38,7 +38,7 @@ final class LedgerFile implements AutoCloseable {
     try {
       opened = inPlace(file);
     } catch (SQLException failed) {
-      if (!isFoldersFault(failed)) {
+      if (!isFoldersFault(failed) || WrittenHere.is(file)) {
         throw StorageFault.of(file, what, failed);
       }
       opened = inCopy(file, what);

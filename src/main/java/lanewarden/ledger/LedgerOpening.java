@@ -99,16 +99,28 @@ final class LedgerOpening {
       if (!found.sound()) {
         throw unsound(what, found);
       }
-      Connection connection = Sqlite.writer(file);
-      try {
-        return new Ledger(file, lock, new Store(connection), found, clock, nanos);
-      } catch (SQLException failed) {
-        throw Sqlite.closing(connection, failed);
-      }
+      return written(lock, found, WrittenHere.begin(file));
+    } catch (IOException failed) {
+      throw giveBack(lock, FileHeader.unreadable(file, what, failed));
     } catch (SQLException failed) {
       throw giveBack(lock, StorageFault.of(file, what, failed));
     } catch (LedgerException refused) {
       throw giveBack(lock, refused);
+    }
+  }
+
+  private Ledger written(WriterLock lock, Verification found, WrittenHere here)
+      throws SQLException {
+    try {
+      Connection connection = Sqlite.writer(file);
+      try {
+        return new Ledger(file, lock, here, new Store(file, connection), found, clock, nanos);
+      } catch (SQLException failed) {
+        throw Sqlite.closing(connection, failed);
+      }
+    } catch (SQLException | RuntimeException failed) {
+      here.close();
+      throw failed;
     }
   }
 

@@ -1,6 +1,7 @@
 package lanewarden.ledger;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -16,6 +17,7 @@ import java.util.Optional;
  */
 final class Store implements AutoCloseable {
   private final Connection connection;
+  private final KeptLog log;
   private Statements statements;
 
   /** The driver ends a prepared statement when it fails, so after a fault all are made anew. */
@@ -41,9 +43,12 @@ final class Store implements AutoCloseable {
   }
 
   /** Takes over a writer's connection to a file that has the schema already. */
-  Store(Connection connection) throws SQLException {
+  Store(Path file, Connection connection) throws SQLException {
     this.connection = connection;
     this.statements = Statements.prepare(connection);
+    // The first read makes the log, if there is none yet
+    Optional<Head> unused = head();
+    this.log = KeptLog.of(file);
   }
 
   /** Makes table, guards and first entry in one transaction: a file has all of them or none. */
@@ -51,7 +56,7 @@ final class Store implements AutoCloseable {
     try (Statement statement = connection.createStatement()) {
       statement.execute("BEGIN IMMEDIATE");
       new Schema().make(connection);
-      new Store(connection).insert(opening);
+      insert(Statements.prepare(connection).insert(), opening);
       statement.execute("COMMIT");
     }
   }
@@ -66,17 +71,17 @@ final class Store implements AutoCloseable {
     try {
       statements.begin().execute();
       for (Entry entry : entries) {
-        insert(entry);
+        insert(statements.insert(), entry);
       }
       statements.commit().execute();
     } catch (SQLException failed) {
       undo(failed);
       throw failed;
     }
+    log.keep(connection);
   }
 
-  private void insert(Entry entry) throws SQLException {
-    PreparedStatement insert = statements.insert();
+  private static void insert(PreparedStatement insert, Entry entry) throws SQLException {
     insert.setLong(1, entry.sequence());
     insert.setBytes(2, entry.previous().bytes());
     insert.setBytes(3, entry.hash().bytes());

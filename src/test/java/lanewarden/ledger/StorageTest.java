@@ -37,7 +37,8 @@ class StorageTest {
     return new Ledger(
         sample.file,
         WriterLock.take(sample.file),
-        new Store(writer),
+        WrittenHere.begin(sample.file),
+        new Store(sample.file, writer),
         Verification.of(sample.file),
         SampleLedger.CLOCK,
         System::nanoTime);
@@ -103,7 +104,7 @@ class StorageTest {
   void refusesToFollowAHeadThatAnotherProgramMoved() throws Exception {
     Entry intruder = TamperedLedger.after(ledger.head(), sample.official, SampleLedger.reading(7));
     try (Connection other = Sqlite.writer(sample.file);
-        Store store = new Store(other)) {
+        Store store = new Store(sample.file, other)) {
       store.append(List.of(intruder));
     }
     assertEquals("LEDGER-HEAD-MOVED", refusedAppend(SampleLedger.reading(2)).code());
