@@ -118,6 +118,7 @@ final class OfficialCommand implements Callable<Integer> {
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("official", official.name());
+      members.put("role", role(official));
       members.put("thumbprint", official.thumbprint());
       members.put("maySign", official.suspension().isEmpty());
       members.put("state", state);
@@ -126,8 +127,20 @@ final class OfficialCommand implements Callable<Integer> {
       workplace
           .terminal()
           .result(
-              Notice.of("official", official.thumbprint() + "  " + official.name() + ", " + state)
+              Notice.of(
+                      "official",
+                      official.thumbprint()
+                          + "  "
+                          + official.name()
+                          + ", "
+                          + role(official)
+                          + ", "
+                          + state)
                   .line());
     }
+  }
+
+  private static String role(KeyOffice.Official official) {
+    return official.judge() ? "judge" : "official";
   }
 }

@@ -25,6 +25,12 @@ import org.jspecify.annotations.Nullable;
  * thumbprint, so that a sign-in list needs no passphrase. Stateless; safe for any thread.
  */
 public final class KeyFile {
+  /** The fault that a folder was named for a key file. */
+  public static final String KEY_FOLDER = "KEY-FOLDER";
+
+  /** The fault that a key was named for a seal's which is none. */
+  public static final String KEY_NO_SEAL = "KEY-NO-SEAL";
+
   /** A sealed key is under a kilobyte; a larger file is something else. */
   private static final long LARGEST = 64 << 10;
 
@@ -118,8 +124,8 @@ public final class KeyFile {
    * Opens a key file and wipes the passphrase.
    *
    * @throws LedgerException {@code KEY-PASSPHRASE} when the passphrase does not fit, {@code
-   *     KEY-DAMAGED} when the file is no key file or was altered, {@code KEY-MISSING} or {@code
-   *     KEY-IO} when it cannot be read
+   *     KEY-DAMAGED} when the file is no key file or was altered, {@code KEY-MISSING}, {@code
+   *     KEY-FOLDER} or {@code KEY-IO} when it cannot be read
    */
   public static SigningKey open(Path file, char[] passphrase) throws LedgerException {
     SigningKey key = PrivateJwk.signingKey(privateJwk(file, passphrase), file);
@@ -130,7 +136,8 @@ public final class KeyFile {
   /**
    * Opens the file of a key that seals documents, and wipes the passphrase.
    *
-   * @throws LedgerException as {@link #open} does
+   * @throws LedgerException as {@link #open} does, and {@code KEY-NO-SEAL} when the key inside is
+   *     one that signs entries
    */
   public static SealKey openSeal(Path file, char[] passphrase) throws LedgerException {
     SealKey key = PrivateJwk.sealKey(privateJwk(file, passphrase), file);
@@ -163,6 +170,13 @@ public final class KeyFile {
   }
 
   private static String read(Path file) throws LedgerException {
+    if (Files.isDirectory(file)) {
+      throw new LedgerException(
+          KEY_FOLDER,
+          "The key file " + file + " could not be read.",
+          "It is a folder.",
+          "Name the key file itself, such as one in this folder.");
+    }
     try {
       if (Files.size(file) > LARGEST) {
         throw SealedKey.damaged(file, "it is far larger than a key file", null);

@@ -13,6 +13,8 @@ import org.bouncycastle.util.BigIntegers;
 
 /** The text of a private key: a JWK (RFC 7517), of Ed25519 (RFC 8037) or of P-256 (RFC 7518, 6). */
 final class PrivateJwk {
+  private static final String SIGNING_CURVE = "Ed25519";
+
   private PrivateJwk() {}
 
   static byte[] of(SigningKey key) {
@@ -46,7 +48,7 @@ final class PrivateJwk {
 
   /** The Ed25519 key of this text, which is wiped. */
   static SigningKey signingKey(byte[] json, Path file) throws LedgerException {
-    byte[] seed = secret(json, "Ed25519", file);
+    byte[] seed = secret(json, SIGNING_CURVE, file);
     SigningKey key = SigningKey.ofSeed(seed);
     Arrays.fill(seed, (byte) 0);
     Arrays.fill(json, (byte) 0);
@@ -55,6 +57,16 @@ final class PrivateJwk {
 
   /** The P-256 key of this text, which is wiped. */
   static SealKey sealKey(byte[] json, Path file) throws LedgerException {
+    if (read(json, file).path("crv").asText().equals(SIGNING_CURVE)) {
+      Arrays.fill(json, (byte) 0);
+      throw new LedgerException(
+          KeyFile.KEY_NO_SEAL,
+          "Nothing can be sealed with the key file " + file + ".",
+          "It is sound, but it holds the key of "
+              + KeyFile.label(file).owner()
+              + ", which signs entries: it is not the key of a seal.",
+          "Name the key that seals reports, which lies beside the event's other keys.");
+    }
     byte[] d = secret(json, SealKey.CURVE, file);
     try {
       byte[] certificate =

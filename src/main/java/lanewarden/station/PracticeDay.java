@@ -54,6 +54,13 @@ public final class PracticeDay {
 
   /** The practice file itself. */
   static Practice read(Path file) throws StationException {
+    if (Files.isDirectory(file)) {
+      throw StationException.misstep(
+          "SHOTS-FOLDER",
+          "No shots were read from " + file + ".",
+          "It is a folder.",
+          "Name a file of shots, such as a practice-1.csv in it.");
+    }
     try {
       return Practice.read(file.toString(), Files.readAllBytes(file));
     } catch (IOException | WrittenRefused e) {

@@ -12,6 +12,7 @@ import java.nio.file.NotDirectoryException;
 import java.time.Duration;
 import java.util.Optional;
 import lanewarden.journal.FactRefused;
+import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
 import lanewarden.written.WrittenRefused;
 
@@ -131,6 +132,8 @@ public record Trouble(
           "LEDGER-NOT-ORGANIZER",
           "LEDGER-ENROLLED",
           "KEY-MISSING",
+          KeyFile.KEY_FOLDER,
+          KeyFile.KEY_NO_SEAL,
           "KEY-EXISTS",
           "KEY-PASSPHRASE" ->
           Kind.USAGE;

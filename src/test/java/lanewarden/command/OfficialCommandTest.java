@@ -30,17 +30,32 @@ class OfficialCommandTest extends PracticeRun {
   void listsWhoMaySign() {
     Typed typed = official();
     assertEquals(0, typed.code(), typed.toString());
-    assertTrue(typed.results().contains("  Ada Holt, may sign"), typed.toString());
+    assertTrue(typed.results().contains("  Ada Holt, official, may sign"), typed.toString());
+  }
+
+  @Test
+  void saysWhoIsAJudge() throws Exception {
+    String judge = "Juno Pell";
+    Path fresh = Files.writeString(here.resolve("fresh"), judge + ": a word or two\n");
+    Typed typed = signed("--enrol", judge, "--judge", "--new-passphrase-file", fresh.toString());
+    assertTrue(typed.results().contains("  " + judge + ", judge, may sign"), typed.toString());
+    Typed json = official("--json");
+    assertTrue(
+        json.results().contains("\"official\":\"" + judge + "\",\"role\":\"judge\""),
+        json.toString());
+    assertTrue(
+        json.results().contains("\"official\":\"Ada Holt\",\"role\":\"official\""),
+        json.toString());
   }
 
   @Test
   void enrolsSuspendsReadmitsAndReplaces() throws Exception {
     Path fresh = Files.writeString(here.resolve("fresh"), "Cy Moor: a word or two\n");
     Typed enrolled = signed("--enrol", "Cy Moor", "--new-passphrase-file", fresh.toString());
-    assertTrue(enrolled.results().contains("  Cy Moor, may sign"), enrolled.toString());
+    assertTrue(enrolled.results().contains("  Cy Moor, official, may sign"), enrolled.toString());
     Typed suspended = signed("--suspend", "Cy Moor", "--reason", "went home");
     assertTrue(
-        suspended.results().contains("Cy Moor, suspended by entry 8: went home"),
+        suspended.results().contains("Cy Moor, official, suspended by entry 8: went home"),
         suspended.toString());
     Typed again = signed("--readmit", "Cy Moor", "--json");
     assertTrue(
@@ -53,7 +68,7 @@ class OfficialCommandTest extends PracticeRun {
             "key lost",
             "--new-passphrase-file",
             fresh.toString());
-    assertTrue(replaced.results().contains("Cy Moor, suspended by entry 10: key lost"));
+    assertTrue(replaced.results().contains("Cy Moor, official, suspended by entry 10: key lost"));
     assertEquals(0, new Typed().run("verify", event.path().toString()).code());
   }
 

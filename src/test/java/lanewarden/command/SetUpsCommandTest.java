@@ -56,6 +56,16 @@ class SetUpsCommandTest extends PracticeRun {
   }
 
   @Test
+  void aFolderIsNoFileOfShotsAndIsSaidToBeOne() {
+    Typed typed = shoot(SHORT, "typed 298.0", "open " + event.path(), "compare", "out");
+    assertTrue(typed.talk().contains("It is a folder."), typed.toString());
+    assertTrue(typed.talk().contains("Name a file of shots"), typed.toString());
+    assertTrue(typed.talk().contains("SHOTS-FOLDER"), typed.toString());
+    assertTrue(typed.talk().indexOf("FILE-FAULT") < 0, typed.toString());
+    assertTrue(typed.results().contains("Red + short"), "what was shot stays");
+  }
+
+  @Test
   void theInstrumentsReadingsComeWhereTheyAreAskedForAndEveryShotIsInAFileAtOnce()
       throws Exception {
     Typed typed =

@@ -95,9 +95,19 @@ class SealKeyTest {
     Path file = folder.resolve("ada.key");
     SigningKey key = SigningKey.generate(new SecureRandom());
     KeyFile.seal(file, key, "Ada Holt", passphrase(), new SecureRandom());
-    assertEquals(
-        "KEY-DAMAGED",
-        assertThrows(LedgerException.class, () -> KeyFile.openSeal(file, passphrase())).code());
+    LedgerException refused =
+        assertThrows(LedgerException.class, () -> KeyFile.openSeal(file, passphrase()));
+    assertEquals("KEY-NO-SEAL", refused.code());
+    assertTrue(refused.why().contains("Ada Holt"), refused.why());
+    assertEquals(key.thumbprint(), KeyFile.open(file, passphrase()).thumbprint(), "it is sound");
+  }
+
+  @Test
+  void aFolderIsSaidToBeOneAndNoKey() {
+    LedgerException refused =
+        assertThrows(LedgerException.class, () -> KeyFile.openSeal(folder, passphrase()));
+    assertEquals("KEY-FOLDER", refused.code());
+    assertEquals("It is a folder.", refused.why());
   }
 
   @Test
