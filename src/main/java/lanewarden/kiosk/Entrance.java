@@ -149,6 +149,7 @@ final class Entrance implements Kiosk.Opened {
         () -> ThemeButton.of(look.theme(), texts),
         makers,
         threads,
+        model::picked,
         this::goHome);
   }
 

@@ -59,9 +59,11 @@ final class Forecourt {
   private final PracticeCorner practice;
   private final ListeningPanels listening;
   private final LedgerCorner ledgers;
+  private final CheckUpCorner checkUp;
 
   /**
    * @param theme makes one more button that turns through the themes
+   * @param picked the folder of the event that is picked at the start, if there is one
    * @param home where the way out leads
    */
   Forecourt(
@@ -71,6 +73,7 @@ final class Forecourt {
       Supplier<KeyButton> theme,
       Makers makers,
       Front.Threads threads,
+      Supplier<Optional<Path>> picked,
       Runnable home) {
     ways =
         new Ways(
@@ -98,6 +101,7 @@ final class Forecourt {
             shell,
             () -> Optional.of(chooser));
     ledgers = new LedgerCorner(ground, makers, threads);
+    checkUp = new CheckUpCorner(ground, makers.checkUp(), picked);
   }
 
   /** Lists what is done without an event. */
@@ -111,6 +115,7 @@ final class Forecourt {
         ways.to("way.setups", KeyCode.F9, practice::open),
         ways.to("way.listen", KeyCode.DELETE, listening::askPort),
         ways.to("way.capture", KeyCode.F6, listening::askCapture),
-        ways.to("way.records", KeyCode.F8, ledgers::open));
+        ways.to("way.records", KeyCode.F8, ledgers::open),
+        ways.to("way.check-event", KeyCode.END, checkUp::open));
   }
 }

@@ -131,7 +131,7 @@ final class SideRooms {
             shell,
             chooser,
             new SetUpsScreen.Doors(doors.theme(), doors.goTo(), home));
-    checkUp = new CheckUpViewModel(makers.checkUp(), desk, folder, table, texts);
+    checkUp = new CheckUpViewModel(makers.checkUp(), Optional.of(desk), folder, table, texts);
     checkUpScreen =
         new CheckUpScreen(
             checkUp, texts, shell, new CheckUpScreen.Doors(doors.theme(), doors.goTo(), home));

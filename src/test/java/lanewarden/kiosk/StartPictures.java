@@ -162,6 +162,24 @@ final class StartPictures {
     book.take(door, "without-wire" + size);
     door.press(KeyCode.ESCAPE);
     door.press(KeyCode.ESCAPE);
+    checkUp(door, size);
+  }
+
+  /** Of the event that is picked, which does not open. */
+  private void checkUp(Doorstep door, String size) throws Exception {
+    Path settings = door.user.lastEvents().read().events().get(0).folder().resolve("station.toml");
+    String before = Files.readString(settings);
+    Files.writeString(settings, before + "[instrument\n");
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.END);
+    book.take(door, "without-checked" + size);
+    door.press(KeyCode.ENTER);
+    book.take(door, "without-checkup" + size);
+    door.press(KeyCode.F8);
+    book.take(door, "without-bundle" + size);
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.ESCAPE);
+    Files.writeString(settings, before);
   }
 
   private void roster(Doorstep door, Path temp, String size) throws Exception {

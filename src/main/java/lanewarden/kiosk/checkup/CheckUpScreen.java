@@ -57,7 +57,7 @@ public final class CheckUpScreen implements Page {
     this.panels = panels;
     Label title = new Label(texts.of("checkup.title"));
     title.getStyleClass().add("sign-in-title");
-    Label about = new Label(texts.of("checkup.words"));
+    Label about = new Label(model.about());
     PanelFrame.wrap(title, about);
     KeyButton again = act("checkup.again", KeyCode.F2, model::look);
     again.disableProperty().bind(model.busy());

@@ -16,15 +16,16 @@ import lanewarden.kiosk.look.Texts;
 import lanewarden.station.CheckUp;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SelfCheck;
+import lanewarden.station.Station;
 import lanewarden.station.SupportBundle;
 import lanewarden.station.Trouble;
 
-/** A check-up of the station beside its open line; used on the screen's thread. */
+/** A check-up of a station, beside its open line or without one; used on the screen's thread. */
 public final class CheckUpViewModel {
   private static final String USUAL = "support.zip";
 
   private final CheckUp checkUp;
-  private final Desk desk;
+  private final Optional<Desk> desk;
   private final EventFolder folder;
   private final Places places;
   private final SideTable table;
@@ -37,10 +38,11 @@ public final class CheckUpViewModel {
       new SimpleObjectProperty<>(Optional.empty());
 
   /**
+   * @param desk of its line, if that is open in this program
    * @param table where ledger and files are read
    */
   public CheckUpViewModel(
-      CheckUp checkUp, Desk desk, EventFolder folder, SideTable table, Texts texts) {
+      CheckUp checkUp, Optional<Desk> desk, EventFolder folder, SideTable table, Texts texts) {
     this.checkUp = checkUp;
     this.desk = desk;
     this.folder = folder;
@@ -56,11 +58,13 @@ public final class CheckUpViewModel {
     }
     busy.set(true);
     words.set(texts.of("checkup.running"));
-    desk.ask(
-        station -> station,
-        station ->
-            table.ask(() -> checkUp.of(folder, Optional.of(station)), this::tell, this::miss),
-        this::miss);
+    desk.ifPresentOrElse(
+        line -> line.ask(station -> station, station -> look(Optional.of(station)), this::miss),
+        () -> look(Optional.empty()));
+  }
+
+  private void look(Optional<Station> open) {
+    table.ask(() -> checkUp.of(folder, open), this::tell, this::miss);
   }
 
   private void tell(SelfCheck now) {
@@ -74,6 +78,13 @@ public final class CheckUpViewModel {
     busy.set(false);
     words.set(texts.of("records.missed"));
     trouble.set(Optional.of(missed));
+  }
+
+  /** What is looked over, and what for. */
+  String about() {
+    return desk.isPresent()
+        ? texts.of("checkup.words")
+        : texts.of("checkup.alone.words", folder.path());
   }
 
   /** Whether it is being looked over. */

@@ -139,6 +139,7 @@ public final class FormPanel implements Page {
     return switch (question.place()) {
       case NONE -> Optional.empty();
       case FILE -> from.file(question.label());
+      case FOLDER -> from.folder(question.label());
       case NEW -> from.newFile(question.label(), "");
     };
   }

@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -45,6 +46,19 @@ public record Places(EventFolder folder) {
     Path path = at(typed);
     if (!Files.exists(path)) {
       throw new NoSuchFileException(path.toString());
+    }
+    return path;
+  }
+
+  /**
+   * A folder that is there.
+   *
+   * @throws IOException if it is not, or is none
+   */
+  public Path folder(String typed) throws IOException {
+    Path path = there(typed);
+    if (!Files.isDirectory(path)) {
+      throw new NotDirectoryException(path.toString());
     }
     return path;
   }

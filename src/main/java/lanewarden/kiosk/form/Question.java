@@ -29,6 +29,8 @@ public record Question(
     NONE,
     /** Of a file that is there. */
     FILE,
+    /** Of a folder that is there. */
+    FOLDER,
     /** Of a file or folder to be made. */
     NEW
   }

@@ -111,6 +111,11 @@ public final class StartViewModel {
     return chosen;
   }
 
+  /** The folder of the event that is picked, if there is one. */
+  public Optional<Path> picked() {
+    return chosen.get() < 0 ? Optional.empty() : Optional.of(events.get(chosen.get()).folder());
+  }
+
   /** Picks the one before (-1) or after (1) the one picked now. */
   void choose(int step) {
     if (!events.isEmpty()) {
@@ -130,9 +135,7 @@ public final class StartViewModel {
 
   /** Opens the event that is picked. */
   void openChosen() {
-    if (chosen.get() >= 0) {
-      open(events.get(chosen.get()).folder());
-    }
+    picked().ifPresent(this::open);
   }
 
   /** Opens the event in a folder. */

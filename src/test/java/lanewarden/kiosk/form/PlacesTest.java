@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import lanewarden.station.EventFolder;
@@ -45,6 +46,15 @@ class PlacesTest {
     assertThrows(NoSuchFileException.class, () -> places.fresh("none/here", "usual"));
     assertThrows(NoSuchFileException.class, () -> places.there("none"));
     assertThrows(NoSuchFileException.class, () -> places.at("a\0b"));
+  }
+
+  @Test
+  void folderIsOneThatIsThere() throws Exception {
+    Path file = Files.writeString(temp.resolve("file"), "");
+    Path inside = Files.createDirectory(temp.resolve("inside"));
+    assertEquals(inside.toAbsolutePath(), places.folder("inside"));
+    assertThrows(NotDirectoryException.class, () -> places.folder(file.toString()));
+    assertThrows(NoSuchFileException.class, () -> places.folder("none"));
   }
 
   @Test
