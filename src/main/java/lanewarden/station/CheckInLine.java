@@ -33,7 +33,14 @@ public final class CheckInLine implements AutoCloseable {
     log.eventOpened(station.view().head().shortForm());
     this.watch = Executors.newSingleThreadScheduledExecutor(CheckInLine::thread);
     ScheduledFuture<?> unused =
-        watch.scheduleWithFixedDelay(station::lookForTheOfficial, 1, 1, TimeUnit.SECONDS);
+        watch.scheduleWithFixedDelay(
+            () -> {
+              station.lookForTheOfficial();
+              station.proceedings().trySigningStop();
+            },
+            1,
+            1,
+            TimeUnit.SECONDS);
   }
 
   /**

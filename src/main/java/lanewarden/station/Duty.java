@@ -70,20 +70,23 @@ final class Duty {
   }
 
   /**
-   * A stop that could not be signed waits for whoever is on duty to sign it, before anything else.
+   * A stop of the line, to be signed by whoever is on duty before anything that comes after it.
    *
    * @param reason in the official's words, if it was said
-   * @return what is to be told of it, unless it is signed by now
+   * @throws StationException if nobody is on duty
    */
-  Optional<Trouble> stop(Optional<String> reason, StationException why) {
+  void stop(Optional<String> reason) throws StationException {
     if (key == null) {
-      return Optional.of(StopGate.unsigned(why.trouble()));
+      throw StationException.stuck(StopGate.unsigned(nobody().trouble()));
     }
     if (!intake.stops()) {
       intake.stop(reason);
     }
-    flush();
-    return intake.trouble();
+  }
+
+  /** Why a stop of the line waits to be signed, if one does and that was tried. */
+  Optional<Trouble> stopWaits() {
+    return intake.stops() ? intake.trouble() : Optional.empty();
   }
 
   /** Refuses what is not to go on while the line is not clear, or a stop of it waits. */
@@ -102,16 +105,20 @@ final class Duty {
   SigningKey ready() throws StationException {
     SigningKey signer = key;
     if (signer == null) {
-      throw StationException.misstep(
-          "NOBODY-ON-DUTY",
-          "Nothing was done.",
-          "No official is signed in, so nobody could sign it.",
-          "Sign in first.");
+      throw nobody();
     }
     intake.write(signer);
     intake.requireWritten();
     intake.settle(signer);
     still.end();
     return signer;
+  }
+
+  private static StationException nobody() {
+    return StationException.misstep(
+        "NOBODY-ON-DUTY",
+        "Nothing was done.",
+        "No official is signed in, so nobody could sign it.",
+        "Sign in first.");
   }
 }

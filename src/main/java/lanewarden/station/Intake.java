@@ -42,8 +42,8 @@ final class Intake {
   }
 
   /**
-   * A stop of the line that could not be signed: it is signed before anything that comes after it,
-   * which then comes to a line that is not clear.
+   * A stop of the line: it is signed before anything that comes after it, which then comes to a
+   * line that is not clear.
    *
    * @param reason in the official's words, if it was said
    */

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param refused the line refused last since the check was opened or closed
  * @param progress how far the roster is
  * @param stop the stop for safety that stands: the line is not clear
- * @param stopWaits whether one was wanted that could not be signed yet
+ * @param stopWaits whether one was wanted that is not signed yet: no reading is taken either
  * @param verification how far the instrument can be believed
  * @param practice the practice day that is shot beside the line
  * @param docket every protest and every correction

@@ -63,27 +63,41 @@ public final class Proceedings {
    */
   public void stopLine(String reason) throws StationException {
     synchronized (station) {
-      duty.flush();
+      boolean stopped = book.standing().stop().isPresent();
       // Whoever stops a line that is stopped already has nothing to sign but why
-      if (reason.isBlank() && book.standing().stop().isPresent()) {
-        station.tell();
-      } else {
-        requireNoBib(reason);
-        Optional<String> why = reason.isBlank() ? Optional.empty() : Optional.of(Reason.of(reason));
-        try {
-          station.sign(here -> List.of(new FrameFact.LineStopped(why.orElse(null))));
-        } catch (StationException e) {
-          if (book.standing().stop().isPresent()) {
-            throw e;
-          }
-          Optional<Trouble> waits = duty.stop(why, e);
-          station.tell();
-          if (waits.isPresent()) {
-            throw StationException.stuck(waits.get());
-          }
-        }
+      if (reason.isBlank() && stopped) {
+        return;
+      }
+      requireNoBib(reason);
+      Optional<String> why = reason.isBlank() ? Optional.empty() : Optional.of(Reason.of(reason));
+      if (stopped) {
+        station.sign(here -> List.of(new FrameFact.LineStopped(why.orElse(null))));
+        return;
+      }
+      station.stir();
+      duty.stop(why);
+      // Everybody sees it before the disk answers
+      station.tell();
+      signStop();
+      Optional<Trouble> waits = duty.stopWaits();
+      if (waits.isPresent()) {
+        throw StationException.stuck(waits.get());
       }
     }
+  }
+
+  /** Tries again to sign a stop that waits for it. Whoever owns the time calls it now and then. */
+  void trySigningStop() {
+    synchronized (station) {
+      if (duty.stopWaits().isPresent()) {
+        signStop();
+      }
+    }
+  }
+
+  private void signStop() {
+    duty.flush();
+    station.tell();
   }
 
   /** A bib that somebody scans while it is asked why would stand in the audit as the danger. */

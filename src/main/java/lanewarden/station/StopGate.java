@@ -27,8 +27,8 @@ record StopGate(Standing standing) {
         why.what() + " " + why.why(),
         "Nobody shoots. "
             + why.remedy()
-            + " Then try again; until it is signed the range officer's word is all that stops the"
-            + " line.",
+            + " It is tried again by itself; until it is signed the range officer's word is all that"
+            + " stops the line.",
         "STOP-WAITS",
         why.kind());
   }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Fact;
@@ -117,6 +118,20 @@ class UnwrittenSignalsTest extends LineTest {
     assertEquals(
         List.of(new FrameFact.LineStopped("a dog is forward")),
         line.facts(FrameFact.LineStopped.class));
+    assertEquals(Optional.empty(), line.station.view().trouble());
+  }
+
+  /** Whoever sees the archer draw must not wait for the disk. */
+  @Test
+  void aStopIsSeenBeforeTheDiskAnswersAndSignedByItselfOnceItDoes() throws Exception {
+    List<String> seen = new ArrayList<>();
+    line.station.listen(view -> seen.add(view.stopWaits() + " " + view.trouble().isPresent()));
+    whileLocked(
+        () -> assertEquals("STOP-WAITS", codeOf(() -> line.station.proceedings().stopLine(""))));
+    assertTrue(seen.indexOf("true false") >= 0, seen.toString());
+    assertTrue(seen.indexOf("true false") < seen.indexOf("true true"), seen.toString());
+    line.station.proceedings().trySigningStop();
+    assertTrue(line.station.view().stop().isPresent());
     assertEquals(Optional.empty(), line.station.view().trouble());
   }
 }

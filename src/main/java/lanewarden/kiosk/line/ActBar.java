@@ -72,7 +72,7 @@ final class ActBar extends KeyBar {
     // Whether the instrument can be believed may have a strip, and its button to hold the line
     hold.setVisible(!page.proving().shown());
     hold.setDisable(page.proving().shown());
-    stop.rename(texts.of(page.stop().isPresent() ? "act.clear" : "act.stop"));
+    stop.rename(texts.of(model.stopped() ? "act.clear" : "act.stop"));
     stop.pseudoClassStateChanged(STOPPED, page.stop().isPresent());
     next.setDisable(!model.mayGoOn());
     type.setDisable(!model.mayType());

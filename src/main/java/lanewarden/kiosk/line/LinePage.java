@@ -29,6 +29,7 @@ import lanewarden.station.Trouble;
  * @param progress how far the roster is, in two short lines
  * @param share how far the roster is, 0 to 1
  * @param stop why the line is not clear, while it is not
+ * @param stopWaits whether that is not signed yet
  * @param proving how far the instrument can be believed
  * @param ruled of every check on which a judge ruled, which check counts by that
  * @param trouble what keeps the line from going on
@@ -47,6 +48,7 @@ public record LinePage(
     String progress,
     double share,
     Optional<String> stop,
+    boolean stopWaits,
     ProvingPage proving,
     Map<Long, Long> ruled,
     Optional<Trouble> trouble,
@@ -109,11 +111,15 @@ public record LinePage(
         },
         view.linkWords(),
         texts.of(now(view.phase())),
-        view.check().map(check -> CheckPage.of(check, view.stop().isPresent(), texts)),
+        view.check()
+            .map(check -> CheckPage.of(check, view.stop().isPresent() || view.stopWaits(), texts)),
         view.refused().map(RefusedLine::of),
         texts.of("line.progress", done, progress.competitors(), progress.within(), progress.over()),
         progress.competitors() == 0 ? 0 : (double) done / progress.competitors(),
-        view.stop().map(stop -> stop.reason().orElseGet(() -> texts.of("stop.unsaid"))),
+        view.stop()
+            .map(stop -> stop.reason().orElseGet(() -> texts.of("stop.unsaid")))
+            .or(() -> view.stopWaits() ? Optional.of(texts.of("stop.waits")) : Optional.empty()),
+        view.stopWaits(),
         ProvingPage.of(view.verification(), texts),
         ruled(view.docket()),
         view.trouble(),

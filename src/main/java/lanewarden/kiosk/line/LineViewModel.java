@@ -286,10 +286,10 @@ public final class LineViewModel {
     desk.act(station -> station.proceedings().clearLine(), done, missed);
   }
 
-  /** Whether the line is stopped for safety. */
+  /** Whether the line is stopped for safety, and that is signed. */
   public boolean stopped() {
     LinePage now = page.get();
-    return now != null && now.stop().isPresent();
+    return now != null && now.stop().isPresent() && !now.stopWaits();
   }
 
   /** Tries again to write what waits. */
