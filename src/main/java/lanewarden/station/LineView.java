@@ -96,6 +96,11 @@ public record LineView(
         intake.size());
   }
 
+  /** Whether no stop for safety stands, and none was wanted. */
+  public boolean goesOn() {
+    return stop.isEmpty() && !stopWaits;
+  }
+
   /** How the link stands, in the words of the screens. */
   public enum Link {
     /** The instrument is heard. */

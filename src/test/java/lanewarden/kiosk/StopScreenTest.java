@@ -9,6 +9,8 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -64,6 +66,33 @@ class StopScreenTest {
     assertEquals("LINE NOT CLEAR", booth.boardText("board-stopped"));
     assertTrue(booth.boardText("board-stopped-words").startsWith("Let down."));
     assertEquals("", booth.boardText("board-bib"));
+  }
+
+  private String saidOfTheLine() throws Exception {
+    StringBuilder said = new StringBuilder();
+    Map<KeyCode, String> places = Map.of(KeyCode.F1, "protest-how", KeyCode.F8, "errand-words");
+    for (KeyCode way : List.of(KeyCode.F1, KeyCode.F8)) {
+      booth.press(KeyCode.INSERT);
+      booth.press(way);
+      String words = booth.text(Objects.requireNonNull(places.get(way)));
+      assertFalse(words.isBlank(), way.toString());
+      said.append(words.contains("The line goes on meanwhile.") ? "goes on, " : "nothing, ");
+      booth.press(KeyCode.ESCAPE);
+    }
+    return said.toString();
+  }
+
+  @Test
+  void noScreenSaysThatTheLineGoesOnWhileItIsStopped() throws Exception {
+    assertEquals("goes on, goes on, ", saidOfTheLine());
+    booth.press(KeyCode.F6);
+    booth.press(KeyCode.ESCAPE);
+    assertTrue(stopped());
+    assertEquals("nothing, nothing, ", saidOfTheLine());
+    booth.press(KeyCode.F6);
+    booth.press(KeyCode.F11);
+    assertFalse(stopped());
+    assertEquals("goes on, goes on, ", saidOfTheLine());
   }
 
   @Test

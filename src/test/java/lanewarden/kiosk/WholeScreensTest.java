@@ -13,10 +13,13 @@ import javafx.geometry.NodeOrientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import lanewarden.kiosk.look.Language;
+import lanewarden.kiosk.look.Texts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +33,11 @@ class WholeScreensTest {
   @TempDir Path temp;
 
   private Doorstep door(Language language) throws Exception {
-    Doorstep door = new Doorstep(temp, WIDTH, HEIGHT, Optional.empty());
+    return door(language, HEIGHT);
+  }
+
+  private Doorstep door(Language language, double height) throws Exception {
+    Doorstep door = new Doorstep(temp, WIDTH, height, Optional.empty());
     Booth.call(
         () -> {
           door.look.language().set(language);
@@ -70,6 +77,48 @@ class WholeScreensTest {
               button -> button.localToScene(button.getLayoutBounds()).getMaxY() > HEIGHT));
       assertEquals(List.of(), found(scene, ".key-button .label", WholeScreensTest::isShortened));
     }
+  }
+
+  /** Lower than the smallest screen, of which a desktop's bars and a title take their part. */
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void whatWasHeardScrollsAboveTheKeysOfItsPanel(Language language) throws Exception {
+    try (Doorstep door = door(language, 560)) {
+      door.press(KeyCode.INSERT);
+      door.press(KeyCode.F6);
+      door.focus("form-capture");
+      door.type(Path.of("demo-data/gate-timer.capture").toAbsolutePath().toString());
+      door.focus("form-profile");
+      door.type("gate-timer.toml");
+      door.press(KeyCode.ENTER);
+      String again = Texts.in(language).of("listen.again");
+      for (int i = 0; i < 200 && !door.text("listen-turn").startsWith(again); i++) {
+        Thread.sleep(20);
+        door.settle();
+      }
+      assertTrue(door.text("listen-turn").startsWith(again), door.text("listen-turn"));
+      assertFalse(door.words("wire-findings").isBlank(), "there is much to be told");
+      Scene scene = door.scene();
+      assertEquals(2, found(scene, "#wire-panel .key-button", button -> true).size());
+      assertEquals(
+          List.of(),
+          found(
+              scene,
+              "#wire-panel .key-button .label",
+              label -> isShortened(label) || isBelowTheEdge(label)));
+      assertTrue(
+          Booth.call(
+              () -> {
+                Region told = (Region) scene.lookup("#wire-findings");
+                ScrollPane room = (ScrollPane) scene.lookup("#wire-found");
+                return room.getHeight() < told.getHeight() && room.getHeight() >= 60;
+              }),
+          "the findings scroll");
+    }
+  }
+
+  private static boolean isBelowTheEdge(Node node) {
+    return node.localToScene(node.getLayoutBounds()).getMaxY() > node.getScene().getHeight();
   }
 
   @ParameterizedTest

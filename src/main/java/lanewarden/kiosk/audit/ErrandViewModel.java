@@ -41,6 +41,7 @@ final class ErrandViewModel {
   private final Texts texts;
   private final BooleanProperty busy = new SimpleBooleanProperty();
   private final DoubleProperty progress = new SimpleDoubleProperty(0);
+  private boolean idle = true;
   private final StringProperty title;
   private final StringProperty words;
   private final ObjectProperty<Optional<Ending>> ending =
@@ -57,7 +58,14 @@ final class ErrandViewModel {
     this.screen = screen;
     this.texts = texts;
     this.title = new SimpleStringProperty(texts.of("records.idle.title"));
-    this.words = new SimpleStringProperty(texts.of("records.idle"));
+    this.words = new SimpleStringProperty(texts.of("records.idle.alone"));
+  }
+
+  /** Says that the line goes on, or does not, until something is done. */
+  void tellOfLine(boolean goesOn) {
+    if (idle) {
+      words.set(texts.of(goesOn ? "records.idle" : "records.idle.alone"));
+    }
   }
 
   /** Whether an errand is on its way. */
@@ -129,6 +137,7 @@ final class ErrandViewModel {
   }
 
   private void show(String name, String told, Optional<Ending> came, Optional<Trouble> missed) {
+    idle = false;
     title.set(name);
     words.set(told);
     ending.set(came);

@@ -87,9 +87,6 @@ public final class LedgerViewModel {
     places = new Places(event.orElseGet(() -> new EventFolder(Path.of(""))));
     words = new LedgerWords(texts, dockets);
     errand = new ErrandViewModel(work, screen, texts);
-    if (event.isEmpty()) {
-      errand.words().set(texts.of("records.idle.alone"));
-    }
     report = new ReportViewModel(this, paper, export, errand, words, texts);
   }
 

@@ -56,6 +56,7 @@ public final class RecordsViewModel {
   public void take(LineView view) {
     own.set(texts.of("records.own", view.station(), view.head().shortForm()));
     onDuty.set(view.official().isPresent());
+    errand.tellOfLine(view.goesOn());
   }
 
   /** Begins to look; a key may have come or gone since. */

@@ -24,7 +24,7 @@ public final class BoardViewModel {
 
   /** Takes the next state of the line. */
   public void take(LineView view) {
-    stopped.set(view.stop().isPresent() || view.stopWaits());
+    stopped.set(!view.goesOn());
     held.set(view.verification().held().isPresent());
     page.set(view.check().map(check -> BoardPage.of(check, texts)));
   }

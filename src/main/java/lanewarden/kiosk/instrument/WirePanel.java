@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.beans.value.WeakChangeListener;
+import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -19,13 +20,14 @@ import lanewarden.kiosk.look.Keys;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.Row;
+import lanewarden.kiosk.look.Scroll;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.kiosk.trouble.TroubleCard;
 
 /** What comes over the instrument's wire, newest first, and whether its profile fits. */
 public final class WirePanel implements Page {
-  /** Of the lines, in pixels: one of them whole. */
+  /** Of the lines, and of the findings, in pixels: one of them whole. */
   private static final double LEAST = 120;
 
   private final VBox root = new VBox();
@@ -36,6 +38,7 @@ public final class WirePanel implements Page {
   private final Mark mark = new Mark();
   private final Label verdict = new Label();
   private final VBox findings = new VBox();
+  private final Findings found = new Findings(findings);
   private final ListView<WirePage.Line> lines = new ListView<>();
 
   // Held here: the model holds it weakly, so that a closed panel is not kept
@@ -59,6 +62,7 @@ public final class WirePanel implements Page {
     said.getStyleClass().add("said-line");
     findings.setId("wire-findings");
     findings.getStyleClass().add("wire-findings");
+    found.setId("wire-found");
     lines.setId("wire-lines");
     lines.setAccessibleText(texts.of("wire.lines"));
     lines.setCellFactory(all -> new WireCell());
@@ -71,14 +75,14 @@ public final class WirePanel implements Page {
     keys.add(all);
     Row buttons = new Row(all);
     buttons.getStyleClass().add("panel-buttons");
-    // However much does not fit, the lines give way and not the buttons
+    // However much does not fit, findings and lines give way and not the buttons
     buttons.setMinHeight(Row.USE_PREF_SIZE);
     lines.setMinHeight(LEAST);
     for (Label label : new Label[] {title, counted, verdict, nothing}) {
       WrappedWords.in(label);
       label.setMinHeight(Label.USE_PREF_SIZE);
     }
-    root.getChildren().addAll(title, said, findings, counted, lines, card, buttons);
+    root.getChildren().addAll(title, said, found, counted, lines, card, buttons);
     root.getStyleClass().addAll("panel", "instrument-panel");
     root.setMaxHeight(VBox.USE_PREF_SIZE);
     root.setId("wire-panel");
@@ -105,12 +109,31 @@ public final class WirePanel implements Page {
     Mark.show(mark, page.verdict().sign());
     verdict.setText(page.verdict().words());
     findings.getChildren().setAll(page.findings().stream().map(WirePanel::finding).toList());
-    findings.setManaged(!page.findings().isEmpty());
-    findings.setVisible(!page.findings().isEmpty());
+    found.setAccessibleText(page.verdict().words());
+    found.setManaged(!page.findings().isEmpty());
+    found.setVisible(!page.findings().isEmpty());
     List<WirePage.Line> now = page.lines();
     if (!now.equals(lines.getItems())) {
       lines.getItems().setAll(now);
       lines.scrollTo(0);
+    }
+  }
+
+  /** What does not fit, which may be more than the panel has room for: then it scrolls. */
+  private static final class Findings extends Scroll {
+    Findings(VBox told) {
+      super(told);
+    }
+
+    /** Its words wrap, so its height hangs on its width. */
+    @Override
+    public Orientation getContentBias() {
+      return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+      return Math.min(LEAST, computePrefHeight(width));
     }
   }
 

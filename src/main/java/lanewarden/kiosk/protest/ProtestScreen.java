@@ -98,11 +98,17 @@ public final class ProtestScreen implements Page {
   private Row head() {
     Label title = new Label(texts.of("protest.title"));
     title.getStyleClass().add("place");
-    Label how = new Label(texts.of("protest.how"));
+    Label how = new Label(how(model.goesOn().get()));
+    how.setId("protest-how");
+    model.goesOn().addListener((all, before, now) -> how.setText(how(now)));
     PanelFrame.wrap(title, how);
     Row head = new Row(title, how);
     head.getStyleClass().addAll("studio-head", "protest-head");
     return head;
+  }
+
+  private String how(boolean goesOn) {
+    return texts.of(goesOn ? "protest.how" : "protest.how.stopped");
   }
 
   private VBox column() {

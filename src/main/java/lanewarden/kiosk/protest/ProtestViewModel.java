@@ -4,8 +4,10 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -65,6 +67,7 @@ public final class ProtestViewModel {
   private Optional<Long> sought = Optional.empty();
   private @Nullable Head seen;
   private boolean watched;
+  private final BooleanProperty goesOn = new SimpleBooleanProperty();
 
   /**
    * @param zone in which times are shown
@@ -79,11 +82,17 @@ public final class ProtestViewModel {
   /** Takes the next state of the line: what is shown follows the ledger while it is looked at. */
   public void take(LineView view) {
     official = view.official();
+    goesOn.set(view.goesOn());
     boolean changed = !view.head().equals(seen);
     seen = view.head();
     if (watched && changed) {
       refresh();
     }
+  }
+
+  /** Whether the line goes on meanwhile; not as long as nothing is known of it. */
+  BooleanProperty goesOn() {
+    return goesOn;
   }
 
   /**
