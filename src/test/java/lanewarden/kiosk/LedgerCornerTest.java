@@ -65,7 +65,7 @@ class LedgerCornerTest {
 
   @Test
   void onlyWhatNeedsNoStationIsThereAndEscapeLeadsBack() throws Exception {
-    for (String errand : List.of("f8", "f2", "f12", "f1", "f3", "f4", "f5")) {
+    for (String errand : List.of("f8", "f2", "f12", "f1", "f3", "f4", "f5", "f9")) {
       assertFalse(of("errand-" + errand, Node.class).isDisabled(), errand);
     }
     for (String signed : List.of("f6", "f11", "f10")) {
@@ -73,6 +73,18 @@ class LedgerCornerTest {
     }
     door.press(KeyCode.ESCAPE);
     assertTrue(of("start", Node.class) != null);
+  }
+
+  @Test
+  void accuracyOfAReadingIsWorkedOutFromTheSettingsThatAreNamed() throws Exception {
+    door.press(KeyCode.F9);
+    answer(temp.resolve("none.toml").toString());
+    assertTrue(door.words("accuracy-panel").contains("none.toml"), door.words("accuracy-panel"));
+    door.press(KeyCode.ESCAPE);
+    door.press(KeyCode.F9);
+    answer(Path.of("config", "station.toml").toAbsolutePath().toString());
+    assertTrue(ending().startsWith("combined: standard uncertainty"), ending());
+    assertTrue(told().contains("degrees of freedom"), told());
   }
 
   @Test

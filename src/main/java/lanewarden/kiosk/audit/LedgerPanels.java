@@ -3,6 +3,7 @@ package lanewarden.kiosk.audit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import lanewarden.kiosk.form.Answers;
 import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
@@ -22,6 +23,8 @@ final class LedgerPanels {
   private static final String ENTRIES = "entries";
   private static final String MEANT = "meant";
   private static final String WHICH = "which";
+  private static final String SETTINGS = "settings";
+  private static final String SPEED = "speed";
 
   private final LedgerViewModel model;
   private final Texts texts;
@@ -36,6 +39,31 @@ final class LedgerPanels {
     this.panels = panels;
     this.chooser = chooser;
     reports = new ReportPanels(this, model.report(), texts);
+  }
+
+  /** Without an event it is asked whose settings are meant. */
+  void accuracy() {
+    Question settings = words(SETTINGS, "records.ask.settings").place(Question.Place.FILE);
+    FormViewModel form =
+        form(
+            Stream.concat(
+                    Stream.of(settings).filter(asked -> model.asksLedger()),
+                    Stream.of(words(SPEED, "records.ask.speed")))
+                .toList(),
+            (answers, done, missed) ->
+                model.accuracy(
+                    model.asksLedger() ? answers.words(SETTINGS) : "",
+                    answers.words(SPEED),
+                    done,
+                    missed));
+    form.text(SPEED).set(texts.of("records.ask.speed.usual"));
+    open(
+        "accuracy-panel",
+        form,
+        new FormPanel.Wording(
+            texts.of("records.accuracy"),
+            texts.of("records.accuracy.words"),
+            texts.of("records.accuracy.act")));
   }
 
   void report() {

@@ -17,6 +17,7 @@ import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.protest.DocketWords;
 import lanewarden.kiosk.protest.SlipMaker;
 import lanewarden.kiosk.trouble.Causes;
+import lanewarden.station.Budget;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
 import lanewarden.station.SignedPapers;
@@ -270,6 +271,24 @@ public final class LedgerViewModel {
           return progress -> words.broughtIn(LedgerInspection.ofImport(from, to, printed));
         },
         done,
+        missed);
+  }
+
+  /**
+   * Works out what makes a reading uncertain.
+   *
+   * @param settings as typed: a station's settings, or the folder with them; without an event only
+   */
+  void accuracy(String settings, String speed, Runnable done, Consumer<Trouble> missed) {
+    errand.ask(
+        () -> {
+          Path from = event.isPresent() ? event.get().path() : places.there(settings);
+          return words.budget(Budget.of(from, Budget.speed(texts.typed(speed))));
+        },
+        ending -> {
+          errand.end(texts.of("records.accuracy"), ending);
+          done.run();
+        },
         missed);
   }
 

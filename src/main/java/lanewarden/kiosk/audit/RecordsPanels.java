@@ -16,7 +16,6 @@ import lanewarden.station.DueDraw;
 final class RecordsPanels {
   private static final String STATION = "station";
   private static final String HEAD = "head";
-  private static final String SPEED = "speed";
   private static final String DIVISION = "division";
   private static final String DIGITS = "digits";
 
@@ -81,21 +80,6 @@ final class RecordsPanels {
             texts.of("records.draw"),
             texts.of("records.draw.words"),
             texts.of("records.draw.act")));
-  }
-
-  void accuracy() {
-    FormViewModel form =
-        form(
-            List.of(words(SPEED, "records.ask.speed")),
-            (answers, done, missed) -> model.accuracy(answers.words(SPEED), done, missed));
-    form.text(SPEED).set(texts.of("records.ask.speed.usual"));
-    open(
-        "accuracy-panel",
-        form,
-        new FormPanel.Wording(
-            texts.of("records.accuracy"),
-            texts.of("records.accuracy.words"),
-            texts.of("records.accuracy.act")));
   }
 
   void makeSeal() {

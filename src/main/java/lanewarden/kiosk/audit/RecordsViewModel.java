@@ -15,7 +15,6 @@ import lanewarden.audit.seal.Seal;
 import lanewarden.kiosk.desk.Desk;
 import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.station.Budget;
 import lanewarden.station.DueDraw;
 import lanewarden.station.EventFolder;
 import lanewarden.station.KeyOffice;
@@ -163,14 +162,6 @@ public final class RecordsViewModel {
     } finally {
       Arrays.fill(again, '\0');
     }
-  }
-
-  /** Works out what makes a reading uncertain. */
-  void accuracy(String speed, Runnable done, Consumer<Trouble> missed) {
-    errand.ask(
-        () -> words.budget(Budget.of(folder.path(), Budget.speed(texts.typed(speed)))),
-        ending -> end("records.accuracy", ending, done),
-        missed);
   }
 
   private void end(String name, Ending ending, Runnable done) {
