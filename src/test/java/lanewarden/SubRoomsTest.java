@@ -45,6 +45,9 @@ class SubRoomsTest {
           "lanewarden.audit.seal.Seal",
           "lanewarden.audit.seal.TimeStampAuthority",
           "lanewarden.audit.findings.Finding",
+          // How a check reads is one thing, in a report and in a terminal
+          "lanewarden.audit.wording.CheckRow",
+          "lanewarden.audit.wording.Wording",
           "lanewarden.audit.printing.Printers",
           "lanewarden.audit.printing.PrintRefused",
           "lanewarden.audit.slip.Slips",
