@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import lanewarden.kiosk.look.Language;
@@ -81,6 +84,25 @@ class CrowdedLineTest {
       booth.signIn();
       shootUnweighed(booth);
       assertWhole(booth, "training", "check-card", "rule", "advice", "stop-line");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void aStopThatIsNotSignedYetLeavesTheCheckWhole(Language language) throws Exception {
+    try (Booth booth = Booth.training(language, event, temp, WIDTH, HEIGHT);
+        Connection backup =
+            DriverManager.getConnection("jdbc:sqlite:" + booth.folder.ledger().toUri());
+        Statement statement = backup.createStatement()) {
+      booth.signIn();
+      booth.press(KeyCode.END);
+      booth.shoot("296.0 ft/s", "296.9 ft/s");
+      booth.press(KeyCode.ESCAPE);
+      booth.scan("101");
+      booth.shoot("299.8 ft/s", "300.1 ft/s");
+      statement.execute("BEGIN IMMEDIATE");
+      booth.press(KeyCode.F6);
+      assertWhole(booth, "training", "standing-trouble", "progress", "check-card", "stop-line");
     }
   }
 }

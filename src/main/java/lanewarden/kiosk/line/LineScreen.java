@@ -140,6 +140,7 @@ public final class LineScreen implements Page {
       return;
     }
     status.show(page);
+    standing.narrow(page.stopWaits());
     standing.show(page.trouble());
     stuck.setVisible(page.trouble().isPresent());
     stuck.setManaged(page.trouble().isPresent());
@@ -147,7 +148,8 @@ public final class LineScreen implements Page {
     notice.show(model.notice().get());
     refused.show(page.refused());
     boolean stopped = page.stop().isPresent();
-    stop.show(page.stop());
+    // What keeps it from being signed says all that the strip does, and what is to be done
+    stop.show(page.stopWaits() && page.trouble().isPresent() ? Optional.empty() : page.stop());
     tell(stopped);
     proving.show(page.proving(), stopped);
     column.show(page);
@@ -222,7 +224,11 @@ public final class LineScreen implements Page {
             .check()
             .filter(check -> check.advice().isPresent() || check.wantsWeighing())
             .isPresent();
-    long crowd = Math.min(strips, 2) + Stream.of(prepares, advises).filter(one -> one).count();
+    LinePage page = model.page().get();
+    boolean urgent = page != null && page.stopWaits();
+    long crowd =
+        (urgent ? 2 : Math.min(strips, 2))
+            + Stream.of(prepares, advises).filter(one -> one).count();
     root.pseudoClassStateChanged(CROWDED, crowd > 0);
     root.pseudoClassStateChanged(PACKED, crowd > 1);
   }
