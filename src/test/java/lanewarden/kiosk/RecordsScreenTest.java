@@ -155,6 +155,47 @@ class RecordsScreenTest {
   }
 
   @Test
+  void entriesAndTheirPageGoIntoTheFolderThatIsNamed() throws Exception {
+    try (Booth booth = new Booth(temp)) {
+      Path folder = temp.resolve("for the club");
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.F8);
+      booth.type("1");
+      booth.focusField("form-folder");
+      answer(booth, folder.toString());
+
+      assertTrue(Files.exists(folder.resolve("verify.html")), booth.text("errand-trouble"));
+      assertTrue(Files.exists(folder.resolve("entries.jsonl")));
+      assertTrue(told(booth).contains(folder.toString()), told(booth));
+      assertTrue(Files.exists(file(booth, "audit-", ".pdf")));
+      assertFalse(Files.exists(file(booth, "entries-", "")), "only where it was wanted");
+    }
+  }
+
+  @Test
+  void folderThatIsTakenOrIsTheReportItselfIsRefusedBeforeAnythingIsMade() throws Exception {
+    try (Booth booth = new Booth(temp)) {
+      Path taken = Files.createDirectory(temp.resolve("taken"));
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.F8);
+      booth.type("1");
+      booth.focusField("form-folder");
+      answer(booth, taken.toString());
+      assertTrue(booth.text("form-trouble").contains("FILE-EXISTS"), booth.text("form-trouble"));
+      assertEquals(taken.toString(), booth.fieldText("form-folder"), "what was typed stays");
+
+      Path both = temp.resolve("both");
+      booth.focusField("form-folder");
+      booth.type(both.toString());
+      booth.focusField("form-place");
+      answer(booth, both.toString());
+      assertTrue(booth.text("form-trouble").contains(both.toString()), booth.text("form-trouble"));
+      assertFalse(Files.exists(both));
+      assertFalse(Files.exists(file(booth, "audit-", ".pdf")));
+    }
+  }
+
+  @Test
   void fileThatIsThereIsNeverWrittenOver() throws Exception {
     try (Booth booth = new Booth(temp)) {
       Path kept = Files.writeString(temp.resolve("kept.pdf"), "kept");

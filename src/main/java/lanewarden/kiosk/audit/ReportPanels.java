@@ -13,6 +13,7 @@ import lanewarden.kiosk.look.Texts;
 final class ReportPanels {
   private static final String SEAL = "seal";
   private static final String VERIFIER = "verifier";
+  private static final String FOLDER = "folder";
   private static final String KEY = "seal-key";
   private static final String AUTHORITY = "authority";
   private static final String PASSPHRASE = "organizer";
@@ -43,7 +44,11 @@ final class ReportPanels {
                         "records.ask.verifier.yes"),
                     paper.asked(texts),
                     panels.ledger(),
-                    panels.place("records.ask.file")),
+                    panels.place("records.ask.file"),
+                    panels
+                        .words(FOLDER, "records.ask.folder")
+                        .mayStayOpen()
+                        .place(Question.Place.NEW)),
                 (answers, done, missed) -> {
                   ReportViewModel.Wish wish = wish(answers, paper);
                   if (answers.choice(SEAL) == 1) {
@@ -74,9 +79,15 @@ final class ReportPanels {
     return new ReportViewModel.Wish(
         LedgerPanels.ledger(answers),
         LedgerPanels.isWhole(answers),
-        answers.choice(VERIFIER) == 1,
+        folder(answers),
         paper.answered(answers),
         LedgerPanels.place(answers));
+  }
+
+  /** Whoever names the folder wants it. */
+  private static Optional<String> folder(Answers answers) {
+    Optional<String> named = answers.wordsIfAny(FOLDER);
+    return answers.choice(VERIFIER) == 1 ? Optional.of(named.orElse("")) : named;
   }
 
   private void seal(ReportViewModel.Wish wish, ReportViewModel.Sealing asked) {

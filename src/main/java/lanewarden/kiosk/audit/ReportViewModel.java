@@ -1,6 +1,7 @@
 package lanewarden.kiosk.audit;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -26,12 +27,17 @@ final class ReportViewModel {
    *
    * @param ledger as typed; empty for the event's own
    * @param named whether names stand in it
-   * @param verifier whether the entries and the page that verifies them are written beside it
+   * @param folder that is made with the entries and the page that verifies them, as typed; blank
+   *     for its usual place
    * @param printer on which it is printed too
    * @param file where, as typed; empty for its usual place
    */
   record Wish(
-      String ledger, boolean named, boolean verifier, Optional<String> printer, String file) {}
+      String ledger,
+      boolean named,
+      Optional<String> folder,
+      Optional<String> printer,
+      String file) {}
 
   /**
    * What sealing asks for.
@@ -72,12 +78,25 @@ final class ReportViewModel {
   /** Refuses a report that could not be put where it is wanted, before anything else is asked. */
   void check(Wish wish, Runnable done, Consumer<Trouble> missed) {
     errand.ask(
-        () -> place(ledgers.subject(wish.ledger()), wish, ""),
-        place -> {
+        () -> requirePlaces(ledgers.subject(wish.ledger()), wish),
+        subject -> {
           ledgers.named(wish.ledger());
           done.run();
         },
         missed);
+  }
+
+  private static LedgerViewModel.Subject requirePlaces(LedgerViewModel.Subject of, Wish wish)
+      throws IOException {
+    Path pdf = place(of, wish, "");
+    if (wish.folder().isPresent() && folder(of, wish.folder().get()).equals(pdf)) {
+      throw new FileAlreadyExistsException(pdf.toString());
+    }
+    return of;
+  }
+
+  private static Path folder(LedgerViewModel.Subject of, String typed) throws IOException {
+    return of.beside().fresh(typed, of.named("entries-", ""));
   }
 
   /** A report of the same ledger may take the place of the one before; of nothing else. */
@@ -160,8 +179,8 @@ final class ReportViewModel {
                 new ReportEdition(wish.named(), seal, sealed.flatMap(Sealed::authority)),
                 progress);
     Optional<Path> beside = Optional.empty();
-    if (wish.verifier()) {
-      beside = Optional.of(of.beside().fresh("", of.named("entries-", "")));
+    if (wish.folder().isPresent()) {
+      beside = Optional.of(folder(of, wish.folder().get()));
       AuditSummary unused = export.whole(of.ledger(), beside.get(), progress);
     }
     Ending made = words.reported(written, pdf, seal, beside);
