@@ -17,6 +17,7 @@ import lanewarden.kiosk.rulebook.RuleBookScreen;
 import lanewarden.kiosk.sound.Loudspeaker;
 import lanewarden.kiosk.start.NewEventScreen;
 import lanewarden.kiosk.start.NewEventViewModel;
+import lanewarden.kiosk.start.OpeningPanel;
 import lanewarden.kiosk.start.PortPanel;
 import lanewarden.kiosk.start.StartScreen;
 import lanewarden.kiosk.start.StartViewModel;
@@ -98,6 +99,11 @@ final class Entrance implements Kiosk.Opened {
               @Override
               public void port(InstrumentPort port, List<String> here) {
                 show(port, here);
+              }
+
+              @Override
+              public void otherwise(Optional<Path> event, List<String> here) {
+                shell.open(OpeningPanel.of(event, here, model, texts, shell::close));
               }
 
               @Override

@@ -32,9 +32,10 @@ public final class CurrentLine {
   /**
    * Opens the line of an event.
    *
+   * @param terms hold for this opening alone
    * @throws StationException if it cannot be opened; then none is open
    */
-  public Station open(EventFolder folder) throws StationException {
+  public Station open(EventFolder folder, OpeningTerms terms) throws StationException {
     if (!folder.isMade()) {
       throw StationException.misstep(
           "NO-EVENT",
@@ -42,18 +43,25 @@ public final class CurrentLine {
           folder.path() + " holds none: " + EventFolder.LEDGER + " is not in it.",
           "Choose the folder that was named when the event was made, or make a new event.");
     }
-    return open(folder, Optional.empty(), AS_ARCHERS);
+    return open(folder, terms, AS_ARCHERS);
   }
 
   /**
    * Opens the line of the invented event, made anew in this folder if anybody was called in it.
    *
+   * @param terms hold for this opening alone
    * @throws StationException if it cannot be made or opened; then none is open
    */
-  public Practice practise(Path folder) throws StationException {
+  public Practice practise(Path folder, OpeningTerms terms) throws StationException {
     DemoEvent there = DemoEvent.in(folder, here);
     DemoEvent fresh = there.isBegun(here) ? DemoEvent.anew(folder, here) : there;
-    return new Practice(open(fresh.folder(), Optional.empty(), FOR_THE_HURRIED), fresh.folder());
+    return new Practice(open(fresh.folder(), terms, FOR_THE_HURRIED), fresh.folder());
+  }
+
+  private Station open(EventFolder folder, OpeningTerms terms, double usual)
+      throws StationException {
+    terms.requireUseAt(folder);
+    return open(folder, terms.port(), terms.pace().orElse(usual));
   }
 
   /**

@@ -20,6 +20,8 @@ import lanewarden.written.WrittenRefused;
  * <p>Whatever it says is told on the instrument's own thread, one thing after the other.
  */
 public final class Listening implements AutoCloseable {
+  private static final String NOTHING_PLAYED = "Nothing was played.";
+
   /**
    * Something that is wrong with the profile, or with how the instrument is set.
    *
@@ -73,32 +75,23 @@ public final class Listening implements AutoCloseable {
    */
   public static Listening toCapture(Path capture, Path profile, double pace, Surroundings here)
       throws StationException {
+    Pace.require(pace, NOTHING_PLAYED);
     try {
       Capture played = Capture.read(capture.toString(), Files.readAllBytes(capture));
       SentenceProfile speaks = profile(profile);
       return new Listening(new ReplayInstrument(played, speaks, here.clock(), pace), speaks);
     } catch (IOException | WrittenRefused e) {
       throw StationException.of(e);
-    } catch (IllegalArgumentException e) {
-      throw noPace(String.valueOf(e.getMessage()));
     }
   }
 
   /**
    * The pace of a capture as it is typed; blank for 0.
    *
-   * @throws StationException if it is no number
+   * @throws StationException if it is no number, or none that makes sense
    */
   public static double pace(String typed) throws StationException {
-    try {
-      return typed.isBlank() ? 0 : Double.parseDouble(typed.strip());
-    } catch (NumberFormatException e) {
-      throw noPace("the pace is a number, not " + typed.strip());
-    }
-  }
-
-  private static StationException noPace(String why) {
-    return StationException.misstep("PACE", "Nothing was played.", why, "Give another pace.");
+    return typed.isBlank() ? 0 : Pace.typed(typed, NOTHING_PLAYED);
   }
 
   /** One that the program carries counts where no file is called so. */

@@ -70,13 +70,7 @@ public final class Rehearsal implements AutoCloseable {
       double pace,
       LongSupplier nanos)
       throws StationException {
-    if (!Double.isFinite(pace) || pace < 0) {
-      throw StationException.misstep(
-          "PACE",
-          "The rehearsal was not begun.",
-          "A pace of " + pace + " makes no sense.",
-          "Take 0 for no waiting, 1 for the time that archers take, or something between.");
-    }
+    Pace.require(pace, "The rehearsal was not begun.");
     Rehearsal rehearsal = new Rehearsal(gates, capture, pace, nanos);
     station.listen(rehearsal::see);
     rehearsal.thread.start();

@@ -32,6 +32,7 @@ final class StartPictures {
       door.press(KeyCode.F4);
       door.press(KeyCode.ESCAPE);
       book.take(door, "start-list" + size);
+      otherwise(door, size);
       without(door, size);
       BoothEvent.onPort(temp.resolve("hollow-oak"), "/dev/ttyUSB0");
       door.press(KeyCode.F8);
@@ -96,6 +97,19 @@ final class StartPictures {
           window.setHeight(height);
           return true;
         });
+  }
+
+  /** A port for one opening, and a pace that serves nobody then. */
+  private void otherwise(Doorstep door, String size) throws Exception {
+    door.press(KeyCode.F11);
+    book.take(door, "start-otherwise" + size);
+    door.focus("form-pace");
+    door.type("0.5");
+    door.focus("form-port");
+    door.type("/dev/ttyUSB0");
+    door.press(KeyCode.ENTER);
+    book.take(door, "start-otherwise-refused" + size);
+    door.press(KeyCode.ESCAPE);
   }
 
   /** What is done without an event. */

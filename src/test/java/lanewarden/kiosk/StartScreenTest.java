@@ -235,4 +235,92 @@ class StartScreenTest {
       assertEquals(before.replace("COM3", "/dev/serial/by-id/gate"), Files.readString(settings));
     }
   }
+
+  @Test
+  void aPortHoldsForOneOpeningAloneAndTheSettingsStay() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    String settings = Files.readString(event.resolve("station.toml"));
+    try (Doorstep door = new Doorstep(temp)) {
+      openedLast(door, event);
+      door.press(KeyCode.F11);
+      door.focus("form-port");
+      door.type(temp.resolve("gate").toString());
+      door.press(KeyCode.ENTER);
+      assertFalse(station(door).view().training(), "an instrument measures, not the simulator");
+      assertEquals("Hollow Oak Open", station(door).view().event());
+      assertEquals(settings, Files.readString(event.resolve("station.toml")));
+      door.press(KeyCode.F12);
+      door.press(KeyCode.ENTER);
+      assertTrue(station(door).view().training(), "the next opening is as the settings say");
+    }
+  }
+
+  private static void openedLast(Doorstep door, Path event) throws Exception {
+    door.user.lastEvents().add(event);
+    door.press(KeyCode.F4);
+    door.press(KeyCode.ESCAPE);
+  }
+
+  @Test
+  void archersOfATrainingShootAtThePaceThatIsSaid() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    try (Doorstep door = new Doorstep(temp)) {
+      openedLast(door, event);
+      door.press(KeyCode.F11);
+      door.focus("form-pace");
+      door.type("0");
+      door.press(KeyCode.ENTER);
+      station(door).signIn(Booth.OFFICIAL, Booth.PASSPHRASE.toCharArray());
+      assertShootsAtOnce(door, "103");
+    }
+  }
+
+  /** At the usual pace three arrows take eight seconds to practise and more at an event. */
+  private static void assertShootsAtOnce(Doorstep door, String bib) throws Exception {
+    long begun = System.nanoTime();
+    station(door).call(bib);
+    while (station(door).view().check().orElseThrow().outcome().isEmpty()) {
+      assertTrue(System.nanoTime() - begun < 6_000_000_000L, "still shooting");
+      Thread.sleep(5);
+    }
+  }
+
+  @Test
+  void whoPractisesSaysThePaceTooAlsoWhereNoEventWasOpenedYet() throws Exception {
+    try (Doorstep door = new Doorstep(temp)) {
+      door.press(KeyCode.F11);
+      assertFalse(door.words("otherwise-panel").contains("2"), door.words("otherwise-panel"));
+      door.focus("form-pace");
+      door.type("0");
+      door.press(KeyCode.ENTER);
+      assertTrue(door.text("hint").contains(DemoEvent.PASSPHRASE), door.text("hint"));
+      station(door).signIn(DemoEvent.OFFICIAL, DemoEvent.PASSPHRASE.toCharArray());
+      assertShootsAtOnce(door, "106");
+    }
+  }
+
+  @Test
+  void aPaceThatIsNoneOrServesNobodyIsRefusedAndWhatWasTypedStays() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    try (Doorstep door = new Doorstep(temp)) {
+      openedLast(door, event);
+      door.press(KeyCode.F11);
+      door.focus("form-port");
+      door.type("COM7");
+      for (String wrong : List.of("fast", "-1", "NaN")) {
+        door.focus("form-pace");
+        door.type(wrong);
+        door.press(KeyCode.ENTER);
+        assertTrue(door.words("otherwise-panel").contains("PACE-REFUSED"), wrong);
+        assertEquals(wrong, door.text("form-pace"));
+      }
+      door.focus("form-pace");
+      door.type("0.5");
+      door.press(KeyCode.ENTER);
+      assertTrue(
+          door.words("otherwise-panel").contains("PACE-UNUSED"), door.words("otherwise-panel"));
+      assertEquals("COM7", door.text("form-port"));
+      assertTrue(door.line.station().isEmpty());
+    }
+  }
 }

@@ -212,7 +212,8 @@ class RehearsalTest {
     open(CAPTURE);
     line.close();
     assertEquals(
-        "PACE", codeOf(() -> CheckInLine.open(folder, Optional.empty(), -1, PracticeEvent.here())));
+        "PACE-REFUSED",
+        codeOf(() -> CheckInLine.open(folder, Optional.empty(), -1, PracticeEvent.here())));
     reopen();
   }
 }

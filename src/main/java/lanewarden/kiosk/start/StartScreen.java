@@ -136,8 +136,14 @@ public final class StartScreen implements Page {
     open.getStyleClass().add("primary");
     KeyButton port = new KeyButton(texts.of("start.port"), KeyCode.F8, model::lookUpPort);
     port.disableProperty().bind(open.disableProperty());
-    keys.add(open, port, doors.theme(), doors.language(), doors.comfort(), doors.leave());
-    return new KeyBar(open, port, doors.theme(), doors.language(), doors.comfort(), doors.leave());
+    KeyButton otherwise =
+        new KeyButton(texts.of("start.otherwise"), KeyCode.F11, model::askOtherwise);
+    otherwise.disableProperty().bind(model.busy());
+    KeyButton[] acts = {
+      open, otherwise, port, doors.theme(), doors.language(), doors.comfort(), doors.leave()
+    };
+    keys.add(acts);
+    return new KeyBar(acts);
   }
 
   private void open() {

@@ -18,6 +18,7 @@ import lanewarden.station.EventFolder;
 import lanewarden.station.InstrumentPort;
 import lanewarden.station.LastEvents;
 import lanewarden.station.Listening;
+import lanewarden.station.OpeningTerms;
 import lanewarden.station.Packed;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.Station;
@@ -43,6 +44,14 @@ public final class StartViewModel {
      * @param here the ports that are here
      */
     void port(InstrumentPort port, List<String> here);
+
+    /**
+     * A line is to be opened otherwise than usual, for once.
+     *
+     * @param event the one that is picked, if there is one
+     * @param here the ports that are here
+     */
+    void otherwise(Optional<Path> event, List<String> here);
 
     /** A rule book that is open. */
     void rules(RuleDraft draft);
@@ -140,16 +149,17 @@ public final class StartViewModel {
 
   /** Opens the event in a folder. */
   public void open(Path folder) {
-    begin(
-        () -> {
-          EventFolder event = new EventFolder(folder);
-          Station station = line.open(event);
-          Optional<Trouble> missed = remember(folder);
-          return () -> {
-            untold = missed;
-            handover.line(station, event, false);
-          };
-        });
+    begin(() -> opened(folder, OpeningTerms.USUAL));
+  }
+
+  private Runnable opened(Path folder, OpeningTerms terms) throws StationException {
+    EventFolder event = new EventFolder(folder);
+    Station station = line.open(event, terms);
+    Optional<Trouble> missed = remember(folder);
+    return () -> {
+      untold = missed;
+      handover.line(station, event, false);
+    };
   }
 
   /** The list only spares a way: an event that is not on it is open all the same. */
@@ -164,11 +174,49 @@ public final class StartViewModel {
 
   /** Opens the invented event. */
   void practise() {
+    begin(() -> practised(OpeningTerms.USUAL));
+  }
+
+  private Runnable practised(OpeningTerms terms) throws StationException {
+    CurrentLine.Practice practice = line.practise(user.practice(), terms);
+    return () -> handover.line(practice.station(), practice.folder(), true);
+  }
+
+  /** Looks which ports are here, for a line that is to be opened otherwise than usual. */
+  void askOtherwise() {
+    Optional<Path> event = picked();
     begin(
         () -> {
-          CurrentLine.Practice practice = line.practise(user.practice());
-          return () -> handover.line(practice.station(), practice.folder(), true);
+          List<String> here = Listening.ports();
+          return () -> handover.otherwise(event, here);
         });
+  }
+
+  /**
+   * Opens a line otherwise than usual, for once.
+   *
+   * @param event empty for the invented one
+   * @param port as typed; blank for what the settings say
+   * @param pace of invented archers, as typed; blank for the usual
+   * @param missed takes why it was not opened
+   */
+  void openOtherwise(
+      Optional<Path> event,
+      String port,
+      String pace,
+      Runnable done,
+      Consumer<Trouble> missed) {
+    begin(
+        () -> {
+          OpeningTerms terms = OpeningTerms.typed(port, pace);
+          Runnable handed =
+              event.isPresent() ? opened(event.get(), terms) : practised(terms);
+          return () -> {
+            done.run();
+            handed.run();
+          };
+        },
+        missed);
   }
 
   /** Looks up the port of the event that is picked, and the ports that are here. */
@@ -218,6 +266,10 @@ public final class StartViewModel {
   }
 
   private void begin(Opening opening) {
+    begin(opening, missed -> trouble.set(Optional.of(missed)));
+  }
+
+  private void begin(Opening opening, Consumer<Trouble> refused) {
     if (busy.get()) {
       return;
     }
@@ -237,7 +289,7 @@ public final class StartViewModel {
             screen.execute(
                 () -> {
                   busy.set(false);
-                  trouble.set(Optional.of(missed));
+                  refused.accept(missed);
                 });
           }
         });

@@ -151,7 +151,7 @@ class ListeningViewModelTest {
     model.toCapture("none.capture", PACKED, "", () -> taken++, refusals::add);
     until(() -> refusals.size() == 5);
     assertEquals(
-        List.of("FILE-MISSING", "PACE", "PACE", "FILE-REFUSED", "FILE-MISSING"),
+        List.of("FILE-MISSING", "PACE-REFUSED", "PACE-REFUSED", "FILE-REFUSED", "FILE-MISSING"),
         refusals.stream().map(Trouble::code).toList());
     assertEquals(0, taken);
     assertFalse(model.on().get());
