@@ -116,7 +116,9 @@ public final class FormPanel implements Page {
 
   /** Beside a place, the button that lets it be chosen. */
   private Node chosen(Question question, Node entry) {
-    if (question.place() == Question.Place.NONE || chooser.isEmpty()) {
+    boolean file =
+        question.place() != Question.Place.NONE && question.place() != Question.Place.PORT;
+    if (!file || chooser.isEmpty()) {
       return entry;
     }
     Chooser from = chooser.get();
@@ -137,7 +139,7 @@ public final class FormPanel implements Page {
 
   private static Optional<Path> choice(Chooser from, Question question) {
     return switch (question.place()) {
-      case NONE -> Optional.empty();
+      case NONE, PORT -> Optional.empty();
       case FILE -> from.file(question.label());
       case FOLDER -> from.folder(question.label());
       case NEW -> from.newFile(question.label(), "");

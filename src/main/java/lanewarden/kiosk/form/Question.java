@@ -10,7 +10,8 @@ import java.util.List;
  * @param kind how it is answered
  * @param options what can be chosen; of words, what can be picked by its number instead of written
  * @param optional whether it may stay without an answer
- * @param place whether the words say where something lies, which can be chosen too
+ * @param place whether the words say where something is; where a file or folder is, can be chosen
+ *     too
  * @param usual the place of the option that is chosen where nobody chose; negative for none
  */
 public record Question(
@@ -27,6 +28,8 @@ public record Question(
   public enum Place {
     /** Of nothing. */
     NONE,
+    /** Of a serial port. */
+    PORT,
     /** Of a file that is there. */
     FILE,
     /** Of a folder that is there. */
@@ -53,6 +56,11 @@ public record Question(
   /** One that is answered in words, with some to pick. */
   public static Question words(String name, String label, List<String> picks) {
     return new Question(name, label, Kind.WORDS, picks, false, Place.NONE, NONE);
+  }
+
+  /** One that is answered with a serial port, with those that are here to pick. */
+  public static Question port(String name, String label, List<String> here) {
+    return words(name, label, here).place(Place.PORT);
   }
 
   /** One that is answered with a passphrase. */

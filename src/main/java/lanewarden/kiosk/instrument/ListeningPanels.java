@@ -43,7 +43,7 @@ public final class ListeningPanels {
   private void askPort(List<String> here) {
     open(
         "listen-port",
-        List.of(Question.words(PORT, texts.of("listen.ask.port"), here), profile()),
+        List.of(Question.port(PORT, texts.of("listen.ask.port"), here), profile()),
         (answers, done, missed) ->
             model.toPort(answers.words(PORT), answers.words(PROFILE), done, missed),
         new FormPanel.Wording(

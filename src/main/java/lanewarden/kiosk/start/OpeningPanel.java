@@ -25,11 +25,7 @@ public final class OpeningPanel {
    * @param leave closes it
    */
   public static FormPanel of(
-      Optional<Path> event,
-      List<String> here,
-      StartViewModel model,
-      Texts texts,
-      Runnable leave) {
+      Optional<Path> event, List<String> here, StartViewModel model, Texts texts, Runnable leave) {
     List<String> which = new ArrayList<>();
     event.map(Path::getFileName).map(String::valueOf).ifPresent(which::add);
     which.add(texts.of("start.otherwise.invented"));
@@ -40,7 +36,7 @@ public final class OpeningPanel {
             List.of(
                 Question.choice(WHICH, texts.of("start.otherwise.which"), which).usually(0),
                 Question.words(PACE, texts.of("start.otherwise.pace"), List.of()).mayStayOpen(),
-                Question.words(PORT, texts.of("start.otherwise.port"), here).mayStayOpen()),
+                Question.port(PORT, texts.of("start.otherwise.port"), here).mayStayOpen()),
             (answers, done, missed) ->
                 model.openOtherwise(
                     event.filter(picked -> answers.choice(WHICH) != invented),

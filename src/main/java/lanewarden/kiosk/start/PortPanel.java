@@ -26,7 +26,7 @@ public final class PortPanel {
     return new FormPanel(
         "port-panel",
         new FormViewModel(
-            List.of(Question.words(PORT, texts.of("start.port.other"), here)),
+            List.of(Question.port(PORT, texts.of("start.port.other"), here)),
             (answers, done, missed) -> model.changePort(port, answers.words(PORT), done, missed),
             leave),
         new FormPanel.Wording(

@@ -201,16 +201,11 @@ public final class StartViewModel {
    * @param missed takes why it was not opened
    */
   void openOtherwise(
-      Optional<Path> event,
-      String port,
-      String pace,
-      Runnable done,
-      Consumer<Trouble> missed) {
+      Optional<Path> event, String port, String pace, Runnable done, Consumer<Trouble> missed) {
     begin(
         () -> {
           OpeningTerms terms = OpeningTerms.typed(port, pace);
-          Runnable handed =
-              event.isPresent() ? opened(event.get(), terms) : practised(terms);
+          Runnable handed = event.isPresent() ? opened(event.get(), terms) : practised(terms);
           return () -> {
             done.run();
             handed.run();
