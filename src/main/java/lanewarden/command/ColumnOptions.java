@@ -25,8 +25,7 @@ final class ColumnOptions {
 
   /** Of which columns nothing was taken, a sentence each: nobody shall miss one without a word. */
   static List<String> leftOut(CompetitorList list) {
-    return list.fates().stream()
-        .filter(column -> column.titles().isEmpty())
+    return list.leftOut().stream()
         .map(
             column ->
                 "Column "

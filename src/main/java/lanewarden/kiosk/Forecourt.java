@@ -60,6 +60,7 @@ final class Forecourt {
   private final ListeningPanels listening;
   private final LedgerCorner ledgers;
   private final CheckUpCorner checkUp;
+  private final ListCorner lists;
 
   /**
    * @param theme makes one more button that turns through the themes
@@ -102,6 +103,7 @@ final class Forecourt {
             () -> Optional.of(chooser));
     ledgers = new LedgerCorner(ground, makers, threads);
     checkUp = new CheckUpCorner(ground, makers.checkUp(), picked);
+    lists = new ListCorner(ground);
   }
 
   /** Lists what is done without an event. */
@@ -115,6 +117,7 @@ final class Forecourt {
         ways.to("way.setups", KeyCode.F9, practice::open),
         ways.to("way.listen", KeyCode.DELETE, listening::askPort),
         ways.to("way.capture", KeyCode.F6, listening::askCapture),
+        ways.to("way.list", KeyCode.F4, lists::open),
         ways.to("way.records", KeyCode.F8, ledgers::open),
         ways.to("way.check-event", KeyCode.END, checkUp::open));
   }

@@ -147,6 +147,11 @@ public record CompetitorList(
     return fates;
   }
 
+  /** The columns of which nothing is taken. */
+  public List<Column> leftOut() {
+    return fates().stream().filter(column -> column.titles().isEmpty()).toList();
+  }
+
   /**
    * The roster as the event gets it.
    *

@@ -156,7 +156,7 @@ public record EventForm(
     return packed ? Packed.profileFile(profile) : source(profile);
   }
 
-  NewEvent.Source source(String file) throws StationException {
+  static NewEvent.Source source(String file) throws StationException {
     Path path = path(file);
     if (Files.isDirectory(path)) {
       throw StationException.misstep(

@@ -84,17 +84,35 @@ public record EventFormFindings(
     notes.examine(EventForm.FOLDER, () -> place(form.folder()));
     notes.examine(EventForm.STATION, () -> name(form.station(), "station", "STATION-NAME"));
     List<String> divisions =
-        notes.examine(EventForm.RULE_BOOK, () -> codes(form)).orElse(List.of());
-    Optional<RosterSheet> sheet = notes.examine(EventForm.ROSTER, () -> sheet(form));
-    Map<String, Integer> columns =
-        form.columns().isEmpty() ? sheet.map(RosterSheet::guess).orElse(Map.of()) : form.columns();
-    Optional<RosterSheet.Mapped> mapped =
-        sheet.flatMap(list -> mapped(list, columns, divisions, notes));
+        notes.examine(EventForm.RULE_BOOK, () -> codes(form.ruleBookSource())).orElse(List.of());
+    EventFormFindings found = ofList(form.roster(), form.columns(), divisions, notes);
     notes.examine(EventForm.PROFILE, () -> profile(form.profileSource()));
     if (form.kind() == StationSettings.Kind.SERIAL) {
       notes.examine(EventForm.PORT, () -> port(form.port()));
     }
     examinePeople(form.people(), notes);
+    return found;
+  }
+
+  static EventFormFindings of(ListForm form) {
+    Notes notes = new Notes();
+    List<String> divisions =
+        form.ruleBook().isBlank()
+            ? List.of()
+            : notes
+                .examine(EventForm.RULE_BOOK, () -> codes(form.ruleBookSource()))
+                .orElse(List.of());
+    return ofList(form.roster(), form.columns(), divisions, notes);
+  }
+
+  /** Whatever is noted later stands in it too. */
+  private static EventFormFindings ofList(
+      String roster, Map<String, Integer> chosen, List<String> divisions, Notes notes) {
+    Optional<RosterSheet> sheet = notes.examine(EventForm.ROSTER, () -> sheet(roster));
+    Map<String, Integer> columns =
+        chosen.isEmpty() ? sheet.map(RosterSheet::guess).orElse(Map.of()) : chosen;
+    Optional<RosterSheet.Mapped> mapped =
+        sheet.flatMap(list -> mapped(list, columns, divisions, notes));
     return new EventFormFindings(notes.faults, divisions, sheet, columns, mapped);
   }
 
@@ -130,15 +148,14 @@ public record EventFormFindings(
     return name(port, "port", "PORT-NAME");
   }
 
-  private static List<String> codes(EventForm form) throws StationException, WrittenRefused {
-    NewEvent.Source source = form.ruleBookSource();
+  private static List<String> codes(NewEvent.Source source) throws WrittenRefused {
     return RuleBook.read(source.name(), source.bytes()).divisions().stream()
         .map(Division::code)
         .toList();
   }
 
-  private static RosterSheet sheet(EventForm form) throws StationException, WrittenRefused {
-    NewEvent.Source source = form.source(form.roster());
+  private static RosterSheet sheet(String roster) throws StationException, WrittenRefused {
+    NewEvent.Source source = EventForm.source(roster);
     return RosterSheet.read(source.name(), source.bytes());
   }
 
@@ -242,6 +259,13 @@ public record EventFormFindings(
     return mapped.map(RosterSheet.Mapped::faults).orElse(List.of()).stream()
         .map(EventFormFindings::inWords)
         .toList();
+  }
+
+  /** The list's columns of which nothing is taken. */
+  public List<CompetitorList.Column> leftOut() {
+    return sheet
+        .map(list -> new CompetitorList(EventFolder.ROSTER, list, columns, mapped).leftOut())
+        .orElse(List.of());
   }
 
   /** The faults of fields whose names begin so. */

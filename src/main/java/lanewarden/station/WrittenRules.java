@@ -34,12 +34,16 @@ public record WrittenRules(String event, String edition, String sha256, List<Div
     return new WrittenRules(book.event(), book.edition(), book.sha256(), book.divisions());
   }
 
+  /** The file of a rule book, in an event's folder where that is named. */
+  static Path fileAt(Path fileOrFolder) {
+    return Files.isDirectory(fileOrFolder)
+        ? fileOrFolder.resolve(EventFolder.RULE_BOOK)
+        : fileOrFolder;
+  }
+
   /** The rule book itself. */
   static RuleBook book(Path fileOrFolder) throws StationException {
-    Path file =
-        Files.isDirectory(fileOrFolder)
-            ? fileOrFolder.resolve(EventFolder.RULE_BOOK)
-            : fileOrFolder;
+    Path file = fileAt(fileOrFolder);
     try {
       return RuleBook.read(file.toString(), Files.readAllBytes(file));
     } catch (IOException | WrittenRefused e) {

@@ -40,7 +40,7 @@ class KioskPicturesTest {
     PROSPECTS(5),
     SETUPS(11),
     CHECKUP(4),
-    START(28);
+    START(30);
 
     private final int screens;
 

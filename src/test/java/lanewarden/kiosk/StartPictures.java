@@ -1,5 +1,6 @@
 package lanewarden.kiosk;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,6 +12,8 @@ import lanewarden.station.EventFolder;
 
 /** Draws the start of the program, a new event with and without faults, and practice. */
 final class StartPictures {
+  private static final String HEADER = "Start number;Club;Who;Bow class;Arrow weight\n";
+
   private final Sketchbook book;
 
   StartPictures(Sketchbook book) {
@@ -34,6 +37,7 @@ final class StartPictures {
       book.take(door, "start-list" + size);
       otherwise(door, size);
       without(door, size);
+      looked(door, temp, size);
       BoothEvent.onPort(temp.resolve("hollow-oak"), "/dev/ttyUSB0");
       door.press(KeyCode.F8);
       book.take(door, "start-port" + size);
@@ -196,14 +200,32 @@ final class StartPictures {
     Files.writeString(settings, before);
   }
 
+  private static Path list(Path temp) throws IOException {
+    return Files.writeString(
+        temp.resolve("list.csv"),
+        HEADER
+            + "11;Elm Meadow;Ines Wetherholt;OC;352 gr\n"
+            + "12;Elm Meadow;Goran Pellinor;OX;352\n12;Old Mill;Mbali Thornquist;TR;\n");
+  }
+
+  /** A list of competitors that is only looked at. */
+  private void looked(Doorstep door, Path temp, String size) throws Exception {
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F4);
+    book.take(door, "without-list" + size);
+    door.chosen.add(list(temp));
+    door.press(KeyCode.F4);
+    door.focus("field-column-name");
+    door.press(KeyCode.RIGHT, 3);
+    door.chosen.add(Path.of("config", "rule-book.toml").toAbsolutePath());
+    door.press(KeyCode.F6);
+    door.press(KeyCode.ENTER);
+    book.take(door, "without-list-faults" + size);
+    door.press(KeyCode.ESCAPE);
+  }
+
   private void roster(Doorstep door, Path temp, String size) throws Exception {
-    String header = "Start number;Club;Who;Bow class;Arrow weight\n";
-    Path list =
-        Files.writeString(
-            temp.resolve("list.csv"),
-            header
-                + "11;Elm Meadow;Ines Wetherholt;OC;352 gr\n"
-                + "12;Elm Meadow;Goran Pellinor;OX;352\n12;Old Mill;Mbali Thornquist;TR;\n");
+    Path list = list(temp);
     door.chosen.add(list);
     door.press(KeyCode.F4);
     door.press(KeyCode.ENTER);
@@ -213,7 +235,7 @@ final class StartPictures {
     book.take(door, "make-roster-faults" + size);
     Files.writeString(
         list,
-        header
+        HEADER
             + "11;Elm Meadow;Ines Wetherholt;OC;352 gr\n"
             + "12;Elm Meadow;Goran Pellinor;OC;352 gr\n13;Old Mill;Mbali Thornquist;TR;\n");
     door.press(KeyCode.F5);

@@ -9,7 +9,7 @@ import lanewarden.kiosk.look.Texts;
 
 /** Which of a list's columns is taken for one of the roster's: turned with the arrow keys. */
 final class ColumnTurner extends Label {
-  private final NewEventViewModel model;
+  private final Draft draft;
   private final Texts texts;
   private final String title;
   private final String name;
@@ -18,8 +18,8 @@ final class ColumnTurner extends Label {
    * @param title the roster's own
    * @param name the same, in words
    */
-  ColumnTurner(NewEventViewModel model, Texts texts, String title, String name) {
-    this.model = model;
+  ColumnTurner(Draft draft, Texts texts, String title, String name) {
+    this.draft = draft;
     this.texts = texts;
     this.title = title;
     this.name = name;
@@ -33,14 +33,14 @@ final class ColumnTurner extends Label {
         MouseEvent.MOUSE_CLICKED,
         e -> {
           requestFocus();
-          model.turn(title, 1);
+          draft.turn(title, 1);
         });
   }
 
   private void arrows(KeyEvent event) {
     switch (event.getCode()) {
-      case RIGHT -> model.turn(title, 1);
-      case LEFT -> model.turn(title, -1);
+      case RIGHT -> draft.turn(title, 1);
+      case LEFT -> draft.turn(title, -1);
       default -> {
         return;
       }
@@ -50,7 +50,7 @@ final class ColumnTurner extends Label {
 
   /** Shows which column it is now. */
   void show(List<String> headers) {
-    int place = model.column(title);
+    int place = draft.column(title);
     String header =
         place < 0 || place >= headers.size() ? texts.of("make.column.none") : headers.get(place);
     setText(texts.of("make.column.turned", header));

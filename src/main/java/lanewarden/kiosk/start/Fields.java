@@ -12,11 +12,11 @@ import lanewarden.station.EventForm;
 import lanewarden.station.EventFormFindings;
 
 /** Makes the fields of the form, each with what is wrong beside it. */
-record Fields(NewEventViewModel model, Texts texts) {
+record Fields(Draft draft, Texts texts) {
 
   /** A field to type in. */
   FormField text(String field, String name, String example) {
-    StringProperty text = model.text(field);
+    StringProperty text = draft.text(field);
     TextEntry entry = new TextEntry(false, texts.of(example), List.of(), typed -> text.set(typed));
     FormField shown = any(field, name, example, entry);
     text.addListener((all, before, now) -> shown.show(now));
@@ -60,8 +60,8 @@ record Fields(NewEventViewModel model, Texts texts) {
   }
 
   private void follow(String field, FormField shown) {
-    model.faults().addListener((all, before, now) -> shown.show(told(now, field, texts)));
-    shown.show(told(model.faults().get(), field, texts));
+    draft.faults().addListener((all, before, now) -> shown.show(told(now, field, texts)));
+    shown.show(told(draft.faults().get(), field, texts));
   }
 
   /** What is wrong with a field, in the language of the screens. */

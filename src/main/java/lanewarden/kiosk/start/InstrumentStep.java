@@ -33,7 +33,7 @@ final class InstrumentStep implements StepPane {
   InstrumentStep(NewEventViewModel model, Texts texts, Chooser chooser) {
     this.model = model;
     this.texts = texts;
-    Fields fields = new Fields(model, texts);
+    Fields fields = new Fields(model.draft(), texts);
     kinds = kinds();
     FormField kind = kind(fields);
     FormField port = fields.text(EventForm.PORT, "make.port", "make.port.example");
@@ -61,7 +61,7 @@ final class InstrumentStep implements StepPane {
                 () ->
                     chooser
                         .file(texts.of("make.choose-profile.title"))
-                        .ifPresent(p -> model.choose(EventForm.PROFILE, p))),
+                        .ifPresent(p -> model.draft().choose(EventForm.PROFILE, p))),
             new KeyButton(texts.of("make.look-again"), KeyCode.F5, model::lookForPorts));
   }
 
@@ -134,7 +134,7 @@ final class InstrumentStep implements StepPane {
   private Node pick(String words, String field, String text) {
     Button pick = new Button(words);
     pick.setAccessibleText(texts.of("make.pick.spoken", words));
-    pick.setOnAction(e -> model.text(field).set(text));
+    pick.setOnAction(e -> model.draft().text(field).set(text));
     return pick;
   }
 

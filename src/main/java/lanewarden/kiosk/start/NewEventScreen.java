@@ -62,7 +62,7 @@ public final class NewEventScreen implements Page {
     this.panels = panels;
     this.doors = doors;
     panes.put(Step.PLACE, new PlaceStep(model, texts, chooser));
-    panes.put(Step.COMPETITORS, new RosterStep(model, texts, chooser));
+    panes.put(Step.COMPETITORS, new RosterStep(model.draft(), texts, chooser));
     panes.put(Step.INSTRUMENT, new InstrumentStep(model, texts, chooser));
     panes.put(Step.PEOPLE, new PeopleStep(model, texts));
     title.getStyleClass().add("sign-in-title");

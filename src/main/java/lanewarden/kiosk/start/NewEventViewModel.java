@@ -1,17 +1,12 @@
 package lanewarden.kiosk.start;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
@@ -19,11 +14,9 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import lanewarden.roster.RosterSheet;
 import lanewarden.station.EventForm;
 import lanewarden.station.EventFormFindings;
 import lanewarden.station.Listening;
@@ -44,26 +37,19 @@ public final class NewEventViewModel {
   private final Surroundings here;
   private final Executor files;
   private final Executor screen;
-  private final Map<String, StringProperty> texts = new HashMap<>();
   private final Map<Integer, BooleanProperty> judges = new HashMap<>();
   private final IntegerProperty people = new SimpleIntegerProperty(FEWEST_PEOPLE);
   private final ObjectProperty<StationSettings.Kind> kind =
       new SimpleObjectProperty<>(StationSettings.Kind.SERIAL);
   private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.PLACE);
-  private final ObjectProperty<Optional<EventFormFindings>> findings =
-      new SimpleObjectProperty<>(Optional.empty());
   private Consumer<String> stopped = field -> {};
-  private final ObjectProperty<Map<String, List<EventFormFindings.Fault>>> faults =
-      new SimpleObjectProperty<>(Map.of());
   private final ObservableList<String> ports = FXCollections.observableArrayList();
   private final BooleanProperty busy = new SimpleBooleanProperty();
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<EventForm.Made>> made =
       new SimpleObjectProperty<>(Optional.empty());
-  private final Set<Step> tried = EnumSet.noneOf(Step.class);
-  private final AtomicLong change = new AtomicLong();
-  private Map<String, Integer> columns = Map.of();
+  private final Draft draft;
 
   /**
    * @param files does work on files, one task after the other
@@ -73,9 +59,16 @@ public final class NewEventViewModel {
     this.here = here;
     this.files = files;
     this.screen = screen;
+    draft =
+        new Draft(
+            files,
+            screen,
+            () -> {
+              EventForm form = form();
+              return form::examine;
+            });
     text(EventForm.PROFILE).set(Packed.profiles().get(0).file());
-    text(EventForm.ROSTER).addListener((all, before, now) -> columns = Map.of());
-    kind.addListener((all, before, now) -> changed());
+    kind.addListener((all, before, now) -> draft.changed());
   }
 
   /** Goes to the first page; after an event was made, with nothing filled in. */
@@ -84,24 +77,21 @@ public final class NewEventViewModel {
     trouble.set(Optional.empty());
     if (made.get().isPresent()) {
       made.set(Optional.empty());
-      tried.clear();
-      texts.forEach((field, text) -> text.set(""));
+      draft.empty();
       judges.values().forEach(judge -> judge.set(false));
       text(EventForm.PROFILE).set(Packed.profiles().get(0).file());
     }
     lookForPorts();
-    changed();
+    draft.changed();
   }
 
-  /** What stands in a field, named as {@link EventForm} names it. */
-  StringProperty text(String field) {
-    return texts.computeIfAbsent(
-        field,
-        f -> {
-          StringProperty text = new SimpleStringProperty("");
-          text.addListener((all, before, now) -> changed());
-          return text;
-        });
+  /** The fields, with what is wrong in those of the pages that were filled in. */
+  Draft draft() {
+    return draft;
+  }
+
+  private StringProperty text(String field) {
+    return draft.text(field);
   }
 
   /** Whether a person is a judge. */
@@ -127,16 +117,6 @@ public final class NewEventViewModel {
   /** The page that is open. */
   ObjectProperty<Step> step() {
     return step;
-  }
-
-  /** What was found in the form last. */
-  ObjectProperty<Optional<EventFormFindings>> findings() {
-    return findings;
-  }
-
-  /** What is wrong in the pages that were filled in, by field. */
-  ObjectProperty<Map<String, List<EventFormFindings.Fault>>> faults() {
-    return faults;
   }
 
   /** The serial ports that are here. */
@@ -169,78 +149,6 @@ public final class NewEventViewModel {
   }
 
   /**
-   * Takes another of the list's columns for one of the roster's: the next (1) or the one before.
-   */
-  void turn(String title, int by) {
-    Optional<RosterSheet> sheet = findings.get().flatMap(EventFormFindings::sheet);
-    if (sheet.isEmpty()) {
-      return;
-    }
-    int choices = sheet.get().headers().size() + 1;
-    int next = Math.floorMod(column(title) + 1 + by, choices) - 1;
-    Map<String, Integer> other =
-        new LinkedHashMap<>(
-            columns.isEmpty()
-                ? findings.get().map(EventFormFindings::columns).orElse(Map.of())
-                : columns);
-    if (next < 0) {
-      other.remove(title);
-    } else {
-      other.put(title, next);
-    }
-    columns = other;
-    changed();
-  }
-
-  /** The place of the list's column that is taken for one of the roster's; -1 for none. */
-  int column(String title) {
-    Map<String, Integer> now =
-        columns.isEmpty()
-            ? findings.get().map(EventFormFindings::columns).orElse(Map.of())
-            : columns;
-    return now.getOrDefault(title, -1);
-  }
-
-  /** Reads the files again and says what is wrong now. */
-  void changed() {
-    examine(Optional.empty());
-  }
-
-  /**
-   * @param then takes what is found, also when something was typed meanwhile
-   */
-  private void examine(Optional<Consumer<EventFormFindings>> then) {
-    long mine = change.incrementAndGet();
-    EventForm form = form();
-    files.execute(
-        () -> {
-          if (change.get() != mine && then.isEmpty()) {
-            // Something was typed since; that is examined next
-            return;
-          }
-          EventFormFindings found = form.examine();
-          screen.execute(() -> take(found, mine, then));
-        });
-  }
-
-  private void take(
-      EventFormFindings found, long mine, Optional<Consumer<EventFormFindings>> then) {
-    if (change.get() == mine) {
-      findings.set(Optional.of(found));
-    }
-    then.ifPresent(t -> t.accept(found));
-    if (change.get() == mine) {
-      show(found);
-    }
-  }
-
-  private void show(EventFormFindings found) {
-    Map<String, List<EventFormFindings.Fault>> shown = new LinkedHashMap<>();
-    tried.forEach(page -> shown.putAll(found.faultsOf(page.fields())));
-    faults.set(shown);
-  }
-
-  /**
    * @param at takes the name of the first field that keeps somebody on a page
    */
   void onStopped(Consumer<String> at) {
@@ -253,9 +161,9 @@ public final class NewEventViewModel {
     if (busy.get()) {
       return;
     }
-    tried.add(page);
+    draft.tell(page.fields());
     trouble.set(Optional.empty());
-    examine(Optional.of(found -> leave(page, found)));
+    draft.examine(Optional.of(found -> leave(page, found)));
   }
 
   private void leave(Step page, EventFormFindings found) {
@@ -287,7 +195,7 @@ public final class NewEventViewModel {
             .filter(page -> !found.faultsOf(page.fields()).isEmpty())
             .findFirst();
     if (faulty.isPresent()) {
-      tried.addAll(EnumSet.allOf(Step.class));
+      Arrays.stream(Step.values()).map(Step::fields).forEach(draft::tell);
       step.set(faulty.get());
       return;
     }
@@ -310,7 +218,7 @@ public final class NewEventViewModel {
     busy.set(false);
     trouble.set(missed);
     if (event.isPresent()) {
-      tried.clear();
+      draft.tellNothing();
       for (int person = 0; person < people.get(); person++) {
         text(EventForm.passphraseField(person)).set("");
         text(EventForm.againField(person)).set("");
@@ -334,15 +242,10 @@ public final class NewEventViewModel {
         text(EventForm.STATION).get(),
         text(EventForm.RULE_BOOK).get(),
         text(EventForm.ROSTER).get(),
-        columns,
+        draft.columns(),
         text(EventForm.PROFILE).get(),
         kind.get(),
         text(EventForm.PORT).get(),
         all);
-  }
-
-  /** Takes a file or folder that was chosen. */
-  void choose(String field, Path path) {
-    text(field).set(path.toString());
   }
 }

@@ -68,12 +68,12 @@ final class PersonRow extends VBox {
     faultLine = new HBox(mark, fault);
     faultLine.getStyleClass().add("form-fault");
     getChildren().addAll(row, faultLine);
-    model.faults().addListener((all, before, now) -> show(now));
-    show(model.faults().get());
+    model.draft().faults().addListener((all, before, now) -> show(now));
+    show(model.draft().faults().get());
   }
 
   private void bind(NewEventViewModel model, TextField input, int field, String who, String what) {
-    input.textProperty().bindBidirectional(model.text(fields.get(field)));
+    input.textProperty().bindBidirectional(model.draft().text(fields.get(field)));
     input.setPromptText(what);
     input.setAccessibleText(who + ": " + what);
     input.setId("field-" + fields.get(field));

@@ -17,7 +17,7 @@ final class PlaceStep implements StepPane {
   private final List<KeyButton> buttons;
 
   PlaceStep(NewEventViewModel model, Texts texts, Chooser chooser) {
-    Fields fields = new Fields(model, texts);
+    Fields fields = new Fields(model.draft(), texts);
     folder = fields.text(EventForm.FOLDER, "make.folder", "make.folder.example");
     node =
         new VBox(
@@ -33,14 +33,14 @@ final class PlaceStep implements StepPane {
                 () ->
                     chooser
                         .newFile(texts.of("make.choose-folder.title"), "my-event")
-                        .ifPresent(p -> model.choose(EventForm.FOLDER, p))),
+                        .ifPresent(p -> model.draft().choose(EventForm.FOLDER, p))),
             new KeyButton(
                 texts.of("make.choose-rules"),
                 KeyCode.F5,
                 () ->
                     chooser
                         .file(texts.of("make.choose-rules.title"))
-                        .ifPresent(p -> model.choose(EventForm.RULE_BOOK, p))));
+                        .ifPresent(p -> model.draft().choose(EventForm.RULE_BOOK, p))));
   }
 
   @Override

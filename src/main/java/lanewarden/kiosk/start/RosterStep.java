@@ -3,6 +3,7 @@ package lanewarden.kiosk.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -18,6 +19,7 @@ import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.roster.RosterSheet;
+import lanewarden.station.CompetitorList;
 import lanewarden.station.EventForm;
 import lanewarden.station.EventFormFindings;
 
@@ -25,7 +27,7 @@ import lanewarden.station.EventFormFindings;
 final class RosterStep implements StepPane {
   private static final int ROWS = 5;
 
-  private final NewEventViewModel model;
+  private final Draft draft;
   private final Texts texts;
   private final VBox node;
   private final FormField file;
@@ -33,12 +35,16 @@ final class RosterStep implements StepPane {
   private final List<ColumnTurner> turners = new ArrayList<>();
   private final GridPane preview = new GridPane();
   private final Label size = new Label();
+  private final Label leftOut = new Label();
   private final VBox faults = new VBox();
 
-  RosterStep(NewEventViewModel model, Texts texts, Chooser chooser) {
-    this.model = model;
+  /**
+   * @param more fields below the list's own
+   */
+  RosterStep(Draft draft, Texts texts, Chooser chooser, FormField... more) {
+    this.draft = draft;
     this.texts = texts;
-    Fields fields = new Fields(model, texts);
+    Fields fields = new Fields(draft, texts);
     file = fields.text(EventForm.ROSTER, "make.roster", "make.roster.example");
     VBox columns = new VBox();
     columns.getStyleClass().add("form");
@@ -49,15 +55,20 @@ final class RosterStep implements StepPane {
     preview.setId("roster-preview");
     size.setId("roster-size");
     size.getStyleClass().add("field-title");
-    PanelFrame.wrap(size);
+    leftOut.setId("roster-left-out");
+    PanelFrame.wrap(size, leftOut);
     faults.setId("roster-faults");
     faults.getStyleClass().add("roster-faults");
-    VBox result = new VBox(size, preview, faults);
+    leftOut.visibleProperty().bind(leftOut.textProperty().isNotEmpty());
+    leftOut.managedProperty().bind(leftOut.visibleProperty());
+    VBox result = new VBox(size, leftOut, preview, faults);
     result.getStyleClass().add("roster-result");
     HBox.setHgrow(result, Priority.ALWAYS);
     Row halves = new Row(columns, result);
     halves.getStyleClass().add("start-halves");
-    node = new VBox(file, halves);
+    node = new VBox(file);
+    node.getChildren().addAll(more);
+    node.getChildren().add(halves);
     node.getStyleClass().add("form");
     buttons =
         List.of(
@@ -67,15 +78,15 @@ final class RosterStep implements StepPane {
                 () ->
                     chooser
                         .file(texts.of("make.choose-roster.title"))
-                        .ifPresent(p -> model.choose(EventForm.ROSTER, p))),
-            new KeyButton(texts.of("make.read-again"), KeyCode.F5, model::changed));
-    model.findings().addListener((all, before, now) -> show(now));
-    show(model.findings().get());
+                        .ifPresent(p -> draft.choose(EventForm.ROSTER, p))),
+            new KeyButton(texts.of("make.read-again"), KeyCode.F5, draft::changed));
+    draft.findings().addListener((all, before, now) -> show(now));
+    show(draft.findings().get());
   }
 
   private FormField column(Fields fields, RosterSheet.Wanted wanted) {
     String name = name(wanted.title(), texts);
-    ColumnTurner turner = new ColumnTurner(model, texts, wanted.title(), name);
+    ColumnTurner turner = new ColumnTurner(draft, texts, wanted.title(), name);
     turners.add(turner);
     return fields.column(
         wanted.title(),
@@ -112,9 +123,31 @@ final class RosterStep implements StepPane {
             .flatMap(EventFormFindings::sheet)
             .map(sheet -> texts.of("make.roster.size", sheet.size()))
             .orElseGet(() -> texts.of("make.roster.none")));
+    leftOut.setText(
+        found
+            .map(EventFormFindings::leftOut)
+            .filter(out -> !out.isEmpty())
+            .map(this::told)
+            .orElse(""));
     preview.getChildren().clear();
     faults.getChildren().clear();
     found.ifPresent(this::fill);
+  }
+
+  /** Nobody shall miss a column without a word. */
+  private String told(List<CompetitorList.Column> out) {
+    return texts.of(
+        "make.roster.left-out",
+        out.stream()
+            .map(
+                column ->
+                    column
+                        .near()
+                        .map(
+                            near ->
+                                texts.of("make.roster.near", column.heading(), name(near, texts)))
+                        .orElse(column.heading()))
+            .collect(Collectors.joining(", ")));
   }
 
   private void fill(EventFormFindings found) {
