@@ -310,29 +310,35 @@ final class Booth implements AutoCloseable {
   boolean isWhole(String id) throws Exception {
     return call(
         () -> {
-          layOut();
+          layOut(front.official());
           return isWhole((Label) front.official().lookup("#" + id));
         });
   }
 
   /** What of something that is shown is not whole: itself, or any of the words in it. */
   List<String> cutOff(String id) throws Exception {
-    return call(
-        () -> {
-          layOut();
-          Node node = front.official().lookup("#" + id);
-          Stream<String> words =
-              node.lookupAll(".label").stream()
-                  .map(Label.class::cast)
-                  .filter(label -> label.isManaged() && seen(label) && !isWhole(label))
-                  .map(Label::getText);
-          return Stream.concat(isInside(node) ? Stream.empty() : Stream.of(id), words).toList();
-        });
+    return call(() -> cutOff(front.official(), id));
   }
 
-  private void layOut() {
-    front.official().getRoot().applyCss();
-    front.official().getRoot().layout();
+  /** The same on the board. */
+  List<String> boardCutOff(String id) throws Exception {
+    return call(() -> cutOff(front.board(), id));
+  }
+
+  private static List<String> cutOff(Scene scene, String id) {
+    layOut(scene);
+    Node node = scene.lookup("#" + id);
+    Stream<String> words =
+        node.lookupAll(".label").stream()
+            .map(Label.class::cast)
+            .filter(label -> label.isManaged() && seen(label) && !isWhole(label))
+            .map(Label::getText);
+    return Stream.concat(isInside(node) ? Stream.empty() : Stream.of(id), words).toList();
+  }
+
+  private static void layOut(Scene scene) {
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
   }
 
   private static boolean isWhole(Label label) {

@@ -17,6 +17,7 @@ import lanewarden.kiosk.look.WrappedWords;
 
 /** The archer-facing board: one reading, one limit, one word, to be read at three metres. */
 public final class BoardScreen {
+  private static final PseudoClass EXPLAINED = PseudoClass.getPseudoClass("explained");
   private static final PseudoClass FOLLOWED = PseudoClass.getPseudoClass("followed");
   private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
 
@@ -132,6 +133,8 @@ public final class BoardScreen {
     Mark.show(outcome, page.sign());
     word.setText(page.word());
     deciding.setText(page.deciding());
+    // What it says below needs some of the room that the reading had
+    value.pseudoClassStateChanged(EXPLAINED, !page.deciding().isEmpty());
     follows.setText(page.follows());
     outcome.pseudoClassStateChanged(FOLLOWED, !page.follows().isEmpty());
   }
