@@ -127,7 +127,7 @@ public sealed interface Prospect {
     Verdict before =
         division.rule().judge(setUp, Set.copyOf(division.rule().conditions()), List.of());
     if (before instanceof Verdict.NotAdmitted barred) {
-      return new NotAdmitted(barred.clause());
+      return new NotAdmitted(barred.reason());
     }
     if (before instanceof Verdict.Within free) {
       return new Unlimited(free.reason());

@@ -61,6 +61,6 @@ record Sifting(List<PracticeShot> counted, List<LeftOut> leftOut) {
     Arrow arrow = new Arrow(series.mass());
     Optional<BowLimit> bow = series.bow().limit();
     return bow.filter(limit -> limit.isImpossible(shot.speed(), arrow))
-        .map(limit -> limit.inWords(shot.speed(), arrow));
+        .map(limit -> limit.sentence(shot.speed(), arrow).toString());
   }
 }

@@ -5,6 +5,7 @@ import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.PowerStroke;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -20,6 +21,25 @@ import lanewarden.quantity.SpeedUnit;
  * @param braceHeight from the grip's pivot point to the string at rest
  */
 public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) {
+
+  /** What a speed needs, and what the bow has. */
+  public enum Need implements Sentence.Form {
+    /** It needs more. */
+    IMPOSSIBLE("{0} is impossible: {1} of {2} available"),
+    /** It does not. */
+    POSSIBLE("{0} is possible: {1} of {2} available");
+
+    private final String english;
+
+    Need(String english) {
+      this.english = english;
+    }
+
+    @Override
+    public String english() {
+      return english;
+    }
+  }
 
   /**
    * @throws IllegalArgumentException if there is no draw weight or no power stroke
@@ -67,7 +87,7 @@ public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) 
    * Energy carried and energy available, for a person: with so many decimals, none if that does,
    * that the two figures differ as the energies do.
    */
-  public String inWords(Speed speed, Arrow arrow) {
+  public Sentence sentence(Speed speed, Arrow arrow) {
     Energy carried = arrow.kineticEnergyAt(speed);
     int side = Integer.signum(carried.compareTo(mostEnergy()));
     int decimals = 0;
@@ -75,13 +95,11 @@ public record BowLimit(Force drawWeight, Length drawLength, Length braceHeight) 
         != side) {
       decimals++;
     }
-    return speed
-        + " is "
-        + (isImpossible(speed, arrow) ? "impossible: " : "possible: ")
-        + shown(carried, decimals)
-        + " of "
-        + shown(mostEnergy(), decimals)
-        + " available";
+    return Sentence.of(
+        isImpossible(speed, arrow) ? Need.IMPOSSIBLE : Need.POSSIBLE,
+        speed,
+        shown(carried, decimals),
+        shown(mostEnergy(), decimals));
   }
 
   private static Energy shown(Energy energy, int decimals) {

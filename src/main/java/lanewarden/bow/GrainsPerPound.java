@@ -8,6 +8,7 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Measure;
 import lanewarden.quantity.QuantityException;
 import lanewarden.quantity.Slip;
 
@@ -16,7 +17,7 @@ import lanewarden.quantity.Slip;
  *
  * @param value grains for one pound-force, more than zero, as written
  */
-public record GrainsPerPound(BigDecimal value) implements Comparable<GrainsPerPound> {
+public record GrainsPerPound(BigDecimal value) implements Comparable<GrainsPerPound>, Measure {
 
   private static final Pattern WRITTEN =
       Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,12})?)\\s*gr/lbf?");

@@ -153,7 +153,7 @@ final class Narration {
             .with("bib", now.check().opened().bib())
             .with("outcome", outcome.get().word());
     List<Notice> all = new ArrayList<>();
-    all.add(now.follows().isEmpty() ? told : told.with("follows", now.follows().get()));
+    all.add(now.follows().isEmpty() ? told : told.with("follows", now.follows().get().toString()));
     now.advice().ifPresent(advice -> all.add(advice(advice)));
     return all;
   }

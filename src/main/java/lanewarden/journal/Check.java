@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Doubt;
@@ -89,15 +90,16 @@ public record Check(
     }
 
     /** The same in a sentence, as far as it can be said without counting re-checks. */
-    public Optional<String> followsInWords() {
+    public Optional<Sentence> followsInWords() {
       return follows().map(next -> inWords(fact.outcome(), next));
     }
 
     /** What follows an outcome, in a sentence. */
-    public static String inWords(Outcome outcome, Consequence follows) {
-      return outcome == Outcome.NOT_ADMITTED && follows == Consequence.RECHECK
-          ? "the archer may come back with another bow or arrow"
-          : follows.phrase();
+    public static Sentence inWords(Outcome outcome, Consequence follows) {
+      return Sentence.of(
+          outcome == Outcome.NOT_ADMITTED && follows == Consequence.RECHECK
+              ? Sequel.ANOTHER_SET_UP
+              : follows);
     }
   }
 

@@ -1,11 +1,12 @@
 package lanewarden.metrology;
 
 import java.math.BigDecimal;
+import lanewarden.quantity.Measure;
 import lanewarden.quantity.Percent;
 import lanewarden.quantity.Speed;
 
 /** How far a speed may be off: a share of it or a fixed speed, to either side. */
-public sealed interface Deviation {
+public sealed interface Deviation extends Measure {
 
   /** The deviation at a speed, m/s, exact. */
   BigDecimal siAt(BigDecimal metresPerSecond);

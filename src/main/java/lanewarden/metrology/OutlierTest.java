@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -26,8 +27,32 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
   /** What the readings say, at most about one of them: the farthest from the others. */
   Finding of(List<Speed> readings);
 
-  /** The test, its level and its least gap, in a sentence. */
-  String inWords();
+  /** The test, its level and its least gap. */
+  Sentence sentence();
+
+  /** The same in English, in a sentence. */
+  default String inWords() {
+    return sentence().toString();
+  }
+
+  /** The tests by name. */
+  enum Name implements Sentence.Form {
+    /** Its level in percent, and the least gap. */
+    GRUBBS("Grubbs' test at the {0} % level, and by at least {1}"),
+    /** The least gap. */
+    DIXON("Dixon's test (r10) at the 5 % level, and by at least {0}");
+
+    private final String english;
+
+    Name(String english) {
+      this.english = english;
+    }
+
+    @Override
+    public String english() {
+      return english;
+    }
+  }
 
   /** Which readings are looked at. */
   enum Side {
@@ -102,13 +127,17 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
     }
 
     @Override
-    public String inWords() {
-      return name() + ", and by at least " + leastGap;
+    public Sentence sentence() {
+      return Sentence.of(Name.GRUBBS, percent(), leastGap);
+    }
+
+    private BigDecimal percent() {
+      BigDecimal percent = BigDecimal.valueOf(level).movePointRight(2).stripTrailingZeros();
+      return percent.setScale(Math.max(0, percent.scale()));
     }
 
     private String name() {
-      BigDecimal percent = BigDecimal.valueOf(level).movePointRight(2).stripTrailingZeros();
-      return "Grubbs' test at the " + percent.toPlainString() + " % level";
+      return "Grubbs' test at the " + percent() + " % level";
     }
 
     @Override
@@ -154,8 +183,8 @@ public sealed interface OutlierTest permits OutlierTest.Grubbs, OutlierTest.Dixo
     private static final String NAME = "Dixon's test (r10) at the 5 % level";
 
     @Override
-    public String inWords() {
-      return NAME + ", and by at least " + leastGap;
+    public Sentence sentence() {
+      return Sentence.of(Name.DIXON, leastGap);
     }
 
     @Override

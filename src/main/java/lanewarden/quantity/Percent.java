@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  *
  * @param value the number before the percent sign, not negative
  */
-public record Percent(BigDecimal value) implements Comparable<Percent> {
+public record Percent(BigDecimal value) implements Comparable<Percent>, Measure {
 
   private static final Pattern MEANT =
       Pattern.compile(".*(?:%|per ?cent|pct\\.?)", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);

@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param <Q> the kind itself
  */
 public abstract sealed class Quantity<U extends Enum<U> & Unit, Q extends Quantity<U, Q>>
-    implements Comparable<Q> permits Speed, Mass, Force, Length, Energy, Momentum {
+    implements Comparable<Q>, Measure permits Speed, Mass, Force, Length, Energy, Momentum {
 
   private final BigDecimal value;
   private final U unit;

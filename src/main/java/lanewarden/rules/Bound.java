@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /** What the readings of one check are measured against: a speed, or an energy of one arrow. */
@@ -13,10 +14,10 @@ sealed interface Bound permits SpeedBound, EnergyBound {
   boolean admits(MeanSpeed mean);
 
   /** A reading as it is shown beside this bound. */
-  String show(Speed reading);
+  Sentence show(Speed reading);
 
   /** A mean, rounded, on the side of this bound where the exact one lies. */
-  String show(MeanSpeed mean);
+  Sentence show(MeanSpeed mean);
 
   /** The fastest speed that can keep it, for screens; exact only where the bound is a speed. */
   Speed fastest();
@@ -27,11 +28,11 @@ sealed interface Bound permits SpeedBound, EnergyBound {
   }
 
   /** For example {@code limit 300 ft/s plus 3 % = 309 ft/s}. */
-  String inWords();
+  Sentence inWords();
 
   /** Within or over, for a fact about the readings that is one or the other. */
-  default Verdict verdict(boolean within, String fact) {
-    String reason = fact + ", " + inWords();
-    return within ? new Verdict.Within(reason) : new Verdict.Over(reason);
+  default Verdict verdict(boolean within, Sentence fact) {
+    Sentence why = Sentence.of(Because.AGAINST, fact, inWords());
+    return within ? new Verdict.Within(why) : new Verdict.Over(why);
   }
 }

@@ -1,9 +1,10 @@
 package lanewarden.rules;
 
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 
 /** What follows a fail. */
-public enum Consequence implements Worded {
+public enum Consequence implements Worded, Sentence.Form {
   /** A new check, as long as the rule leaves one; after the last, a judge rules. */
   RECHECK("re-check", "a re-check, while one is left"),
   /** The archer does not shoot in the event. */
@@ -29,6 +30,11 @@ public enum Consequence implements Worded {
 
   /** In a sentence. */
   public String phrase() {
+    return phrase;
+  }
+
+  @Override
+  public String english() {
     return phrase;
   }
 

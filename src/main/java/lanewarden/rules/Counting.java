@@ -2,7 +2,7 @@ package lanewarden.rules;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -27,8 +27,8 @@ record Counting(List<Speed> all, List<Speed> within, List<Speed> over, Bound bou
   Verdict decide(
       int needed,
       int counted,
-      Function<Counting, String> withinFact,
-      Function<Counting, String> overFact) {
+      Function<Counting, Sentence> withinFact,
+      Function<Counting, Sentence> overFact) {
     int missingWithin = needed - within.size();
     int missingOver = counted - needed + 1 - over.size();
     if (missingWithin <= 0) {
@@ -41,13 +41,13 @@ record Counting(List<Speed> all, List<Speed> within, List<Speed> over, Bound bou
   }
 
   /** A reading as it is shown beside the bound. */
-  String show(Speed reading) {
+  Sentence show(Speed reading) {
     return bound.show(reading);
   }
 
   /** Several readings, separated by commas. */
-  String shown(List<Speed> readings) {
-    return readings.stream().map(this::show).collect(Collectors.joining(", "));
+  Sentence.Row shown(List<Speed> readings) {
+    return new Sentence.Row(", ", readings.stream().map(this::show).toList());
   }
 
   static Verdict moreReadings(int atLeast) {

@@ -3,8 +3,8 @@ package lanewarden.rules;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -45,7 +45,7 @@ public sealed interface Decision {
   String inWords(int counted);
 
   /** Which figure it is that decides, for the sentence that says how far over it lies. */
-  String figureName();
+  Sentence figureName();
 
   /** What must be within of so many readings to come, two or more, for a sentence. */
   String ofFurther(int counted);
@@ -68,7 +68,7 @@ public sealed interface Decision {
         return Counting.moreReadings(counted - readings.size());
       }
       MeanSpeed mean = MeanSpeed.of(readings);
-      return bound.verdict(bound.admits(mean), "mean " + bound.show(mean));
+      return bound.verdict(bound.admits(mean), Sentence.of(Because.MEAN, bound.show(mean)));
     }
 
     @Override
@@ -77,8 +77,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public String figureName() {
-      return "the mean";
+    public Sentence figureName() {
+      return Sentence.of(Because.THE_MEAN);
     }
 
     @Override
@@ -100,12 +100,12 @@ public sealed interface Decision {
           .decide(
               counted,
               counted,
-              tally -> "highest of " + counted + " readings " + tally.show(highest(readings)),
+              tally -> Sentence.of(Because.HIGHEST, counted, tally.show(highest(readings))),
               Highest::firstOver);
     }
 
-    private static String firstOver(Counting tally) {
-      return "reading " + tally.show(tally.over().get(0));
+    private static Sentence firstOver(Counting tally) {
+      return Sentence.of(Because.READING, tally.show(tally.over().get(0)));
     }
 
     private static Speed highest(List<Speed> readings) {
@@ -123,8 +123,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public String figureName() {
-      return "the highest reading";
+    public Sentence figureName() {
+      return Sentence.of(Because.THE_HIGHEST);
     }
 
     @Override
@@ -163,8 +163,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public String figureName() {
-      return "the median";
+    public Sentence figureName() {
+      return Sentence.of(Because.THE_MEDIAN);
     }
 
     @Override
@@ -203,24 +203,12 @@ public sealed interface Decision {
           .decide(
               needed,
               counted,
-              tally ->
-                  tally.within().size()
-                      + " of "
-                      + counted
-                      + " readings within ("
-                      + tally.shown(tally.within())
-                      + "), "
-                      + needed
-                      + " needed",
-              tally ->
-                  tally.over().size()
-                      + " of "
-                      + counted
-                      + " readings over ("
-                      + tally.shown(tally.over())
-                      + "), "
-                      + needed
-                      + " within needed");
+              tally -> fact(Because.ENOUGH_WITHIN, tally.within(), counted, tally),
+              tally -> fact(Because.TOO_MANY_OVER, tally.over(), counted, tally));
+    }
+
+    private Sentence fact(Because form, List<Speed> readings, int counted, Counting tally) {
+      return Sentence.of(form, readings.size(), counted, tally.shown(readings), needed);
     }
 
     @Override
@@ -236,10 +224,10 @@ public sealed interface Decision {
     }
 
     @Override
-    public String figureName() {
+    public Sentence figureName() {
       return needed == 1
-          ? "the slowest reading"
-          : "the slowest but " + (needed - 1) + " of the readings";
+          ? Sentence.of(Because.THE_SLOWEST)
+          : Sentence.of(Because.THE_SLOWEST_BUT, needed - 1);
     }
 
     @Override
@@ -261,12 +249,8 @@ public sealed interface Decision {
           .decide(
               1,
               counted,
-              tally -> "first within is " + tally.show(tally.within().get(0)),
-              tally ->
-                  "none of "
-                      + counted
-                      + " readings within: "
-                      + tally.over().stream().map(tally::show).collect(Collectors.joining(", ")));
+              tally -> Sentence.of(Because.FIRST_WITHIN, tally.show(tally.within().get(0))),
+              tally -> Sentence.of(Because.NONE_WITHIN, counted, tally.shown(tally.over())));
     }
 
     @Override
@@ -280,8 +264,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public String figureName() {
-      return "the slowest reading";
+    public Sentence figureName() {
+      return Sentence.of(Because.THE_SLOWEST);
     }
 
     @Override

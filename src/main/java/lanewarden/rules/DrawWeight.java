@@ -4,21 +4,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /** Which draw weight of a bow counts. */
 public enum DrawWeight implements Worded {
   /** As the archer's bow is set. */
-  AS_SET("as set", "draw weight as set"),
+  AS_SET("as set", Because.DRAW_AS_SET),
   /** As the bow's certificate states it. */
-  CERTIFIED("certified", "certified draw weight"),
+  CERTIFIED("certified", Because.DRAW_CERTIFIED),
   /** Whichever of both is more. */
-  GREATER("greater", "the greater of the draw weights as set and certified");
+  GREATER("greater", Because.DRAW_GREATER);
 
   private final String word;
-  private final String phrase;
+  private final Because phrase;
 
-  DrawWeight(String word, String phrase) {
+  DrawWeight(String word, Because phrase) {
     this.word = word;
     this.phrase = phrase;
   }
@@ -30,8 +31,8 @@ public enum DrawWeight implements Worded {
   }
 
   /** In a sentence. */
-  String phrase() {
-    return phrase;
+  Sentence phrase() {
+    return Sentence.of(phrase);
   }
 
   /** The draw weight that counts, where all it rests on is known. */
@@ -51,7 +52,7 @@ public enum DrawWeight implements Worded {
    * two counts, the one that is known.
    */
   Optional<Stated> atLeast(SetUp setUp) {
-    Optional<Stated> itself = of(setUp).map(draw -> new Stated(phrase, draw));
+    Optional<Stated> itself = of(setUp).map(draw -> new Stated(phrase(), draw));
     return this != GREATER || itself.isPresent()
         ? itself
         : Stream.of(AS_SET, CERTIFIED).flatMap(one -> one.atLeast(setUp).stream()).findFirst();
@@ -62,10 +63,9 @@ public enum DrawWeight implements Worded {
    *
    * @param phrase in a sentence
    */
-  record Stated(String phrase, Force draw) {
-    @Override
-    public String toString() {
-      return phrase + " " + draw;
+  record Stated(Sentence phrase, Force draw) {
+    Sentence sentence() {
+      return Sentence.of(Because.FIGURE, phrase, draw);
     }
   }
 

@@ -7,6 +7,7 @@ import lanewarden.bow.Arrow;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -39,23 +40,24 @@ record EnergyBound(EnergyLimit clause, Arrow arrow, SpeedUnit unit) implements B
   }
 
   @Override
-  public String show(Speed reading) {
+  public Sentence show(Speed reading) {
     Energy exact = arrow.kineticEnergyAt(reading);
-    return reading
-        + " ("
-        + Wording.plain(
+    return Sentence.of(
+        Because.BESIDE,
+        reading,
+        Wording.plain(
             Wording.rounded(
                 decimals -> exact.to(clause.limit().unit(), decimals),
                 clause.limit(),
-                exact.compareTo(clause.limit())))
-        + ")";
+                exact.compareTo(clause.limit()))));
   }
 
   @Override
-  public String show(MeanSpeed mean) {
+  public Sentence show(MeanSpeed mean) {
     Energy shown =
         Wording.rounded(decimals -> energy(mean, decimals), clause.limit(), compare(mean));
-    return Wording.plain(mean.to(unit, Wording.DECIMALS)) + " (" + Wording.plain(shown) + ")";
+    return Sentence.of(
+        Because.BESIDE, Wording.plain(mean.to(unit, Wording.DECIMALS)), Wording.plain(shown));
   }
 
   private Energy energy(MeanSpeed mean, int decimals) {
@@ -78,7 +80,7 @@ record EnergyBound(EnergyLimit clause, Arrow arrow, SpeedUnit unit) implements B
   }
 
   @Override
-  public String inWords() {
-    return clause.inWords() + " for an arrow of " + arrow.mass();
+  public Sentence inWords() {
+    return Sentence.of(Because.FOR_ARROW, clause.inWords(), arrow.mass());
   }
 }

@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import lanewarden.quantity.Energy;
+import lanewarden.quantity.Sentence;
 
 /**
  * The kinetic energy clause of a division.
@@ -20,7 +21,7 @@ public record EnergyLimit(Energy limit, Side side) {
   }
 
   /** For example {@code limit: below 165 J}. */
-  String inWords() {
-    return (side == Side.BELOW ? "limit: below " : "limit ") + limit;
+  Sentence inWords() {
+    return Sentence.of(side == Side.BELOW ? Because.LIMIT_BELOW : Because.LIMIT, limit);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.Sentence;
 
 /**
  * What a rule asks of bow and arrow before a shot is taken.
@@ -67,41 +68,36 @@ public record EquipmentRule(
     Force draw = known.get().draw();
     boolean exact = counts.of(setUp).isPresent();
     if (exact && leastDraw.filter(least -> least.isMoreThan(draw)).isPresent()) {
-      return notAdmitted(known.get() + ", at least " + leastDraw.get());
+      return notAdmitted(Because.TOO_LITTLE, known.get().sentence(), leastDraw.get());
     }
     if (mostDraw.filter(draw::isMoreThan).isPresent()) {
-      return notAdmitted(known.get() + ", at most " + mostDraw.get());
+      return notAdmitted(Because.TOO_MUCH, known.get().sentence(), mostDraw.get());
     }
     Mass arrow = setUp.arrowMass();
     if (arrow != null && leastArrow.filter(least -> !least.isReachedBy(arrow, draw)).isPresent()) {
       GrainsPerPound least = leastArrow.orElseThrow();
-      return notAdmitted(
-          "arrow mass "
-              + arrow
-              + ", at least "
-              + least
-              + " × "
-              + draw
-              + " = "
-              + least.leastArrow(draw));
+      return notAdmitted(Because.ARROW_TOO_LIGHT, arrow, least, draw, least.leastArrow(draw));
     }
     return Optional.empty();
   }
 
   /** The figures that its clauses ask for, as far as they are known. */
-  String figures(SetUp setUp) {
-    List<String> figures = new ArrayList<>();
-    if (leastArrow.isPresent() && setUp.arrowMass() != null) {
-      figures.add(SetUp.ARROW_MASS + " " + setUp.arrowMass());
+  List<Sentence> figures(SetUp setUp) {
+    List<Sentence> figures = new ArrayList<>();
+    Mass arrow = setUp.arrowMass();
+    if (leastArrow.isPresent() && arrow != null) {
+      figures.add(Sentence.of(Because.FIGURE, Sentence.of(Because.ARROW_MASS), arrow));
     }
     if (asksAnything()) {
-      counts.of(setUp).ifPresent(draw -> figures.add(counts.phrase() + " " + draw));
+      counts
+          .of(setUp)
+          .ifPresent(draw -> figures.add(Sentence.of(Because.FIGURE, counts.phrase(), draw)));
     }
-    return String.join(", ", figures);
+    return figures;
   }
 
-  private static Optional<Verdict> notAdmitted(String clause) {
-    return Optional.of(new Verdict.NotAdmitted(clause));
+  private static Optional<Verdict> notAdmitted(Because clause, Object... figures) {
+    return Optional.of(new Verdict.NotAdmitted(Sentence.of(clause, figures)));
   }
 
   /**

@@ -8,6 +8,7 @@ import lanewarden.metrology.Conformance;
 import lanewarden.metrology.DecisionRule;
 import lanewarden.metrology.Deviation;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -94,12 +95,12 @@ public record Guard(DecisionRule rule, Deviation band) {
         : new Conformance(rule, width(limit).siDouble() / standard).inWords();
   }
 
-  /** For example {@code , less a guard band of 0.5 ft/s}; nothing where there is none. */
-  String inWords() {
+  /** The sum about which the band lies, and what passes with it. */
+  Sentence after(Sentence sum, Speed passes) {
     return switch (rule) {
-      case SIMPLE_ACCEPTANCE -> "";
-      case GUARDED_ACCEPTANCE -> ", less a guard band of " + band + " (guarded acceptance)";
-      case GUARDED_REJECTION -> ", and a guard band of " + band + " above it (guarded rejection)";
+      case SIMPLE_ACCEPTANCE -> sum;
+      case GUARDED_ACCEPTANCE -> Sentence.of(Because.LESS_GUARD, sum, band(), passes);
+      case GUARDED_REJECTION -> Sentence.of(Because.PLUS_GUARD, sum, band(), passes);
     };
   }
 }

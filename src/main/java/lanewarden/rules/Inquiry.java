@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import lanewarden.metrology.OutlierTest;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -53,25 +54,17 @@ final class Inquiry {
     }
   }
 
-  private String jumpInWords(int shot, int before, Speed most) {
-    String apart =
-        apart(speed(before), speed(shot))
-            .divide(most.unit().inSi(), 1, RoundingMode.HALF_EVEN)
-            .toPlainString();
-    return "shot "
-        + (shot + 1)
-        + ": "
-        + speed(shot)
-        + " is "
-        + apart
-        + " "
-        + most.unit().symbol()
-        + " from shot "
-        + (before + 1)
-        + " ("
-        + speed(before)
-        + "), more than "
-        + most;
+  private Sentence jumpInWords(int shot, int before, Speed most) {
+    BigDecimal apart =
+        apart(speed(before), speed(shot)).divide(most.unit().inSi(), 1, RoundingMode.HALF_EVEN);
+    return Sentence.of(
+        Because.JUMPED,
+        shot + 1,
+        speed(shot),
+        Speed.of(apart, most.unit()),
+        before + 1,
+        speed(before),
+        most);
   }
 
   private static BigDecimal apart(Speed one, Speed other) {
@@ -92,18 +85,18 @@ final class Inquiry {
     for (int i = 0; i < shots.size(); i++) {
       if (shots.get(i) instanceof Shot.Read read) {
         all.add(i);
-        outlier(test, all, "the others of shots 1 to " + (i + 1));
+        outlier(test, all, Sentence.of(Because.OTHERS, i + 1));
         if (!read.kept()) {
           unasked.add(i);
           if (unasked.size() < all.size()) {
-            outlier(test, unasked, "those of shots 1 to " + (i + 1) + " that were not let count");
+            outlier(test, unasked, Sentence.of(Because.OTHERS_UNASKED, i + 1));
           }
         }
       }
     }
   }
 
-  private void outlier(OutlierTest test, List<Integer> places, String others) {
+  private void outlier(OutlierTest test, List<Integer> places, Sentence others) {
     if (test.of(places.stream().map(this::speed).toList()) instanceof OutlierTest.Tested tested) {
       tested
           .flagged()
@@ -117,17 +110,21 @@ final class Inquiry {
     }
   }
 
-  private String outlierInWords(
-      OutlierTest test, int shot, String others, OutlierTest.Tested tested) {
-    return String.format(
-        Locale.ROOT,
-        "shot %d: %s stands out from %s by %s (statistic %.3f, critical value %.3f)",
+  private Sentence outlierInWords(
+      OutlierTest test, int shot, Sentence others, OutlierTest.Tested tested) {
+    return Sentence.of(
+        Because.STANDS_OUT,
         shot + 1,
         speed(shot),
         others,
-        test.inWords(),
-        tested.statistic(),
-        tested.critical());
+        test.sentence(),
+        thousandths(tested.statistic()),
+        thousandths(tested.critical()));
+  }
+
+  /** As {@code %.3f} has it, in which earlier versions signed it. */
+  private static BigDecimal thousandths(double figure) {
+    return new BigDecimal(String.format(Locale.ROOT, "%.3f", figure));
   }
 
   private void note(Doubt doubt) {

@@ -2,6 +2,7 @@ package lanewarden.rules;
 
 import java.util.List;
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -30,10 +31,10 @@ final class MiddleReadings {
 
   Verdict verdict() {
     if (isWithin(0)) {
-      return bound.verdict(true, fact("at most", 0));
+      return bound.verdict(true, fact(Because.MEDIAN_AT_MOST, 0));
     }
     if (isOver(0)) {
-      return bound.verdict(false, fact("at least", outstanding));
+      return bound.verdict(false, fact(Because.MEDIAN_AT_LEAST, outstanding));
     }
     int more = 1;
     while (!isWithin(more) && !isOver(more)) {
@@ -62,10 +63,7 @@ final class MiddleReadings {
     return MeanSpeed.of(List.of(sorted.get(lower - slow), sorted.get(upper - slow)));
   }
 
-  private String fact(String side, int slow) {
-    String figure = bound.show(middle(slow));
-    return outstanding == 0
-        ? "median " + figure
-        : "median " + side + " " + figure + " whatever is still outstanding";
+  private Sentence fact(Because side, int slow) {
+    return Sentence.of(outstanding == 0 ? Because.MEDIAN : side, bound.show(middle(slow)));
   }
 }

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /** What a rule does to a speed before it is compared; exact, whatever the units. */
@@ -29,11 +30,11 @@ public sealed interface Rounding {
     return step().isEmpty();
   }
 
-  /** For example {@code rounded down to 288 ft/s}. */
-  String inWords(Speed rounded);
+  /** The sum that was rounded, and what it was rounded to. */
+  Sentence after(Sentence sum, Speed rounded);
 
   /** What is done to each reading, for example {@code rounded down to whole steps of 1 ft/s}. */
-  String ofReadings();
+  Sentence ofReadings();
 
   /**
    * Reads {@code none}, {@code down to 1 ft/s} or {@code nearest 1 ft/s}.
@@ -74,13 +75,13 @@ public sealed interface Rounding {
     }
 
     @Override
-    public String inWords(Speed rounded) {
-      return "not rounded";
+    public Sentence after(Sentence sum, Speed rounded) {
+      return sum;
     }
 
     @Override
-    public String ofReadings() {
-      return "not rounded";
+    public Sentence ofReadings() {
+      return Sentence.of(Because.NOT_ROUNDED);
     }
   }
 
@@ -126,17 +127,16 @@ public sealed interface Rounding {
     }
 
     @Override
-    public String inWords(Speed rounded) {
+    public Sentence after(Sentence sum, Speed rounded) {
+      Speed shown = Wording.plain(rounded);
       return way == Way.DOWN
-          ? "rounded down to " + Wording.plain(rounded)
-          : "rounded to the nearest " + width + ": " + Wording.plain(rounded);
+          ? Sentence.of(Because.LIMIT_ROUNDED_DOWN, sum, shown)
+          : Sentence.of(Because.LIMIT_ROUNDED_NEAREST, sum, width, shown);
     }
 
     @Override
-    public String ofReadings() {
-      return way == Way.DOWN
-          ? "rounded down to whole steps of " + width
-          : "rounded to the nearest step of " + width + ", halves up";
+    public Sentence ofReadings() {
+      return Sentence.of(way == Way.DOWN ? Because.ROUNDED_DOWN : Because.ROUNDED_NEAREST, width);
     }
   }
 }

@@ -11,6 +11,7 @@ import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -169,20 +170,17 @@ public record Rule(
         || !limit.onlyBelow().get().isReachedBy(mass, draw.get());
   }
 
-  private String withoutLimit(SetUp setUp) {
+  private Sentence withoutLimit(SetUp setUp) {
     Optional<GrainsPerPound> onlyBelow = speed.flatMap(SpeedLimit::onlyBelow);
-    if (onlyBelow.isEmpty()) {
-      String figures = equipment.figures(setUp);
+    Mass arrow = setUp.arrowMass();
+    if (onlyBelow.isEmpty() || arrow == null) {
+      List<Sentence> figures = equipment.figures(setUp);
       return figures.isEmpty()
-          ? "nothing is limited"
-          : "bow and arrow are as asked (" + figures + "), and no limit applies";
+          ? Sentence.of(Because.NOTHING_LIMITED)
+          : Sentence.of(Because.AS_ASKED, new Sentence.Row(", ", figures));
     }
-    return "no limit applies: the arrow of "
-        + setUp.arrowMass()
-        + " has "
-        + onlyBelow.get()
-        + " or more at "
-        + equipment.counts().of(setUp).orElseThrow();
+    return Sentence.of(
+        Because.HEAVY_ENOUGH, arrow, onlyBelow.get(), equipment.counts().of(setUp).orElseThrow());
   }
 
   /** The unit in which speeds are typed and shown where none is written. */
@@ -245,7 +243,7 @@ public record Rule(
   }
 
   /** The limit that governs this set-up in words; empty where none applies or one is unknown. */
-  public Optional<String> limitInWords(SetUp setUp) {
+  public Optional<Sentence> limitInWords(SetUp setUp) {
     return missingForLimit(setUp).isEmpty() ? bound(setUp).map(Bound::inWords) : Optional.empty();
   }
 
@@ -295,18 +293,15 @@ public record Rule(
           : "No speed limit, and nothing is asked of bow or arrow.";
     }
     SpeedLimit limit = speed.get();
-    String sentence = limit.side() == Side.BELOW ? "Below " : "At most ";
-    sentence += limit.tolerance().inWords(limit.limit());
+    Sentence sentence =
+        Sentence.of(
+            limit.side() == Side.BELOW ? Demand.BELOW : Demand.AT_MOST,
+            limit.tolerance().inWords(limit.limit()));
     if (!(limit.tolerance() instanceof Tolerance.None) && limit.rounding().isNone()) {
-      sentence += " (" + Wording.plain(limit.rounded()) + ")";
+      sentence = Sentence.of(Because.BESIDE, sentence, Wording.plain(limit.rounded()));
     }
-    if (!limit.rounding().isNone()) {
-      sentence += ", " + limit.rounding().inWords(limit.rounded());
-    }
-    if (!limit.guard().isNone()) {
-      sentence += limit.guard().inWords() + ": " + Wording.plain(limit.allowed());
-    }
-    return sentence
+    sentence = limit.rounding().after(sentence, limit.rounded());
+    return limit.guard().after(sentence, Wording.plain(limit.allowed()))
         + limit
             .onlyBelow()
             .map(

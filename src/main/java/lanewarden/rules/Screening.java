@@ -12,6 +12,7 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.PowerStroke;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -119,7 +120,10 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
             new Doubt(
                 i,
                 Doubt.Kind.IMPOSSIBLE,
-                "shot " + (i + 1) + ": " + bow.inWords(read.speed(), arrow(setUp).orElseThrow())));
+                Sentence.of(
+                    Because.OF_SHOT,
+                    i + 1,
+                    bow.sentence(read.speed(), arrow(setUp).orElseThrow()))));
       }
     }
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.metrology.DecidingFigure;
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -123,11 +124,12 @@ public record Shooting(
       return Optional.of(verdict).filter(Verdict.Over.class::isInstance);
     }
     MeanSpeed figure = decision.figure(readings, plan.counted()).atLeast();
-    String told =
+    Sentence why =
         plan.counted() == 1
-            ? ""
-            : "; how far over is told by " + decision.figureName() + ", " + bound.show(figure);
-    return Optional.of(new Verdict.Over(over.reason() + told, bands.of(figure, bound.fastest())));
+            ? over.why()
+            : Sentence.of(
+                Because.HOW_FAR_OVER, over.why(), decision.figureName(), bound.show(figure));
+    return Optional.of(new Verdict.Over(why, bands.of(figure, bound.fastest())));
   }
 
   private Verdict verdict(List<Speed> readings, int used, Bound bound, Bands bands) {
@@ -190,21 +192,11 @@ public record Shooting(
     int voided = used - readings;
     int left = plan.allowed() - used;
     if (voided > plan.voids()) {
-      return Optional.of(
-          new Verdict.NotDecided(
-              new Missing.VoidsSpent(
-                  Wording.count(voided, "void reading") + ", " + plan.voids() + " forgiven")));
+      return Optional.of(new Verdict.NotDecided(new Missing.VoidsSpent(voided, plan.voids())));
     }
     if (atLeast > left) {
       return Optional.of(
-          new Verdict.NotDecided(
-              new Missing.ShotsSpent(
-                  Wording.count(left, "shot")
-                      + " left of "
-                      + plan.allowed()
-                      + ", "
-                      + new Missing.MoreReadings(atLeast).words()
-                      + " needed")));
+          new Verdict.NotDecided(new Missing.ShotsSpent(left, plan.allowed(), atLeast)));
     }
     return Optional.empty();
   }
@@ -219,13 +211,16 @@ public record Shooting(
 
   /** The reason shows treated readings: it must say so, or they seem to be none of those taken. */
   private Verdict withTreatment(Verdict verdict) {
-    String note = "; each reading first " + treatment.inWords();
     if (verdict instanceof Verdict.Within within) {
-      return new Verdict.Within(within.reason() + note);
+      return new Verdict.Within(treated(within.why()));
     }
     return verdict instanceof Verdict.Over over
-        ? new Verdict.Over(over.reason() + note, over.band())
+        ? new Verdict.Over(treated(over.why()), over.band())
         : verdict;
+  }
+
+  private Sentence treated(Sentence why) {
+    return Sentence.of(Because.TREATED, why, treatment.inWords());
   }
 
   private Verdict limitVerdict(List<Speed> readings, Bound bound) {
@@ -234,7 +229,7 @@ public record Shooting(
     }
     // Of a single reading the mean, the median and the highest are all the same thing.
     Speed only = readings.get(0);
-    return bound.verdict(bound.admits(only), "reading " + bound.show(only));
+    return bound.verdict(bound.admits(only), Sentence.of(Because.READING, bound.show(only)));
   }
 
   /** Too wide a spread, or readings still to come that may make it so. */
@@ -244,15 +239,7 @@ public record Shooting(
       Speed slowest = readings.stream().min(Speed::compareTo).orElseThrow();
       if (fastest.si().subtract(slowest.si()).compareTo(most.si()) > 0) {
         return Optional.of(
-            new Verdict.NotDecided(
-                new Missing.SpreadTooWide(
-                    "readings from "
-                        + slowest
-                        + " to "
-                        + fastest
-                        + ", at most "
-                        + most
-                        + " apart")));
+            new Verdict.NotDecided(new Missing.SpreadTooWide(slowest, fastest, most)));
       }
     }
     return readings.size() < plan.counted()

@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -28,14 +29,17 @@ record SpeedBound(SpeedLimit clause, Speed speed) implements Bound {
   }
 
   @Override
-  public String show(Speed reading) {
+  public Sentence show(Speed reading) {
     return Wording.reading(reading, speed);
   }
 
   @Override
-  public String show(MeanSpeed mean) {
-    return Wording.plain(
-        Wording.rounded(decimals -> mean.to(speed.unit(), decimals), speed, mean.compareTo(speed)));
+  public Sentence show(MeanSpeed mean) {
+    return Sentence.of(
+        Because.SHOWN,
+        Wording.plain(
+            Wording.rounded(
+                decimals -> mean.to(speed.unit(), decimals), speed, mean.compareTo(speed))));
   }
 
   @Override
@@ -49,7 +53,7 @@ record SpeedBound(SpeedLimit clause, Speed speed) implements Bound {
   }
 
   @Override
-  public String inWords() {
+  public Sentence inWords() {
     return clause.inWords();
   }
 }

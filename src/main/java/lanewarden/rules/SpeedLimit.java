@@ -2,6 +2,7 @@ package lanewarden.rules;
 
 import java.util.Optional;
 import lanewarden.bow.GrainsPerPound;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -70,15 +71,12 @@ public record SpeedLimit(
   }
 
   /** For example {@code limit 280 ft/s plus 3 % = 288.4 ft/s, rounded down to 288 ft/s}. */
-  String inWords() {
-    String words = side == Side.BELOW ? "limit: below " : "limit ";
-    words += tolerance.inWords(limit);
+  Sentence inWords() {
+    Sentence sum = tolerance.inWords(limit);
     if (!(tolerance instanceof Tolerance.None)) {
-      words += " = " + Wording.plain(tolerance.above(limit));
+      sum = Sentence.of(Because.COMES_TO, sum, Wording.plain(tolerance.above(limit)));
     }
-    if (!rounding.isNone()) {
-      words += ", " + rounding.inWords(rounded());
-    }
-    return guard.isNone() ? words : words + guard.inWords() + ": " + Wording.plain(allowed());
+    Sentence words = Sentence.of(side == Side.BELOW ? Because.LIMIT_BELOW : Because.LIMIT, sum);
+    return guard.after(rounding.after(words, rounded()), Wording.plain(allowed()));
   }
 }

@@ -3,6 +3,7 @@ package lanewarden.rules;
 import java.math.BigDecimal;
 import java.util.Optional;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /** What a rule allows above its limit; kept apart from the limit, so that both can be shown. */
@@ -12,7 +13,7 @@ public sealed interface Tolerance {
   Speed above(Speed limit);
 
   /** The limit and this tolerance in words, for example {@code 300 ft/s plus 3 %}. */
-  String inWords(Speed limit);
+  Sentence inWords(Speed limit);
 
   /** Whether it adds nothing to any limit. */
   boolean isNothing();
@@ -46,8 +47,8 @@ public sealed interface Tolerance {
     }
 
     @Override
-    public String inWords(Speed limit) {
-      return limit.toString();
+    public Sentence inWords(Speed limit) {
+      return Sentence.of(Because.SHOWN, limit);
     }
   }
 
@@ -64,8 +65,8 @@ public sealed interface Tolerance {
     }
 
     @Override
-    public String inWords(Speed limit) {
-      return limit + " plus " + percent;
+    public Sentence inWords(Speed limit) {
+      return Sentence.of(Because.PLUS, limit, percent);
     }
   }
 
@@ -85,8 +86,8 @@ public sealed interface Tolerance {
     }
 
     @Override
-    public String inWords(Speed limit) {
-      return limit + " plus " + fixed;
+    public Sentence inWords(Speed limit) {
+      return Sentence.of(Because.PLUS, limit, fixed);
     }
 
     @Override
@@ -131,10 +132,9 @@ public sealed interface Tolerance {
     }
 
     @Override
-    public String inWords(Speed limit) {
-      String stated =
-          accuracy instanceof Share share ? share.percent().toString() : fixed().toString();
-      return limit + " plus instrument accuracy " + stated + " × " + factor;
+    public Sentence inWords(Speed limit) {
+      Object stated = accuracy instanceof Share share ? share.percent() : fixed();
+      return Sentence.of(Because.PLUS_ACCURACY, limit, stated, factor);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -40,12 +41,13 @@ public record Treatment(Optional<Percent> toBow, Rounding rounding) {
   }
 
   /** For example {@code raised by 0.5 % to the speed at the bow, then rounded down …}. */
-  String inWords() {
-    String raised =
-        toBow.map(share -> "raised by " + share + " to the speed at the bow").orElse("");
-    if (rounding.isNone()) {
-      return raised;
+  Sentence inWords() {
+    if (toBow.isEmpty()) {
+      return rounding.ofReadings();
     }
-    return raised.isEmpty() ? rounding.ofReadings() : raised + ", then " + rounding.ofReadings();
+    Percent share = toBow.get();
+    return rounding.isNone()
+        ? Sentence.of(Because.RAISED, share)
+        : Sentence.of(Because.RAISED_THEN, share, rounding.ofReadings());
   }
 }

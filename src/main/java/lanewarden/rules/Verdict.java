@@ -1,6 +1,7 @@
 package lanewarden.rules;
 
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 
 /** The outcome of a check, with its reason: never a bare yes or no. */
 public sealed interface Verdict {
@@ -8,8 +9,13 @@ public sealed interface Verdict {
   /** The outcome in one fixed word or two: the same on screen, in the ledger and on paper. */
   String word();
 
-  /** Why, in plain words with the figures that decided. */
-  String reason();
+  /** Why, with the figures that decided. */
+  Sentence why();
+
+  /** The same in plain words, as they are signed. */
+  default String reason() {
+    return why().toString();
+  }
 
   /** Whether the check ends here: no further shot changes this verdict. */
   boolean ends();
@@ -20,7 +26,7 @@ public sealed interface Verdict {
   }
 
   /** The limit is kept. */
-  record Within(String reason) implements Verdict {
+  record Within(Sentence why) implements Verdict {
     static final String WORD = "within";
 
     @Override
@@ -39,12 +45,12 @@ public sealed interface Verdict {
    *
    * @param band how far, where the rule has bands and it lies in one
    */
-  record Over(String reason, Optional<Band> band) implements Verdict {
+  record Over(Sentence why, Optional<Band> band) implements Verdict {
     static final String WORD = "over";
 
     /** Over, in no band. */
-    public Over(String reason) {
-      this(reason, Optional.empty());
+    public Over(Sentence why) {
+      this(why, Optional.empty());
     }
 
     @Override
@@ -66,8 +72,8 @@ public sealed interface Verdict {
     }
 
     @Override
-    public String reason() {
-      return missing.words();
+    public Sentence why() {
+      return missing.sentence();
     }
 
     @Override
@@ -89,14 +95,14 @@ public sealed interface Verdict {
    *
    * @param clause that clause, with its figures
    */
-  record NotAdmitted(String clause) implements Verdict {
+  record NotAdmitted(Sentence clause) implements Verdict {
     @Override
     public String word() {
       return "not admitted";
     }
 
     @Override
-    public String reason() {
+    public Sentence why() {
       return clause;
     }
 

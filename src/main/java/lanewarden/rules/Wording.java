@@ -3,6 +3,7 @@ package lanewarden.rules;
 import java.util.List;
 import java.util.function.IntFunction;
 import lanewarden.quantity.Energy;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -28,13 +29,13 @@ final class Wording {
   }
 
   /** The speed without zeros that say nothing: {@code 309 ft/s} for 309.00 ft/s. */
-  static String plain(Speed speed) {
-    return Speed.of(speed.value().stripTrailingZeros(), speed.unit()).toString();
+  static Speed plain(Speed speed) {
+    return Speed.of(speed.value().stripTrailingZeros(), speed.unit());
   }
 
   /** The energy without zeros that say nothing. */
-  static String plain(Energy energy) {
-    return Energy.of(energy.value().stripTrailingZeros(), energy.unit()).toString();
+  static Energy plain(Energy energy) {
+    return Energy.of(energy.value().stripTrailingZeros(), energy.unit());
   }
 
   /** A rounded figure that lies on the same side of {@code bound} as the exact one. */
@@ -50,14 +51,14 @@ final class Wording {
   }
 
   /** A reading as it was taken, and in the governing unit beside it where that is another. */
-  static String reading(Speed reading, Speed bound) {
+  static Sentence reading(Speed reading, Speed bound) {
     SpeedUnit governing = bound.unit();
     if (reading.unit() == governing) {
-      return reading.toString();
+      return Sentence.of(Because.SHOWN, reading);
     }
-    String converted =
+    Speed converted =
         plain(
             rounded(decimals -> reading.to(governing, decimals), bound, reading.compareTo(bound)));
-    return reading + " (" + converted + ")";
+    return Sentence.of(Because.BESIDE, reading, converted);
   }
 }

@@ -7,9 +7,11 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.PastChecks;
 import lanewarden.journal.Place;
+import lanewarden.journal.Sequel;
 import lanewarden.journal.Standing;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Consequence;
@@ -110,9 +112,23 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
     return check.outcome();
   }
 
-  /** Why it ended as it did, or what is missing. */
+  /** Why it ended as it did, or what is missing, in plain words: as signed, if it is. */
   public String words() {
-    return check.verdict().map(v -> v.fact().reason()).orElseGet(() -> verdict().reason());
+    return why().toString();
+  }
+
+  /**
+   * The same with its figures. A verdict is signed in words: they have their figures as long as the
+   * rule, asked anew, says the very same; else they stand as they were signed.
+   */
+  public Sentence why() {
+    Sentence now = verdict().why();
+    return check
+        .verdict()
+        .map(given -> given.fact().reason())
+        .filter(signed -> !signed.equals(now.toString()))
+        .map(Sentence::verbatim)
+        .orElse(now);
   }
 
   /** Whether the rule asks for a shot now. */
@@ -150,12 +166,13 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
   }
 
   /** What the rule says follows this outcome, for people; empty where nothing does. */
-  public Optional<String> follows() {
-    if (isRecheck()) {
-      return outcome().map(decided -> "a judge's ruling on protest " + check.opened().protest());
+  public Optional<Sentence> follows() {
+    Long protest = check.opened().protest();
+    if (protest != null) {
+      return outcome().map(decided -> Sentence.of(Sequel.RULING, protest));
     }
     return check.inQuestion()
-        ? Optional.of("a re-check that uses none up, since the instrument is in doubt")
+        ? Optional.of(Sentence.of(Sequel.IN_QUESTION))
         : check.verdict().flatMap(this::follows);
   }
 
@@ -164,18 +181,18 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
     return check.opened().protest() != null;
   }
 
-  private Optional<String> follows(Check.GivenVerdict given) {
+  private Optional<Sentence> follows(Check.GivenVerdict given) {
     boolean counts =
         given.fact().outcome() == Outcome.OVER
             && given.follows().equals(Optional.of(Consequence.RECHECK));
     return counts ? Optional.of(rechecks()) : given.followsInWords();
   }
 
-  private String rechecks() {
+  private Sentence rechecks() {
     return switch (rechecksLeft) {
-      case 0 -> "no re-check is left: a judge rules";
-      case 1 -> "a re-check: 1 is left";
-      default -> "a re-check: " + rechecksLeft + " are left";
+      case 0 -> Sentence.of(Sequel.NONE_LEFT);
+      case 1 -> Sentence.of(Sequel.ONE_LEFT);
+      default -> Sentence.of(Sequel.SOME_LEFT, rechecksLeft);
     };
   }
 
@@ -196,7 +213,7 @@ public record CheckView(Check check, Division division, int rechecksLeft, Option
   }
 
   /** The limit that governs this set-up in words; empty where none applies or one is unknown. */
-  public Optional<String> limitInWords() {
+  public Optional<Sentence> limitInWords() {
     return division.rule().limitInWords(check.setUp());
   }
 

@@ -27,10 +27,10 @@ class BowLimitTest {
     assertFalse(SIXTY.isImpossible(Speed.parse("301 ft/s"), LIGHT));
     assertEquals(
         "390 ft/s is impossible: 118 ft·lbf of 101 ft·lbf available",
-        SIXTY.inWords(Speed.parse("390 ft/s"), LIGHT));
+        SIXTY.sentence(Speed.parse("390 ft/s"), LIGHT).toString());
     assertEquals(
         "301 ft/s is possible: 70 ft·lbf of 101 ft·lbf available",
-        SIXTY.inWords(Speed.parse("301 ft/s"), LIGHT));
+        SIXTY.sentence(Speed.parse("301 ft/s"), LIGHT).toString());
   }
 
   /** Own arithmetic: 350 · 361² / 450436.68 = 101.263 ft·lbf of 101.25, shown as 101.2. */
@@ -38,10 +38,10 @@ class BowLimitTest {
   void figuresAreShownAsFarAsTheyDiffer() {
     assertEquals(
         "361 ft/s is impossible: 101.3 ft·lbf of 101.2 ft·lbf available",
-        SIXTY.inWords(Speed.parse("361 ft/s"), LIGHT));
+        SIXTY.sentence(Speed.parse("361 ft/s"), LIGHT).toString());
     assertEquals(
         "360 ft/s is possible: 100.7 ft·lbf of 101.2 ft·lbf available",
-        SIXTY.inWords(Speed.parse("360 ft/s"), LIGHT));
+        SIXTY.sentence(Speed.parse("360 ft/s"), LIGHT).toString());
   }
 
   /** AMO FP-3 (2000): pivot-point draw 26¼ in is a draw length of 28 in. */

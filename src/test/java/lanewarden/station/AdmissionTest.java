@@ -165,8 +165,8 @@ class AdmissionTest extends ClausesTest {
     line.shoot("303.1 ft/s");
     assertEquals(Consequence.BARRED, line.facts(Fact.VerdictGiven.class).get(0).follows());
     assertEquals(
-        Optional.of("the archer is barred from the event"),
-        line.station.view().check().orElseThrow().follows());
+        "the archer is barred from the event",
+        line.station.view().check().orElseThrow().follows().orElseThrow().toString());
     StationException refused =
         assertThrows(StationException.class, () -> line.station.call("71", "please"));
     assertEquals("NO-RECHECK", refused.trouble().code());

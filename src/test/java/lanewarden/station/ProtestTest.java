@@ -105,7 +105,7 @@ class ProtestTest {
     line.shoot("281 ft/s", "281.5 ft/s");
     assertEquals(Optional.of(Outcome.WITHIN), line.outcome());
     CheckView view = line.station.view().check().orElseThrow();
-    assertEquals(Optional.of("a judge's ruling on protest " + protest), view.follows());
+    assertEquals("a judge's ruling on protest " + protest, view.follows().orElseThrow().toString());
     assertFalse(view.mayComeBack());
     long beside = line.check().number();
     line.station.next();

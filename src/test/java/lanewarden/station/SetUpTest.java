@@ -82,7 +82,8 @@ class SetUpTest extends ClausesTest {
     assertEquals(line.check().number(), verdict.check());
     assertEquals(Consequence.RECHECK, verdict.follows());
     assertEquals(
-        Optional.of("the archer may come back with another bow or arrow"), view().follows());
+        "the archer may come back with another bow or arrow",
+        view().follows().orElseThrow().toString());
   }
 
   @Test
@@ -186,7 +187,8 @@ class SetUpTest extends ClausesTest {
     assertEquals(
         Consequence.RECHECK, line.facts(Fact.VerdictGiven.class).get(0).follows(), "signed");
     assertEquals(
-        Optional.of("the archer may come back with another bow or arrow"), view().follows());
+        "the archer may come back with another bow or arrow",
+        view().follows().orElseThrow().toString());
     assertTrue(view().mayComeBack());
     line.station.call("13");
     assertEquals(2, line.check().opened().attempt());
@@ -211,7 +213,7 @@ class SetUpTest extends ClausesTest {
     assertEquals(1, view().rechecksLeft());
     line.shoot("301 ft/s");
     assertEquals(Optional.of(Outcome.OVER), line.outcome());
-    assertEquals(Optional.of("a re-check: 1 is left"), view().follows());
+    assertEquals("a re-check: 1 is left", view().follows().orElseThrow().toString());
   }
 
   @Test

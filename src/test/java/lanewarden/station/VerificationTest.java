@@ -195,7 +195,8 @@ class VerificationTest extends LineTest {
     line.station.proving().hold("the stand was knocked");
     CheckView atLine = line.station.view().check().orElseThrow();
     assertTrue(atLine.check().inQuestion() && atLine.mayComeBack());
-    assertTrue(atLine.follows().orElseThrow().startsWith("a re-check that uses none up"));
+    assertTrue(
+        atLine.follows().orElseThrow().toString().startsWith("a re-check that uses none up"));
     line.station.proving().lift("it did not move");
     assertFalse(line.check().inQuestion(), "the doubt is gone");
     assertEquals(new LineView.Progress(1, 0, 4), line.station.view().progress());

@@ -137,7 +137,7 @@ final class VerdictExaminer {
   }
 
   private static String inWords(Fact.VerdictGiven given, Consequence follows) {
-    return Check.GivenVerdict.inWords(given.outcome(), follows);
+    return Check.GivenVerdict.inWords(given.outcome(), follows).toString();
   }
 
   private void compare(long entry, Fact.VerdictGiven given, Check check, Verdict recomputed) {

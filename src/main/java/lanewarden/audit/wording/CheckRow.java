@@ -12,10 +12,12 @@ import lanewarden.bow.Arrow;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Flood;
+import lanewarden.journal.Sequel;
 import lanewarden.journal.TakenShot;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.EnergyUnit;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Doubt;
 import lanewarden.rules.Phase;
@@ -189,9 +191,13 @@ public record CheckRow(
   public static String follows(Check check) {
     Long protest = check.opened().protest();
     if (protest != null) {
-      return check.outcome().isPresent() ? "a judge's ruling on protest " + protest : "";
+      return check.outcome().isPresent() ? Sentence.of(Sequel.RULING, protest).toString() : "";
     }
-    return check.verdict().flatMap(Check.GivenVerdict::followsInWords).orElse("");
+    return check
+        .verdict()
+        .flatMap(Check.GivenVerdict::followsInWords)
+        .map(Sentence::toString)
+        .orElse("");
   }
 
   private static String bow(SetUp setUp) {

@@ -43,7 +43,7 @@ public record BoardPage(
         Wording.limit(view, texts),
         Sign.of(view),
         Wording.outcome(view, texts),
-        view.takesShots() ? "" : Wording.sentence(view.words()),
+        view.takesShots() ? "" : Wording.sentence(texts.of(view.why())),
         view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""));
   }
 }

@@ -89,7 +89,7 @@ public record CheckPage(
         stopped && view.outcome().isEmpty()
             ? texts.of("outcome.waiting")
             : Wording.outcome(view, texts),
-        Wording.sentence(view.words()),
+        Wording.sentence(texts.of(view.why())),
         view.outcome(),
         view.takesShots(),
         view.follows().map(next -> texts.of("outcome.follows", next)).orElse(""),
@@ -118,7 +118,7 @@ public record CheckPage(
             .mapToInt(shot -> shot.reading().shot() - 1)
             .reduce(-1, (first, second) -> second);
     return view.doubts().stream()
-        .map(doubt -> texts.of(doubted(doubt, last), doubt.words()))
+        .map(doubt -> texts.of(doubted(doubt, last), doubt.sentence()))
         .toList();
   }
 

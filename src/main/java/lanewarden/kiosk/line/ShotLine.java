@@ -6,6 +6,7 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.TakenShot;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 
@@ -55,7 +56,7 @@ public record ShotLine(
         Figure.converted(reading.speed(), view, texts),
         source(reading.source(), texts),
         Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason),
-        doubt.map(found -> found.kind().word()).orElse(""),
+        doubt.map(found -> texts.of(Sentence.of(found.kind()))).orElse(""),
         doubt.filter(Doubt::isOpen).isPresent());
   }
 

@@ -8,7 +8,10 @@ import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import lanewarden.quantity.Measure;
 import lanewarden.quantity.Quantity;
+import lanewarden.quantity.Sentence;
 
 /** The words of the screens in one language, and how it writes numbers; immutable. */
 public final class Texts {
@@ -46,7 +49,7 @@ public final class Texts {
 
   /**
    * A text with its blanks filled. Whole numbers are written without grouping; a decimal number or
-   * a quantity in the manner of the language.
+   * a quantity in the manner of the language; a sentence in its words.
    *
    * @throws java.util.MissingResourceException if there is no such text
    */
@@ -56,6 +59,14 @@ public final class Texts {
       plain[i] = held(written(blanks[i]));
     }
     return new MessageFormat(bundle.getString(key), language.locale()).format(plain);
+  }
+
+  /** A sentence in the words of the language; one of which only the English is known, in that. */
+  public String of(Sentence sentence) {
+    Object[] figures = sentence.figures().toArray();
+    return sentence.isVerbatim()
+        ? sentence.toString()
+        : of(SentenceKeys.of(sentence.form()), figures);
   }
 
   /** A number in the manner of the language, with all its decimals. */
@@ -87,8 +98,14 @@ public final class Texts {
   }
 
   private String written(Object blank) {
-    if (blank instanceof Quantity<?, ?> quantity) {
-      return quantity(quantity);
+    if (blank instanceof Sentence sentence) {
+      return of(sentence);
+    }
+    if (blank instanceof Sentence.Row row) {
+      return row.figures().stream().map(this::written).collect(Collectors.joining(row.between()));
+    }
+    if (blank instanceof Measure measure) {
+      return number(measure.toString());
     }
     return blank instanceof BigDecimal number ? number(number) : String.valueOf(blank);
   }

@@ -21,7 +21,9 @@ public final class Wording {
     Optional<Speed> limit = view.limit();
     if (limit.isEmpty()) {
       return texts.of(
-          "limit.energy", sentence(view.limitInWords().orElse("")), plain(allowed, texts));
+          "limit.energy",
+          sentence(view.limitInWords().map(texts::of).orElse("")),
+          plain(allowed, texts));
     }
     String edge = view.isBelow() ? "limit.below" : "limit.plain";
     return limit.get().compareTo(allowed) == 0

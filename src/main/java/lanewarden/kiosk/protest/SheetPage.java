@@ -11,7 +11,6 @@ import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
-import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 import lanewarden.station.Dossier;
 import lanewarden.station.LineBytes;
@@ -68,15 +67,18 @@ public record SheetPage(
             dossier.nameOf(check.signer())),
         Sign.of(view),
         words.outcome(view),
-        Wording.sentence(why(view)),
+        Wording.sentence(why(view, texts)),
         Wording.limit(view, texts),
         check.shots().stream().map(shot -> reading(shot, view, words, texts)).toList(),
         notes(view, dossier, words, texts),
         dossier.counting() == check.number());
   }
 
-  private static String why(CheckView view) {
-    return view.check().closed().map(Fact.CheckClosed::reason).orElseGet(view::words);
+  private static String why(CheckView view, Texts texts) {
+    return view.check()
+        .closed()
+        .map(Fact.CheckClosed::reason)
+        .orElseGet(() -> texts.of(view.why()));
   }
 
   private static Reading reading(TakenShot shot, CheckView view, DocketWords words, Texts texts) {
@@ -100,7 +102,7 @@ public record SheetPage(
     return view.doubts().stream()
         .filter(doubt -> doubt.shot() == shot.reading().shot() - 1)
         .findFirst()
-        .map(Doubt::words)
+        .map(doubt -> texts.of(doubt.sentence()))
         .orElseGet(() -> shot.kept() == null ? "" : texts.of("sheet.kept", shot.kept().reason()));
   }
 
