@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,5 +75,20 @@ class HouseTest {
               .collect(Collectors.toCollection(TreeSet::new));
       assertEquals(Set.of(), others);
     }
+  }
+
+  @Test
+  void everyStartOfTheProgramHasTheSameFlags() throws IOException {
+    Matcher pom =
+        Pattern.compile("<program.flags>([^<]+)</program.flags>")
+            .matcher(Files.readString(Path.of("pom.xml")));
+    assertTrue(pom.find(), "the build says with which flags the program is started");
+    String installed =
+        Pattern.compile("\"(-XX:[+A-Z][A-Za-z0-9=]+)\"")
+            .matcher(Files.readString(Path.of("src/packaging/BuildImage.java")))
+            .results()
+            .map(flag -> flag.group(1))
+            .collect(Collectors.joining(" "));
+    assertEquals(installed, pom.group(1));
   }
 }

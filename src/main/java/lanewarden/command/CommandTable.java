@@ -52,7 +52,7 @@ final class CommandTable {
     commands.put("docket", () -> new DocketCommand(workplace));
     commands.put("check", () -> new CheckCommand(workplace));
     commands.put("chart", () -> new ChartCommand(workplace));
-    commands.put("kiosk", () -> new KioskCommand(workplace));
+    commands.put(KioskCommand.NAME, () -> new KioskCommand(workplace));
     commands.put("studio", () -> new StudioCommand(workplace.terminal(), studio));
     commands.put("check-up", () -> new CheckUpCommand(workplace));
     commands.put("listen", () -> new ListenCommand(workplace));

@@ -5,6 +5,7 @@ import picocli.CommandLine.Option;
 
 /** Where the readings of a line come from: the options of every command that opens one. */
 final class InstrumentOptions {
+  private static final String AS_ARCHERS_DO = "1";
 
   @Option(
       names = "--port",
@@ -15,10 +16,10 @@ final class InstrumentOptions {
   @Option(
       names = "--pace",
       paramLabel = "NUMBER",
-      defaultValue = "1",
+      defaultValue = AS_ARCHERS_DO,
       description =
           "With the simulator: 1 takes as long as archers do, 0 no time (default: ${DEFAULT-VALUE}).")
-  private double pace;
+  private double pace = Double.parseDouble(AS_ARCHERS_DO);
 
   /** The port to use instead of the settings'. */
   Optional<String> port() {

@@ -19,6 +19,8 @@ import picocli.CommandLine.Parameters;
       "Ends when the last window is closed. Where no display can be opened, exit code 4."
     })
 final class KioskCommand implements Callable<Integer> {
+  static final String NAME = "kiosk";
+
   private final Workplace workplace;
 
   @Parameters(paramLabel = "FOLDER", description = "The event's folder.")
@@ -36,6 +38,21 @@ final class KioskCommand implements Callable<Integer> {
 
   KioskCommand(Workplace workplace) {
     this.workplace = workplace;
+  }
+
+  /**
+   * The command without options, which stands for itself: somebody waits for the screens, and to
+   * learn what a command takes would cost a good part of a start.
+   *
+   * @return empty where the arguments are to be read like those of every command
+   */
+  static Optional<Callable<Integer>> plain(Workplace workplace, String... arguments) {
+    if (arguments.length != 2 || !arguments[0].equals(NAME) || !StartUp.isFolder(arguments[1])) {
+      return Optional.empty();
+    }
+    KioskCommand command = new KioskCommand(workplace);
+    command.folder = Path.of(arguments[1]);
+    return Optional.of(command);
   }
 
   @Override

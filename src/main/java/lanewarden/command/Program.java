@@ -1,7 +1,9 @@
 package lanewarden.command;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.function.IntSupplier;
 import lanewarden.station.ProgramEnd;
@@ -41,9 +43,12 @@ public final class Program {
    * @return the exit code: 0 fine, 1 our bug, 2 wrong usage, 3 a failed proof, 4 environment
    */
   public int run(String... arguments) {
-    CommandTable table =
-        new CommandTable(
-            new Workplace(terminal, here, screens), studio, this::misused, this::failed);
+    Workplace workplace = new Workplace(terminal, here, screens);
+    Optional<Callable<Integer>> plain = KioskCommand.plain(workplace, arguments);
+    if (plain.isPresent()) {
+      return logged(first(arguments), true, () -> run(plain.get()));
+    }
+    CommandTable table = new CommandTable(workplace, studio, this::misused, this::failed);
     return StartUp.isMeant(arguments, table.names())
         ? logged("no command", false, () -> start(arguments, table))
         : logged(
@@ -55,7 +60,7 @@ public final class Program {
   /** Whether these arguments most likely ask for screens: what they need may be begun then. */
   public static boolean showsScreens(String... arguments) {
     return switch (first(arguments)) {
-      case "kiosk", "studio" -> true;
+      case KioskCommand.NAME, "studio" -> true;
       case "demo" -> !Arrays.asList(arguments).contains("--terminal");
       default -> StartUp.isMeant(arguments, Set.of());
     };
@@ -100,8 +105,12 @@ public final class Program {
   }
 
   private int start(String[] arguments, CommandTable table) {
+    return run(() -> new StartUp(terminal, here, first).run(arguments, table));
+  }
+
+  private int run(Callable<Integer> command) {
     try {
-      return new StartUp(terminal, here, first).run(arguments, table);
+      return command.call();
     } catch (Exception e) {
       return failed(e, false);
     }

@@ -26,7 +26,7 @@ final class StartUp {
         || (arguments.length == 1 && !commands.contains(arguments[0]) && isFolder(arguments[0]));
   }
 
-  private static boolean isFolder(String argument) {
+  static boolean isFolder(String argument) {
     try {
       return Files.isDirectory(Path.of(argument));
     } catch (InvalidPathException e) {

@@ -9,24 +9,20 @@ import org.jspecify.annotations.Nullable;
  * there is time: nobody waits for them at the start.
  */
 final class Annex {
-  private final Supplier<SideRooms> making;
-  private @Nullable SideRooms made;
+  private final Late<SideRooms> side;
   private @Nullable LineView latest;
   private boolean closed;
 
   Annex(Supplier<SideRooms> making) {
-    this.making = making;
+    side = new Late<>(making);
   }
 
   /** Made by now. */
   SideRooms rooms() {
-    SideRooms rooms = made;
-    if (rooms == null) {
-      rooms = making.get();
-      made = rooms;
-      if (latest != null) {
-        rooms.take(latest);
-      }
+    boolean known = side.isMade();
+    SideRooms rooms = side.get();
+    if (!known && latest != null) {
+      rooms.take(latest);
     }
     return rooms;
   }
@@ -41,28 +37,28 @@ final class Annex {
   /** What became of the line. */
   void take(LineView view) {
     latest = view;
-    if (made != null) {
-      made.take(view);
+    if (side.isMade()) {
+      side.get().take(view);
     }
   }
 
   /** Whether a report is being made, or something is looked up. */
   boolean isBusy() {
-    return made != null && made.isBusy();
+    return side.isMade() && side.get().isBusy();
   }
 
   /** Another page or panel is shown. */
   void turned() {
-    if (made != null) {
-      made.turned();
+    if (side.isMade()) {
+      side.get().turned();
     }
   }
 
   /** Nobody looks at any of them any more. */
   void close() {
     closed = true;
-    if (made != null) {
-      made.close();
+    if (side.isMade()) {
+      side.get().close();
     }
   }
 }

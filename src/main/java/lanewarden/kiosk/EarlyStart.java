@@ -15,14 +15,23 @@ public final class EarlyStart {
 
   private static Toolkit started() throws NoDisplayException {
     Toolkit toolkit = Toolkit.start();
-    Platform.runLater(FirstScene::prepare);
-    Typeface.load();
+    Platform.runLater(FirstScene::readStyles);
+    aside("first-controls", EarlyStart::makeControls);
     return toolkit;
+  }
+
+  private static void makeControls() {
+    Typeface.load();
+    FirstScene.makeControls();
   }
 
   /** Begins it on a thread of its own; where there is no display, only {@link #toolkit} says so. */
   public void begin() {
-    Thread thread = new Thread(start, "toolkit-start");
+    aside("toolkit-start", start);
+  }
+
+  private static void aside(String name, Runnable work) {
+    Thread thread = new Thread(work, name);
     thread.setDaemon(true);
     thread.start();
   }

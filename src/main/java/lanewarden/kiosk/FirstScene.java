@@ -1,36 +1,45 @@
 package lanewarden.kiosk;
 
 import javafx.application.Application;
+import javafx.css.CssParser;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
+import javafx.scene.control.skin.ButtonSkin;
+import javafx.scene.control.skin.TextFieldSkin;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.look.Typeface;
 
 /**
- * A scene that nobody sees, with the kinds of control that the first screen has: while the program
- * reads what it was told, the toolkit reads the stylesheets and the skins of the controls, and the
- * screen is there the sooner.
+ * What nobody sees, of the kinds that the first screen has: while the program reads what it was
+ * told, the toolkit reads stylesheets and the controls' inner works, on two threads, and the screen
+ * is there the sooner.
  */
 final class FirstScene {
 
   private FirstScene() {}
 
-  /** Lays it out; on the screen's thread. */
-  static void prepare() {
+  /** Reads the stylesheets; on the screen's thread. */
+  static void readStyles() {
     // The toolkit's own stylesheet first: it needs no typeface, which are read elsewhere meanwhile
     Application.setUserAgentStylesheet(null);
     Typeface.load();
-    VBox fields = new VBox(new Label("0"), new PasswordField());
-    BorderPane root = new BorderPane(fields);
-    root.setBottom(new KeyButton("0", KeyCode.ENTER, () -> {}));
-    Scene scene = new Scene(root);
+    Label words = new Label("0");
+    Scene scene = new Scene(words);
     scene.getStylesheets().setAll(Theme.DAY.stylesheets());
-    root.applyCss();
-    root.layout();
+    words.applyCss();
+    words.layout();
+  }
+
+  /** Makes controls that no scene shows, which any thread may; the toolkit has started. */
+  static void makeControls() {
+    // The size of the text is styled with every window, in words that are read then
+    new CssParser().parse("* { -fx-font-size: 18px; }");
+    PasswordField field = new PasswordField();
+    field.setSkin(new TextFieldSkin(field));
+    KeyButton button = new KeyButton("0", KeyCode.ENTER, () -> {});
+    button.setSkin(new ButtonSkin(button));
   }
 }

@@ -16,7 +16,6 @@ import lanewarden.kiosk.line.CheckPage;
 import lanewarden.kiosk.line.GlanceViewModel;
 import lanewarden.kiosk.line.GlanceViewModel.Looking;
 import lanewarden.kiosk.line.LinePage;
-import lanewarden.kiosk.line.LineScreen;
 import lanewarden.kiosk.line.LineViewModel;
 import lanewarden.kiosk.look.Appearance;
 import lanewarden.kiosk.look.Language;
@@ -31,6 +30,7 @@ import lanewarden.station.LineView;
 import lanewarden.station.Station;
 import lanewarden.station.Surroundings;
 import lanewarden.station.Trouble;
+import org.jspecify.annotations.Nullable;
 
 /** All screens of one station and what leads from one to the other; on the screen's thread. */
 final class Front implements Doors.Rooms {
@@ -97,11 +97,10 @@ final class Front implements Doors.Rooms {
   private final IdleViewModel idle;
   private final Shell shell;
   private final GlanceViewModel glance;
-  private final LineViewModel line;
-  private final LineScreen lineScreen;
-  private final BoardScene board;
+  private final Late<LineRoom> line;
+  private final Late<BoardScene> board;
   private final Faults faults;
-  private final InstrumentRoom instrument;
+  private final Late<InstrumentRoom> instrument;
   private final Doors doors;
   private final Annex side;
   private final WayOut wayOut;
@@ -109,7 +108,7 @@ final class Front implements Doors.Rooms {
   private SignInScreen signIn;
   private final StudioDoor studio;
   private Optional<String> official = Optional.empty();
-  private String head = "";
+  private @Nullable LinePage latest;
 
   Front(Post post, Makers makers, Windows windows, Threads threads, Appearance look) {
     this.windows = windows;
@@ -121,7 +120,7 @@ final class Front implements Doors.Rooms {
     idle = new IdleViewModel(threads.clock(), texts);
     Ribbon ribbon = new Ribbon(idle);
     shell = new Shell(look, texts, training.above(texts, ribbon), training.height());
-    board = new BoardScene(training, texts, look, shell);
+    board = new Late<>(() -> new BoardScene(training, texts, look, shell));
     faults = new Faults(shell, texts, windows);
     desk = new Desk(post.station(), threads.desk(), threads.screen());
     doors = new Doors(this, shell, texts, look.theme());
@@ -138,17 +137,10 @@ final class Front implements Doors.Rooms {
             this::goHome,
             faults::refuse);
     wayOut = new WayOut(desk, post.key(), shell, texts, threads.random());
-    line = new LineViewModel(desk);
-    lineScreen =
-        new LineScreen(
-            line,
-            texts,
-            shell,
-            new LineScreen.Doors(
-                doors.protests(),
-                List.of(doors.theme(), doors.records(), doors.instrument()),
-                doors.goTo()));
-    instrument = new InstrumentRoom(desk, shell, texts, post.folder(), threads, windows::chooser);
+    line = new Late<>(() -> LineRoom.of(desk, shell, texts, doors, faults));
+    instrument =
+        new Late<>(
+            () -> new InstrumentRoom(desk, shell, texts, post.folder(), threads, windows::chooser));
     side =
         new Annex(
             () ->
@@ -160,18 +152,22 @@ final class Front implements Doors.Rooms {
                     post,
                     makers,
                     threads,
-                    () -> head,
+                    this::head,
                     windows::chooser,
                     this::goHome));
     shell.scene().addEventFilter(InputEvent.ANY, this::stir);
     shell.otherwise(KeyCode.INSERT, doors::open);
-    shell.urgent(KeyCode.F6, () -> official.ifPresent(on -> lineScreen.stop(this::goHome)));
+    shell.urgent(
+        KeyCode.F6, () -> official.ifPresent(on -> line.get().screen().stop(this::goHome)));
     shell.whenTurned(this::turned);
     glance.glance().addListener((all, before, now) -> ribbon.show(now));
-    line.notice().addListener((all, before, now) -> now.ifPresent(faults::showIfUnexpected));
     signIn = signInScreen();
     shell.show(signIn);
     desk.listen(this::take);
+  }
+
+  private String head() {
+    return latest == null ? "" : latest.head();
   }
 
   /** Makes, while there is time, what else would be waited for when it is gone to. */
@@ -186,7 +182,7 @@ final class Front implements Doors.Rooms {
 
   /** The archer's scene. */
   Scene board() {
-    return board.scene();
+    return board.get().scene();
   }
 
   /** How all scenes look. */
@@ -211,13 +207,13 @@ final class Front implements Doors.Rooms {
   private void take(LineView view) {
     listener.hear(view).ifPresent(windows::play);
     LinePage page = LinePage.of(view, texts);
-    head = page.head();
-    line.take(page);
+    latest = page;
+    line.get().model().take(page);
     glance.take(page, view.official().isPresent());
     side.take(view);
     idle.take(view);
-    board.take(view);
-    instrument.take(view);
+    board.get().take(view);
+    instrument.get().take(view);
     signIn.show(page.place(), page.trouble());
     if (!view.official().equals(official)) {
       official = view.official();
@@ -237,7 +233,7 @@ final class Front implements Doors.Rooms {
 
   /** Whoever looks at something else is told of the line above it. */
   private void turned() {
-    boolean atLine = shell.shows(lineScreen);
+    boolean atLine = line.isMade() && shell.shows(line.get().screen());
     side.turned();
     if (atLine || shell.shows(signIn)) {
       glance.look(shell.hasPanel() && atLine ? Looking.PANEL : Looking.LINE);
@@ -250,7 +246,7 @@ final class Front implements Doors.Rooms {
   @Override
   public void goHome() {
     if (official.isPresent()) {
-      shell.show(lineScreen);
+      shell.show(line.get().screen());
     } else {
       askWho();
     }
@@ -259,9 +255,8 @@ final class Front implements Doors.Rooms {
   /** A screen of its own each time: who may sign in can have changed. */
   private void askWho() {
     signIn = signInScreen();
-    LinePage now = line.page().get();
-    if (now != null) {
-      signIn.show(now.place(), now.trouble());
+    if (latest != null) {
+      signIn.show(latest.place(), latest.trouble());
     }
     shell.show(signIn);
   }
@@ -284,13 +279,14 @@ final class Front implements Doors.Rooms {
   /** Somebody may protest against what was decided just now. */
   @Override
   public void openProtests() {
-    side.rooms().openProtests(line.check().or(line.leftLast()::get).map(CheckPage::number));
+    LineViewModel model = line.get().model();
+    side.rooms().openProtests(model.check().or(model.leftLast()::get).map(CheckPage::number));
   }
 
   /** The line while an official is on duty, signing in while none is. */
   private void turnPage() {
     if (official.isPresent()) {
-      line.dismiss();
+      line.get().model().dismiss();
     }
     goHome();
   }
@@ -322,9 +318,9 @@ final class Front implements Doors.Rooms {
   @Override
   public void openInstrument() {
     if (isOnDuty()) {
-      instrument.openChart();
+      instrument.get().openChart();
     } else {
-      instrument.openWire();
+      instrument.get().openWire();
     }
   }
 

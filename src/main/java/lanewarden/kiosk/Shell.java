@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
@@ -125,17 +124,21 @@ final class Shell implements Panels {
     }
     scene.getStylesheets().setAll(theme.get().stylesheets());
     theme.addListener((all, before, now) -> scene.getStylesheets().setAll(now.stylesheets()));
-    root.styleProperty()
-        .bind(
-            Bindings.createStringBinding(
-                () -> {
-                  double share = Math.min(scene.getWidth() / WIDTH, scene.getHeight() / height);
-                  double drawn = Math.max(SMALLEST_TEXT, TEXT * share);
-                  return "-fx-font-size: " + drawn * size.getValue().times() + "px;";
-                },
-                size,
-                scene.widthProperty(),
-                scene.heightProperty()));
+    // Set, not bound: where the size of the text stays, no style is looked up anew
+    Runnable fit =
+        () -> {
+          double share = Math.min(scene.getWidth() / WIDTH, scene.getHeight() / height);
+          if (share <= 0) {
+            // On its way to its size a window can be of none
+            return;
+          }
+          double drawn = Math.max(SMALLEST_TEXT, TEXT * share);
+          root.setStyle("-fx-font-size: " + drawn * size.getValue().times() + "px;");
+        };
+    scene.widthProperty().subscribe(fit);
+    scene.heightProperty().subscribe(fit);
+    size.subscribe(fit);
+    fit.run();
   }
 
   Scene scene() {

@@ -95,7 +95,11 @@ final class Windows implements Front.Windows, Kiosk.Opened {
 
   /** Runs once, behind the window's first frame. */
   void whenShown(Runnable act) {
-    Scene scene = main.getScene();
+    whenShown(main, act);
+  }
+
+  private static void whenShown(Stage stage, Runnable act) {
+    Scene scene = stage.getScene();
     scene.addPostLayoutPulseListener(
         new Runnable() {
           @Override
@@ -160,7 +164,9 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     main.setTitle(title("window.title"));
     main.setScene(front.official());
     boardStage.setTitle(title("window.board"));
-    boardStage.setScene(front.board());
+    if (boardStage.isShowing()) {
+      boardStage.setScene(front.board());
+    }
     fillScreen(full);
   }
 
@@ -173,6 +179,10 @@ final class Windows implements Front.Windows, Kiosk.Opened {
     fill();
   }
 
+  private static Image icon() {
+    return new Image(String.valueOf(Windows.class.getResource("icon.png")));
+  }
+
   /**
    * Gives a window the program's icon and its least size. A display smaller than the window is
    * filled whole, also where no window manager does it.
@@ -180,7 +190,8 @@ final class Windows implements Front.Windows, Kiosk.Opened {
   static void prepare(Stage stage) {
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
-    stage.getIcons().setAll(new Image(String.valueOf(Windows.class.getResource("icon.png"))));
+    // To read its picture takes as long as a good part of the screen
+    whenShown(stage, () -> stage.getIcons().setAll(icon()));
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     if (room.getWidth() <= stage.getScene().getWidth()
         || room.getHeight() <= stage.getScene().getHeight()) {
@@ -205,6 +216,7 @@ final class Windows implements Front.Windows, Kiosk.Opened {
       boardStage.hide();
       return;
     }
+    boardStage.setScene(front.board());
     Optional<Screen> second =
         Screen.getScreens().stream().filter(s -> !s.equals(Screen.getPrimary())).findFirst();
     if (second.isPresent()) {

@@ -1,7 +1,8 @@
 package lanewarden.ledger;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -10,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import javax.crypto.spec.SecretKeySpec;
 import org.jose4j.jca.ProviderContext;
 import org.jose4j.jwa.AlgorithmConstraints;
@@ -91,16 +94,39 @@ final class SealedKey {
         Base64Url.decode(text.substring(0, Math.max(dot, 0)))
             .orElseThrow(() -> damaged(file, "it does not begin with a JWE header", null));
     try {
-      JsonNode json = new ObjectMapper().readTree(header);
-      JsonNode owner = json.path(OWNER);
-      JsonNode thumbprint = json.path("kid");
-      if (!owner.isTextual() || !thumbprint.isTextual()) {
+      Map<String, String> texts = texts(header);
+      String owner = texts.get(OWNER);
+      String thumbprint = texts.get("kid");
+      if (owner == null || thumbprint == null) {
         throw damaged(file, "its header names no owner or no key", null);
       }
-      return new KeyLabel(owner.textValue(), thumbprint.textValue());
+      return new KeyLabel(owner, thumbprint);
     } catch (IOException notJson) {
       throw damaged(file, "its header is not JSON", notJson);
     }
+  }
+
+  /**
+   * The members of a JSON object that are texts; none where it is no object. Read member by member:
+   * the sign-in list is wanted before anything else, and a tree of it would take far longer to
+   * begin with than all keys take to read.
+   */
+  private static Map<String, String> texts(byte[] json) throws IOException {
+    Map<String, String> texts = new HashMap<>();
+    try (JsonParser parser = new JsonFactory().createParser(json)) {
+      if (parser.nextToken() == JsonToken.START_OBJECT) {
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+          String member = parser.currentName();
+          if (parser.nextToken() == JsonToken.VALUE_STRING) {
+            texts.put(member, parser.getText());
+          } else {
+            texts.remove(member);
+            parser.skipChildren();
+          }
+        }
+      }
+    }
+    return texts;
   }
 
   static LedgerException damaged(Path file, String why, @Nullable Throwable cause) {

@@ -19,15 +19,15 @@ import lanewarden.station.EventFolder;
 
 /**
  * From the start of the process to the first frame that can be used: the kiosk on an event against
- * an empty window of the toolkit, by turns, with the same flags of Java; and, where {@code
- * target/lanewarden.jar} was made, the kiosk as it is installed: with its flags and an archive of
- * its classes, against the same empty window.
+ * an empty window of the toolkit, by turns, with the same flags of Java: those of the program, and
+ * none; and, where {@code target/lanewarden.jar} was made, the kiosk as it is installed: with its
+ * flags and an archive of its classes, against the empty window with its flags alone.
  *
  * <p>Arguments: how many entries the event's ledger has (10,000 if none), and rounds (7).
  */
 public final class StartBenchmark {
   private static final Path PROGRAM = Path.of("target", "lanewarden.jar");
-  private static final List<String> WITHOUT_ARCHIVE = List.of();
+  private static final List<String> NO_FLAGS = List.of();
 
   private StartBenchmark() {}
 
@@ -43,28 +43,41 @@ public final class StartBenchmark {
           Files.exists(PROGRAM)
               ? Optional.of(Installed.watched(event.path().resolveSibling("start"), onEvent))
               : Optional.empty();
+      List<String> flags = flags();
       List<Double> bare = new ArrayList<>();
       List<Double> kiosk = new ArrayList<>();
+      List<Double> bareWithout = new ArrayList<>();
+      List<Double> kioskWithout = new ArrayList<>();
       List<Double> image = new ArrayList<>();
       for (int round = -1; round < rounds; round++) {
         String path = System.getProperty("java.class.path");
-        double empty = millis(WITHOUT_ARCHIVE, path, List.of());
-        double whole = millis(WITHOUT_ARCHIVE, path, onEvent);
+        double empty = millis(flags, path, List.of());
+        double whole = millis(flags, path, onEvent);
+        double emptyWithout = millis(NO_FLAGS, path, List.of());
+        double wholeWithout = millis(NO_FLAGS, path, onEvent);
         double quick = installed.isPresent() ? installed.get().millis(onEvent) : Double.NaN;
         if (round >= 0) { // The first fills the system's caches
           bare.add(empty);
           kiosk.add(whole);
+          bareWithout.add(emptyWithout);
+          kioskWithout.add(wholeWithout);
           image.add(quick);
         }
       }
       System.out.printf(
           Locale.ROOT,
-          "first frame: bare window %.0f ms, kiosk with a ledger of %d entries %.0f ms;"
-              + " ratio %.2f (aim at most 1.5)%n",
+          "first frame, with the program's flags: bare window %.0f ms, kiosk with a ledger of %d"
+              + " entries %.0f ms; ratio %.2f (aim at most 1.5)%n",
           median(bare),
           entries,
           median(kiosk),
           median(kiosk) / median(bare));
+      System.out.printf(
+          Locale.ROOT,
+          "without flags: bare window %.0f ms, kiosk %.0f ms; ratio %.2f%n",
+          median(bareWithout),
+          median(kioskWithout),
+          median(kioskWithout) / median(bareWithout));
       if (installed.isPresent()) {
         System.out.printf(
             Locale.ROOT,
@@ -106,20 +119,16 @@ public final class StartBenchmark {
       parts.add(watch.toString());
       String path = String.join(File.pathSeparator, parts);
       String archive = folder.resolve("classes.jsa").toString();
-      StartBenchmark.millis(flags("-XX:ArchiveClassesAtExit=" + archive), path, arguments);
+      StartBenchmark.millis(with("-XX:ArchiveClassesAtExit=" + archive), path, arguments);
       if (!Files.exists(Path.of(archive))) {
         throw new IllegalStateException("no archive of classes was made");
       }
-      return new Installed(flags("-XX:SharedArchiveFile=" + archive), path);
+      return new Installed(with("-XX:SharedArchiveFile=" + archive), path);
     }
 
-    /** The flags that {@code src/packaging/BuildImage.java} gives the launcher. */
-    private static List<String> flags(String archive) throws IOException {
+    private static List<String> with(String archive) throws IOException {
       List<String> flags = new ArrayList<>(List.of(archive, "-Xlog:disable"));
-      Pattern flag = Pattern.compile("\"(-XX:[+A-Z][A-Za-z0-9=]+)\"");
-      flag.matcher(Files.readString(Path.of("src", "packaging", "BuildImage.java")))
-          .results()
-          .forEach(found -> flags.add(found.group(1)));
+      flags.addAll(StartBenchmark.flags());
       return flags;
     }
 
@@ -130,6 +139,15 @@ public final class StartBenchmark {
 
   private static final String NAME_OF_WATCH =
       FirstFrame.class.getName().replace('.', '/') + ".class";
+
+  /** The flags that {@code src/packaging/BuildImage.java} gives the launcher. */
+  private static List<String> flags() throws IOException {
+    return Pattern.compile("\"(-XX:[+A-Z][A-Za-z0-9=]+)\"")
+        .matcher(Files.readString(Path.of("src", "packaging", "BuildImage.java")))
+        .results()
+        .map(found -> found.group(1))
+        .toList();
+  }
 
   private static double millis(List<String> flags, String classPath, List<String> arguments)
       throws Exception {
