@@ -148,4 +148,11 @@ final class BoothEvent {
         Files.readString(settings)
             .replace("\"simulator\"\n", "\"serial\"\nport = \"" + port + "\"\n"));
   }
+
+  /** Leaves an event without an instrument, so that nobody shoots but the test. */
+  static void typed(Path event) throws IOException {
+    Path settings = event.resolve("station.toml");
+    Files.writeString(
+        settings, Files.readString(settings).replace("\"simulator\"\n", "\"typed\"\n"));
+  }
 }

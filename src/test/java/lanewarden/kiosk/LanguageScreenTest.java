@@ -88,7 +88,9 @@ class LanguageScreenTest {
 
   @Test
   void theLanguageChangesInTheMiddleOfACheckAndTheLedgerDoesNotNotice() throws Exception {
-    try (Doorstep door = onDuty()) {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    BoothEvent.typed(event);
+    try (Doorstep door = onDuty(event)) {
       door.type("101");
       door.press(KeyCode.ENTER);
       assertEquals("SHOOTING", door.text("outcome"));
