@@ -10,7 +10,6 @@ import lanewarden.audit.AuditSummary;
 import lanewarden.audit.Export;
 import lanewarden.audit.ReportEdition;
 import lanewarden.audit.seal.Seal;
-import lanewarden.journal.Outcome;
 import lanewarden.station.EventFolder;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Trouble;
@@ -22,8 +21,8 @@ import picocli.CommandLine.Parameters;
 /** Writes the audit report. */
 @Command(
     description = {
-      "Audit a ledger, and write the report as a PDF: every verdict is recomputed, and every"
-          + " contradiction listed. Needs only the ledger file.",
+      "Audit a ledger, and write the report as a PDF: every verdict is recomputed, and every fault,"
+          + " contradiction and other finding is told, here too. Needs only the ledger file.",
       "It is set to last (PDF/A-3, PDF/UA-1); the ledger, its rule books and the papers of the line"
           + " travel inside it.",
       "Exit code 3 if the ledger is not sound or contradicts its own rules, 4 if no time-stamp was"
@@ -89,19 +88,9 @@ final class ReportCommand implements Callable<Integer> {
       terminal.result(JsonLine.of(members));
     } else {
       terminal.result(Notice.of("report", pdf.toString()).line());
-      terminal.result(Notice.of("checks", checks(summary)).line());
       terminal.result(
           Notice.of("seal", edition.seal().map(Seal::fingerprint).orElse("none")).line());
-      summary
-          .contradictions()
-          .forEach(c -> terminal.result(Notice.of("finding", c.words()).line()));
-      terminal.result(
-          Notice.of(
-                  "sound",
-                  summary.sound()
-                      ? "yes: every signature and every link holds"
-                      : "NO: " + summary.faults().size() + " faults, listed in the report")
-              .line());
+      AuditNotice.tell(summary, terminal);
       printing.print(pdf).ifPresent(name -> terminal.result(Notice.of("printer", name).line()));
     }
     written.withoutTimeStamp().ifPresent(why -> terminal.say(Trouble.noTimeStamp(why).toString()));
@@ -121,35 +110,12 @@ final class ReportCommand implements Callable<Integer> {
         Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("")));
   }
 
-  private static String checks(AuditSummary summary) {
-    StringBuilder words = new StringBuilder().append(summary.checks()).append(':');
-    for (Outcome outcome : Outcome.values()) {
-      int count = summary.outcomes().getOrDefault(outcome, 0);
-      if (count > 0) {
-        words.append(' ').append(count).append(' ').append(outcome.word()).append(',');
-      }
-    }
-    words.append(' ').append(summary.withoutVerdict()).append(" without a verdict");
-    if (summary.inQuestion() > 0) {
-      words.append(", ").append(summary.inQuestion()).append(" in question");
-    }
-    return words.toString();
-  }
-
   private static Map<String, Object> members(
       AuditSummary summary, Path pdf, ReportEdition edition) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("report", pdf.toString());
     edition.seal().ifPresent(seal -> members.put("seal", seal.fingerprint()));
-    members.put("sound", summary.sound());
-    members.put("contradictions", summary.contradictions().size());
-    members.put("entries", summary.entries());
-    members.put("checks", summary.checks());
-    for (Outcome outcome : Outcome.values()) {
-      members.put(outcome.word(), summary.outcomes().getOrDefault(outcome, 0));
-    }
-    members.put("without a verdict", summary.withoutVerdict());
-    members.put("in question", summary.inQuestion());
+    members.putAll(AuditNotice.members(summary));
     return members;
   }
 }

@@ -1,5 +1,7 @@
 package lanewarden.ledger;
 
+import java.util.Locale;
+
 /**
  * One thing that verification found wrong.
  *
@@ -50,7 +52,12 @@ public record LedgerFault(long sequence, Kind kind, String words) {
     /** A printed head lies beyond the last entry: the tail was cut off. */
     CUT_TAIL,
     /** A printed head names another hash than the entry has. */
-    OTHER_HEAD
+    OTHER_HEAD;
+
+    /** The kind in English words, the same for every fault of it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
   }
 
   /** The words alone: they carry the entry's number. */

@@ -3,7 +3,6 @@ package lanewarden.station;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lanewarden.journal.Docket;
 import lanewarden.ledger.ExportedEntries;
@@ -119,7 +118,7 @@ public record LedgerInspection(
     List<Fault> faults =
         new ArrayList<>(
             found.faults().stream()
-                .map(f -> new Fault(f.sequence(), word(f.kind().name()), f.words()))
+                .map(f -> new Fault(f.sequence(), f.kind().word(), f.words()))
                 .toList());
     if (found.sound()) {
       meaning.fault().ifPresent(faults::add);
@@ -183,9 +182,5 @@ public record LedgerInspection(
           String.valueOf(e.getMessage()),
           "Type the head as it stands on the slip or report.");
     }
-  }
-
-  private static String word(String constant) {
-    return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }
