@@ -89,8 +89,7 @@ final class AuditNotice {
   }
 
   private static Map<String, Object> members(LedgerFault fault) {
-    return Map.of(
-        "entry", fault.sequence(), "kind", fault.kind().word(), "words", fault.words());
+    return Map.of("entry", fault.sequence(), "kind", fault.kind().word(), "words", fault.words());
   }
 
   private static Map<String, Object> members(Finding finding) {

@@ -12,7 +12,6 @@ import lanewarden.journal.Check;
 import lanewarden.journal.TakenShot;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CheckView;
-import lanewarden.station.KeyOffice;
 import lanewarden.station.Station;
 import lanewarden.station.StationException;
 import lanewarden.station.Trouble;
@@ -25,13 +24,13 @@ final class LineSession extends Session<LineWord> {
 
   private static final Pattern SHOT = Pattern.compile("#([0-9]{1,3})\\s+(.*)");
 
-  private static final Pattern BECAUSE =
+  static final Pattern BECAUSE =
       Pattern.compile("(.+?)\\s+because\\s+(.+)", Pattern.CASE_INSENSITIVE);
 
   private final CheckInLine line;
   private final Station station;
-  private final KeyOffice office;
   private final Optional<Path> organizerKey;
+  private final PeopleWords people;
   private final Consumer<Notice> ear;
 
   /**
@@ -49,8 +48,9 @@ final class LineSession extends Session<LineWord> {
         LineWord.values(), line, workplace.terminal(), Narrator.of(line.station(), ear), refusals);
     this.line = line;
     this.station = line.station();
-    this.office = station.keyOffice(workplace.here().random());
     this.organizerKey = organizerKey;
+    this.people =
+        new PeopleWords(station.keyOffice(workplace.here().random()), organizerKey, secrets(), ear);
     this.ear = ear;
   }
 
@@ -75,7 +75,12 @@ final class LineSession extends Session<LineWord> {
       case DRAW -> draw(rest);
       case ADOPT -> adopt(rest, typed);
       case IN -> signIn(rest, typed);
-      case SUSPEND -> suspend(rest, typed);
+      case ENROL -> people.enrol(rest, typed);
+      case SUSPEND -> people.suspend(rest, typed);
+      case REPLACE -> people.replace(rest, typed);
+      case READMIT -> people.readmit(rest, typed);
+      case SEAL -> people.seal(typed);
+      case WITNESS -> witness(rest);
       case HELP -> terminal().say(LineWord.list());
       case OUT -> {
         return false;
@@ -102,28 +107,9 @@ final class LineSession extends Session<LineWord> {
 
   private void adopt(String reason, LineSource typed)
       throws StationException, CommandRefused, IOException {
-    char[] passphrase =
-        passphrase(typed, "the organizer", () -> station.proceedings().requireAdoptable(reason));
+    secrets().expect(1, () -> station.proceedings().requireAdoptable(reason));
+    char[] passphrase = secrets().of("the organizer", typed);
     station.proceedings().adoptRuleBook(organizerKey, passphrase, reason);
-  }
-
-  private void suspend(String rest, LineSource typed)
-      throws StationException, CommandRefused, IOException {
-    Matcher because = BECAUSE.matcher(rest);
-    char[] passphrase =
-        passphrase(
-            typed,
-            "the organizer",
-            () -> {
-              if (!because.matches()) {
-                throw CommandRefused.misstep(
-                    "REASON-MISSING",
-                    "Nobody was suspended.",
-                    "It takes a name and a reason.",
-                    "Type: suspend NAME because WHY");
-              }
-            });
-    office.suspend(office.organizer(organizerKey, passphrase), because.group(1), because.group(2));
   }
 
   @Override
@@ -169,6 +155,16 @@ final class LineSession extends Session<LineWord> {
             .with("bib", words[0])
             .with("name", name)
             .with("division", division));
+  }
+
+  /** The head stands last: a station's name may have several words. */
+  private void witness(String rest) throws StationException {
+    int head = rest.lastIndexOf(' ') + 1;
+    ear.accept(
+        WitnessCommand.signed(
+            rest.substring(0, head).strip(),
+            rest.substring(head),
+            (other, printed) -> station.proceedings().witness(other, printed)));
   }
 
   private void draw(String rest) throws StationException {

@@ -68,8 +68,22 @@ enum LineWord implements SessionWord {
   ADOPT("REASON", "put the changed rule book in force; a script's next line is the passphrase"),
   /** An official comes on duty. */
   IN("NAME", "sign in, in place of who is on duty; a script's next line is the passphrase"),
+  /** Enrols an official. */
+  ENROL(
+      "NAME [as judge]",
+      "enrol an official; a script's next lines are the organizer's passphrase and the new one"),
   /** Suspends an official. */
   SUSPEND("NAME because WHY", "suspend an official; a script's next line is the passphrase"),
+  /** An official gets a new key. */
+  REPLACE(
+      "NAME because WHY",
+      "suspend the official's key and make a new one; a script's next lines as with enrol"),
+  /** A suspended official may sign again. */
+  READMIT("NAME", "let a suspended official sign again; a script's next line is the passphrase"),
+  /** Makes the seal of reports. */
+  SEAL("", "make the key that seals reports; a script's next line is the passphrase"),
+  /** Signs another station's head. */
+  WITNESS("STATION SEQ-HASH", "sign the head of another station's ledger, as printed there"),
   /** Lists the words. */
   HELP("", "list these words");
 
@@ -93,7 +107,10 @@ enum LineWord implements SessionWord {
 
   @Override
   public boolean asksPassphrase() {
-    return this == ADOPT || this == SUSPEND || this == IN;
+    return switch (this) {
+      case ADOPT, IN, ENROL, SUSPEND, REPLACE, READMIT, SEAL -> true;
+      default -> false;
+    };
   }
 
   /** All words, a line each. */

@@ -1,8 +1,6 @@
 package lanewarden.command;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.station.EventFolder;
@@ -19,8 +17,9 @@ import picocli.CommandLine.Parameters;
       "List the officials of an event, or enrol, suspend, replace or readmit one; the organizer"
           + " signs it.",
       "A suspended official signs nothing more from then on; what was signed before stands. To"
-          + " replace is to suspend a lost key and to enrol another for the same official. No"
-          + " station may have the event open: at an open line, type suspend NAME because REASON."
+          + " replace is to suspend a lost key and to enrol another for the same official.",
+      "To list them only reads, also beside a station that is running. For the rest no station may"
+          + " have the event open: at an open line type enrol, suspend, replace or readmit."
     })
 final class OfficialCommand implements Callable<Integer> {
   private final Workplace workplace;
@@ -114,33 +113,7 @@ final class OfficialCommand implements Callable<Integer> {
   }
 
   private void tell(KeyOffice.Official official) {
-    String state = official.suspension().map(KeyOffice.Suspended::inWords).orElse("may sign");
-    if (json) {
-      Map<String, Object> members = new LinkedHashMap<>();
-      members.put("official", official.name());
-      members.put("role", role(official));
-      members.put("thumbprint", official.thumbprint());
-      members.put("maySign", official.suspension().isEmpty());
-      members.put("state", state);
-      workplace.terminal().result(JsonLine.of(members));
-    } else {
-      workplace
-          .terminal()
-          .result(
-              Notice.of(
-                      "official",
-                      official.thumbprint()
-                          + "  "
-                          + official.name()
-                          + ", "
-                          + role(official)
-                          + ", "
-                          + state)
-                  .line());
-    }
-  }
-
-  private static String role(KeyOffice.Official official) {
-    return official.judge() ? "judge" : "official";
+    Notice told = OfficialNotice.of(official);
+    workplace.terminal().result(json ? JsonLine.of(told.members()) : told.line());
   }
 }

@@ -88,6 +88,11 @@ final class Passphrases {
     return script.next().map(line -> line.strip().toCharArray()).orElseThrow(Passphrases::missing);
   }
 
+  /** The same of a person who gets a key, typed twice where it is typed unseen. */
+  char[] freshIn(LineSource script, String person) throws IOException, CommandRefused {
+    return terminal.hasKeyboard() ? twice(person) : in(script, person);
+  }
+
   private static String promptFor(String person) {
     return "Passphrase of " + person + ": ";
   }

@@ -194,8 +194,8 @@ final class PracticeSession extends Session<PracticeWord> {
       boolean named = by.matches() && officials.contains(by.group(2));
       String title = named ? by.group(1) : rest;
       String official = named ? by.group(2) : officials.size() == 1 ? officials.get(0) : "";
-      char[] passphrase = passphrase(typed, official, () -> requireKeepable(official));
-      entry = practising.keep(official, passphrase, title);
+      secrets().expect(1, () -> requireKeepable(official));
+      entry = practising.keep(official, secrets().of(official, typed), title);
     }
     ear.accept(Notice.of("kept", "with entry " + entry).with("entry", entry));
   }

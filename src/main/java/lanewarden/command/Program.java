@@ -112,7 +112,7 @@ public final class Program {
     try {
       return command.call();
     } catch (Exception e) {
-      return failed(e, false);
+      return failed(e, "", false);
     }
   }
 
@@ -130,10 +130,11 @@ public final class Program {
 
   private int failed(Exception e, CommandLine command, CommandLine.ParseResult parsed) {
     CommandLine.Model.OptionSpec json = command.getCommandSpec().findOption(JSON);
-    return failed(e, json != null && Boolean.TRUE.equals(json.getValue()));
+    return failed(
+        e, command.getCommandName(), json != null && Boolean.TRUE.equals(json.getValue()));
   }
 
-  private int failed(Exception e, boolean json) {
+  private int failed(Exception e, String command, boolean json) {
     if (e instanceof CancellationException && ProgramEnd.isBegun()) {
       // What was being opened is not opened any more: whoever ends the program asked for that
       return ExitCode.ENVIRONMENT;
@@ -141,7 +142,8 @@ public final class Program {
     if (e instanceof InterruptedException) {
       Thread.currentThread().interrupt();
     }
-    return refused(e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e), json);
+    Trouble trouble = e instanceof CommandRefused refused ? refused.trouble() : Trouble.of(e);
+    return refused(BesideTheLine.told(command, trouble), json);
   }
 
   private int refused(Trouble trouble, boolean json) {

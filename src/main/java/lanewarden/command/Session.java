@@ -22,13 +22,7 @@ abstract class Session<W extends SessionWord> {
   private final Terminal terminal;
   private final Consumer<? super Trouble> refusals;
   private final Narrator narrator;
-  private boolean passphraseMayFollow;
-
-  /** What refuses a word before a passphrase is asked for it. */
-  @FunctionalInterface
-  interface Precondition {
-    void require() throws StationException, CommandRefused;
-  }
+  private final Secrets secrets;
 
   /**
    * @param words every word of the session
@@ -44,6 +38,7 @@ abstract class Session<W extends SessionWord> {
     this.words = words.clone();
     this.line = line;
     this.terminal = terminal;
+    this.secrets = new Secrets(terminal);
     this.narrator = narrator;
     this.refusals = refusals;
   }
@@ -88,9 +83,7 @@ abstract class Session<W extends SessionWord> {
       return true;
     }
     Optional<W> word = SessionWord.first(words, typedLine);
-    boolean mayBeSecret = passphraseMayFollow && word.filter(W::asksPassphrase).isEmpty();
-    passphraseMayFollow = false;
-    if (mayBeSecret) {
+    if (secrets.passesOver(word.filter(W::asksPassphrase).isPresent())) {
       terminal.say(
           "The line after the word that was refused was passed over: it may be the passphrase.");
       return true;
@@ -108,25 +101,17 @@ abstract class Session<W extends SessionWord> {
     return true;
   }
 
-  /**
-   * The passphrase that a word needs; what needs none to be refused is refused before one is asked
-   * for.
-   */
-  final char[] passphrase(LineSource typed, String person, Precondition first)
-      throws StationException, CommandRefused, IOException {
-    // Set first, so that it holds whatever goes wrong
-    passphraseMayFollow = !terminal.hasKeyboard();
-    first.require();
-    char[] passphrase = new Passphrases(terminal).in(typed, person);
-    passphraseMayFollow = false;
-    return passphrase;
+  /** Where the passphrases come from that words take. */
+  final Secrets secrets() {
+    return secrets;
   }
 
   /** An official comes on duty. */
   final void signIn(String name, LineSource typed)
       throws StationException, CommandRefused, IOException {
     Station station = station();
-    station.signIn(name, passphrase(typed, name, () -> station.requireOfficial(name)));
+    secrets.expect(1, () -> station.requireOfficial(name));
+    station.signIn(name, secrets.of(name, typed));
   }
 
   /** Leaves in order: the official signs out, all is told, the ledger is closed. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import lanewarden.station.EventFolder;
 import lanewarden.station.EventOffice;
+import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,14 +47,29 @@ final class WitnessCommand implements Callable<Integer> {
     Terminal terminal = workplace.terminal();
     EventFolder event = new EventFolder(folder);
     Signer.Signature by = signer.signature(event, terminal);
-    long entry =
-        new EventOffice(event, workplace.here()).witness(by.name(), by.passphrase(), station, head);
+    EventOffice office = new EventOffice(event, workplace.here());
     Notice told =
-        Notice.of("witnessed", "head " + head + " of " + station + ", with entry " + entry)
-            .with("station", station)
-            .with("head", head)
-            .with("entry", entry);
+        signed(
+            station,
+            head,
+            (other, printed) -> office.witness(by.name(), by.passphrase(), other, printed));
     terminal.result(json ? told.json() : told.line());
     return ExitCode.FINE;
+  }
+
+  /** Where a head is signed. */
+  @FunctionalInterface
+  interface Desk {
+    /** The number of the entry. */
+    long sign(String station, String head) throws StationException;
+  }
+
+  /** Signs it, and says so. */
+  static Notice signed(String station, String head, Desk desk) throws StationException {
+    long entry = desk.sign(station, head);
+    return Notice.of("witnessed", "head " + head + " of " + station + ", with entry " + entry)
+        .with("station", station)
+        .with("head", head)
+        .with("entry", entry);
   }
 }

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes a ledger file, or opens one for writing: the lock first, then the file, then its proof. */
 final class LedgerOpening {
-  private static final int MOST_FAULTS_SHOWN = 3;
 
   private final Path file;
   private final Clock clock;
@@ -96,9 +95,7 @@ final class LedgerOpening {
     String what = "The ledger " + file + " was not opened.";
     try {
       Verification found = Verification.of(file);
-      if (!found.sound()) {
-        throw unsound(what, found);
-      }
+      found.requireSound(what);
       return written(lock, found, WrittenHere.begin(file));
     } catch (IOException failed) {
       throw giveBack(lock, FileHeader.unreadable(file, what, failed));
@@ -122,21 +119,6 @@ final class LedgerOpening {
       here.close();
       throw failed;
     }
-  }
-
-  private LedgerException unsound(String what, Verification found) {
-    List<LedgerFault> faults = found.faults();
-    StringBuilder why =
-        new StringBuilder("Verification found ")
-            .append(faults.size())
-            .append(faults.size() == 1 ? " fault:" : " faults, first:");
-    faults.stream().limit(MOST_FAULTS_SHOWN).forEach(fault -> why.append(' ').append(fault));
-    return new LedgerException(
-        "LEDGER-UNSOUND",
-        what,
-        why.toString(),
-        "Keep this file as it is, for evidence; verify it to see all faults, and go on with the"
-            + " latest sound copy or a new event folder.");
   }
 
   private LedgerException exists(String what, @Nullable Throwable cause) {

@@ -16,6 +16,8 @@ import java.util.function.Consumer;
  * thumbprint the organizer printed). Immutable.
  */
 public final class Verification {
+  private static final int MOST_FAULTS_SHOWN = 3;
+
   private final Chain chain;
   private final List<LedgerFault> faults;
 
@@ -90,6 +92,11 @@ public final class Verification {
     return chain.roll().suspensions();
   }
 
+  /** The suspension that keeps this key from signing now. */
+  public Optional<Suspension> suspension(String thumbprint) {
+    return roll().suspension(thumbprint);
+  }
+
   /** Everything that is wrong, in the order of the rows. */
   public List<LedgerFault> faults() {
     return faults;
@@ -98,6 +105,29 @@ public final class Verification {
   /** Whether nothing is wrong. */
   public boolean sound() {
     return faults.isEmpty();
+  }
+
+  /**
+   * Refuses a ledger that is not sound.
+   *
+   * @param what what is not done with it
+   * @throws LedgerException {@code LEDGER-UNSOUND}, with the first faults
+   */
+  public void requireSound(String what) throws LedgerException {
+    if (sound()) {
+      return;
+    }
+    StringBuilder why =
+        new StringBuilder("Verification found ")
+            .append(faults.size())
+            .append(faults.size() == 1 ? " fault:" : " faults, first:");
+    faults.stream().limit(MOST_FAULTS_SHOWN).forEach(fault -> why.append(' ').append(fault));
+    throw new LedgerException(
+        "LEDGER-UNSOUND",
+        what,
+        why.toString(),
+        "Keep this file as it is, for evidence; verify it to see all faults, and go on with the"
+            + " latest sound copy or a new event folder.");
   }
 
   Roll roll() {

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +32,12 @@ public final class KeyOffice {
     void sign(Act act) throws StationException;
   }
 
+  /** Says who was enrolled, as the ledger is. */
+  @FunctionalInterface
+  interface Enrolments {
+    List<Official> all() throws StationException;
+  }
+
   /** Something that is signed into a ledger. */
   @FunctionalInterface
   interface Act {
@@ -44,9 +49,11 @@ public final class KeyOffice {
   private final Clock clock;
   private final SecureRandom random;
   private final Desk desk;
+  private final Enrolments enrolments;
 
   /**
-   * While no station runs: each act opens the ledger and closes it again.
+   * While no station runs: each act opens the ledger and closes it again. To list the officials the
+   * ledger is only read, also beside a station that runs.
    *
    * @param folder the event's
    * @param here where time and randomness come from
@@ -59,15 +66,17 @@ public final class KeyOffice {
           try (Book book = Book.open(folder, here.clock(), here.nanos())) {
             act.into(book);
           }
-        });
+        },
+        () -> People.in(folder.ledger()));
   }
 
-  KeyOffice(OrganizersKeyFile organizers, SecureRandom random, Desk desk) {
+  KeyOffice(OrganizersKeyFile organizers, SecureRandom random, Desk desk, Enrolments enrolments) {
     this.organizers = organizers;
     this.folder = organizers.folder();
     this.clock = organizers.clock();
     this.random = random;
     this.desk = desk;
+    this.enrolments = enrolments;
   }
 
   /** The organizer's key, opened for one act. */
@@ -114,11 +123,9 @@ public final class KeyOffice {
     return new Organizer(organizers.open(keyFile, passphrase));
   }
 
-  /** Every key that was ever enrolled, in the order of enrolment, and how it stands. */
+  /** Every key that was ever enrolled, in the order of enrolment, and how it stands. Only reads. */
   public List<Official> officials() throws StationException {
-    List<Official> all = new ArrayList<>();
-    desk.sign(book -> all.addAll(book.people().all()));
-    return List.copyOf(all);
+    return enrolments.all();
   }
 
   /**

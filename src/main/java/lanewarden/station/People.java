@@ -1,14 +1,18 @@
 package lanewarden.station;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Ledger;
+import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.Role;
 import lanewarden.ledger.SigningKey;
 import lanewarden.ledger.Suspension;
+import lanewarden.ledger.Verification;
 
 /** The officials of an event as its ledger has them. */
 final class People {
@@ -20,11 +24,31 @@ final class People {
 
   /** Every key that was ever enrolled, and how it stands. */
   List<KeyOffice.Official> all() {
+    return all(ledger.officials(), ledger::suspension);
+  }
+
+  /**
+   * The same of a ledger that is not opened, and may be another program's to write.
+   *
+   * @throws StationException if it cannot be read, or is not sound
+   */
+  static List<KeyOffice.Official> in(Path ledger) throws StationException {
+    try {
+      Verification found = Verification.of(ledger);
+      found.requireSound("The officials were not listed.");
+      return all(found.officials(), found::suspension);
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
+  private static List<KeyOffice.Official> all(
+      List<Enrolled> enrolled, Function<String, Optional<Suspension>> suspensions) {
     Map<String, KeyOffice.Official> all = new LinkedHashMap<>();
-    for (Enrolled each : ledger.officials()) {
+    for (Enrolled each : enrolled) {
       Optional<KeyOffice.Suspended> suspension =
-          ledger
-              .suspension(each.thumbprint())
+          suspensions
+              .apply(each.thumbprint())
               .map(s -> new KeyOffice.Suspended(s.sequence(), s.reason()));
       all.put(
           each.thumbprint(),

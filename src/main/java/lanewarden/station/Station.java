@@ -249,16 +249,16 @@ public final class Station implements AutoCloseable {
   }
 
   /**
-   * Where the organizer enrols, suspends and replaces officials while the line is open. Whoever is
-   * on duty with a key that was suspended is signed out; a check that runs stays where it is.
-   *
-   * @param random for keys and seals
+   * Where the organizer enrols, suspends and replaces officials while the line is open, with this
+   * randomness for keys and seals. Whoever is on duty with a key that was suspended is signed out;
+   * a check that runs stays where it is.
    */
   public KeyOffice keyOffice(SecureRandom random) {
     return new KeyOffice(
         new OrganizersKeyFile(folder, Optional.of(book.organizer()), clock),
         random,
-        this::administer);
+        this::administer,
+        () -> book.people().all());
   }
 
   private synchronized void administer(KeyOffice.Act act) throws StationException {

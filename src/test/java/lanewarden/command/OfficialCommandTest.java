@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
@@ -141,5 +142,112 @@ class OfficialCommandTest extends PracticeRun {
     assertTrue(typed.results().contains("check    1 "), typed.toString());
     assertTrue(typed.talk().contains("NO-SUCH-OFFICIAL"), typed.toString());
     assertFalse(typed.toString().contains(PracticeEvent.PASSPHRASE), typed.toString());
+  }
+
+  @Test
+  void whoMaySignIsListedBesideAnOpenLine() throws Exception {
+    try (CheckInLine unused = open(event)) {
+      Typed typed = official();
+      assertEquals(0, typed.code(), typed.toString());
+      assertTrue(typed.results().contains("  Ada Holt, official, may sign"), typed.toString());
+    }
+  }
+
+  @Test
+  void anUnsoundLedgerDoesNotSayWhoMaySign() throws Exception {
+    flip(2);
+    Typed typed = official();
+    assertEquals(3, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("LEDGER-UNSOUND"), typed.toString());
+    assertEquals("", typed.results());
+  }
+
+  @Test
+  void besideAnOpenLineARefusalNamesTheWordToTypeThere() throws Exception {
+    try (CheckInLine unused = open(event)) {
+      Typed typed = signed("--suspend", "Ada Holt", "--reason", "went home");
+      assertEquals(4, typed.code(), typed.toString());
+      assertTrue(
+          typed.talk().contains("In its terminal type: enrol NAME [as judge]; or: suspend NAME"),
+          typed.toString());
+      assertTrue(typed.talk().contains("LEDGER-IN-USE"), typed.toString());
+    }
+  }
+
+  @Test
+  void atTheOpenLineOfficialsAreEnrolledReplacedAndReadmitted() throws Exception {
+    String own = "a word or two of Cy";
+    String other = "quite another word";
+    Typed typed =
+        line(
+            "enrol Cy Moor as judge",
+            PracticeEvent.PASSPHRASE,
+            own,
+            "suspend Cy Moor because went home",
+            PracticeEvent.PASSPHRASE,
+            "readmit Cy Moor",
+            PracticeEvent.PASSPHRASE,
+            "in Cy Moor",
+            own,
+            "replace Bo Lind because the stick is lost",
+            PracticeEvent.PASSPHRASE,
+            other,
+            "in Bo Lind",
+            other,
+            "1");
+    List<String> told =
+        typed.lines().stream().filter(line -> line.matches("official .*  .*")).toList();
+    assertEquals(4, told.size(), typed.toString());
+    assertTrue(told.get(0).endsWith("  Cy Moor, judge, may sign"), typed.toString());
+    assertTrue(told.get(1).contains("  Cy Moor, judge, suspended by entry "), typed.toString());
+    assertTrue(told.get(2).endsWith("  Cy Moor, judge, may sign"), typed.toString());
+    assertTrue(told.get(3).endsWith("  Bo Lind, official, may sign"), typed.toString());
+    assertTrue(typed.lines().contains("official Cy Moor on duty"), typed.toString());
+    assertTrue(typed.lines().contains("official Bo Lind on duty"), typed.toString());
+    assertTrue(typed.results().contains("check    1 "), typed.toString());
+    for (String secret : List.of(PracticeEvent.PASSPHRASE, own, other)) {
+      assertFalse(typed.toString().contains(secret), typed.toString());
+    }
+  }
+
+  @Test
+  void aKeyboardIsAskedUnseenAndTheNewPassphraseTwice() {
+    Typed typed =
+        new Typed()
+            .secretly(PracticeEvent.PASSPHRASE, "own words of Cy", "own words of Cy")
+            .typing("enrol Cy Moor", "1")
+            .run(lineCommand());
+    assertTrue(typed.results().contains("  Cy Moor, official, may sign"), typed.toString());
+    assertTrue(typed.results().contains("check    1 "), typed.toString());
+  }
+
+  @Test
+  void neitherPassphraseOfARefusedWordIsTakenForAnotherWord() {
+    Typed typed =
+        line(
+            "enrol",
+            PracticeEvent.PASSPHRASE,
+            "2",
+            "replace Bo Lind",
+            PracticeEvent.PASSPHRASE,
+            "2",
+            "enrol Cy Moor",
+            "wrong words",
+            "2",
+            "1");
+    assertEquals(3, typed.talk().split("KEY-PASSPHRASE|NO-NAME|REASON-MISSING").length - 1);
+    assertEquals(5, typed.talk().split("was passed over").length - 1, typed.toString());
+    assertFalse(typed.results().contains("check    2 "), typed.toString());
+    assertTrue(typed.results().contains("check    1 "), typed.toString());
+    assertFalse(typed.toString().contains(PracticeEvent.PASSPHRASE), typed.toString());
+  }
+
+  @Test
+  void atTheOpenLineTheSealOfReportsIsMade() throws Exception {
+    Files.delete(event.reportSeal());
+    Typed typed = line("seal", PracticeEvent.PASSPHRASE, "seal", PracticeEvent.PASSPHRASE);
+    assertTrue(typed.results().contains("\nseal     " + event.reportSeal()), typed.toString());
+    assertTrue(Files.isRegularFile(event.reportSeal()), typed.toString());
+    assertTrue(typed.talk().contains("KEY-EXISTS"), typed.toString());
   }
 }

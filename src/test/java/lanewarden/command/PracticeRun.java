@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lanewarden.ledger.Verification;
+import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.BeforeAll;
@@ -54,6 +56,11 @@ abstract class PracticeRun {
                 "0"));
     command.addAll(List.of(more));
     return command.toArray(String[]::new);
+  }
+
+  /** A line of an event that is open in another program, which is closed by the test. */
+  static CheckInLine open(EventFolder event) throws Exception {
+    return CheckInLine.open(event, Optional.empty(), 0, PracticeEvent.here());
   }
 
   /** Flips one bit in the signed bytes of an entry, from 0, in every copy that the file has. */

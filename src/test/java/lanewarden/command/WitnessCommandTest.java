@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
 import lanewarden.station.PracticeEvent;
@@ -99,5 +100,25 @@ class WitnessCommandTest extends PracticeRun {
     Typed verified = verify();
     assertEquals(3, verified.code(), verified.toString());
     assertTrue(verified.talk().contains("WITNESS-UNSOUND"), verified.toString());
+  }
+
+  @Test
+  void atTheOpenLineTheHeadOfAnotherStationIsSignedToo() throws Exception {
+    Typed typed =
+        line("witness " + OTHER + " 12-ab12cd34ef56", "witness Lane A 12-ab12cd34ef56", "witness");
+    assertTrue(
+        typed.results().contains("witnessed head 12-ab12cd34ef56 of Lane B, with entry "),
+        typed.toString());
+    assertTrue(typed.talk().contains("WITNESS-SELF"), typed.toString());
+    assertEquals(0, new Typed().run("verify", event.path().toString()).code());
+  }
+
+  @Test
+  void besideAnOpenLineTheRefusalNamesTheWord() throws Exception {
+    try (CheckInLine unused = open(other)) {
+      Typed typed = witness("Lane A", head());
+      assertEquals(4, typed.code(), typed.toString());
+      assertTrue(typed.talk().contains("type: witness STATION SEQ-HASH."), typed.toString());
+    }
   }
 }
