@@ -36,6 +36,7 @@ final class Narration {
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
     now.stop().ifPresent(stop -> told.add(stopped(stop)));
     told.addAll(ProvingNarration.of(now.verification()));
+    told.add(head(now));
     told.addAll(DocketNarration.open(now.docket()));
     now.trouble().ifPresent(trouble -> told.add(trouble(trouble)));
     if (stuck(now)) {
@@ -154,8 +155,21 @@ final class Narration {
             .with("outcome", outcome.get().word());
     List<Notice> all = new ArrayList<>();
     all.add(now.follows().isEmpty() ? told : told.with("follows", now.follows().get().toString()));
-    now.advice().ifPresent(advice -> all.add(advice(advice)));
+    all.addAll(bench(now));
     return all;
+  }
+
+  /** What would bring a set-up inside that is over, or that it takes the arrow's mass to say so. */
+  private static List<Notice> bench(CheckView now) {
+    if (now.wantsWeighing()) {
+      return List.of(
+          Notice.of(
+                  "weigh",
+                  "weigh the arrow to see what would bring it within, and state it: setup arrow"
+                      + " MASS")
+              .with("check", now.check().number()));
+    }
+    return now.advice().map(Narration::advice).stream().toList();
   }
 
   /** In one line, its cautions with it. */
@@ -334,6 +348,12 @@ final class Narration {
   /** How the link stands. */
   static Notice link(LineView now) {
     return Notice.of("link", now.link().words() + ": " + now.linkWords());
+  }
+
+  /** The ledger's last entry, as it is printed on slips. */
+  private static Notice head(LineView now) {
+    String head = now.head().shortForm();
+    return Notice.of("head", head + ", the ledger's last entry").with("head", head);
   }
 
   /** How far the roster is. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.Check;
+import lanewarden.quantity.Mass;
 import lanewarden.quantity.Quantity;
 import lanewarden.rules.SetUp;
 import lanewarden.station.CheckView;
@@ -26,6 +27,9 @@ final class Preparation {
     boolean stated = known.isPresent() && !known.get().equals(now.check().setUp());
     if (stated || (before.isEmpty() && asked)) {
       told.add(setUp(now.check()));
+    }
+    if (!now.leastArrow().equals(before.flatMap(CheckView::leastArrow))) {
+      now.leastArrow().ifPresent(mass -> told.add(least(mass, now.check())));
     }
     now.division().rule().conditions().stream()
         .filter(now.check().ticked()::contains)
@@ -53,6 +57,12 @@ final class Preparation {
     add(words, "brace height ", figures.braceHeight());
     return Notice.of("set-up", words.isEmpty() ? "nothing stated" : String.join(", ", words))
         .with("check", check.number());
+  }
+
+  private static Notice least(Mass mass, Check check) {
+    return Notice.of("least", "the lightest arrow admitted with this draw weight: " + mass)
+        .with("check", check.number())
+        .with("leastArrow", mass.toString());
   }
 
   private static void add(List<String> words, String name, @Nullable Quantity<?, ?> figure) {

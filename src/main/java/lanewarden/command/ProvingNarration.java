@@ -21,6 +21,8 @@ final class ProvingNarration {
     now.running().ifPresent(round -> told.addAll(round(Optional.empty(), round)));
     now.held().ifPresent(held -> told.add(held(held)));
     if (now.running().isEmpty()) {
+      now.last().ifPresent(round -> told.add(ended(round)));
+      now.callsLeft().ifPresent(left -> told.add(left(left)));
       now.stop().ifPresent(stop -> told.add(stop(stop)));
     }
     if (!now.again().isEmpty()) {
@@ -115,6 +117,11 @@ final class ProvingNarration {
     return Notice.of("verified", word + round.words())
         .with("verification", round.number())
         .with("passed", round.state() == State.PASSED);
+  }
+
+  private static Notice left(int calls) {
+    return Notice.of("calls", "competitors until the next verification: " + calls)
+        .with("callsLeft", calls);
   }
 
   private static Notice held(Held held) {

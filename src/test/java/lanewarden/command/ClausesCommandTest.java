@@ -26,6 +26,7 @@ class ClausesCommandTest extends ClausesRun {
         "set-up   nothing stated",
         "waits    to be stated first: arrow mass, draw weight as set",
         "set-up   arrow mass 365.5 gr, draw weight 60 lbf",
+        "least    the lightest arrow admitted with this draw weight: 360 gr",
         "reading  1: 269.4 ft/s",
         "outcome  WITHIN");
   }

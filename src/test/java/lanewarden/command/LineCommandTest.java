@@ -59,9 +59,18 @@ class LineCommandTest extends PracticeRun {
         "@ 2\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n");
     Typed typed = line("2", "wait", "setup arrow 350");
     assertEquals(2, count(typed, "outcome  OVER"), typed.toString());
+    assertEquals(1, count(typed, "weigh    weigh the arrow to see what"), typed.toString());
     assertEquals(1, count(typed, "advice "), typed.toString());
     assertSays(typed, "advice   no part of the verdict. To come within: an arrow");
     assertSays(typed, "Never let go the string without an arrow.");
+  }
+
+  @Test
+  void theStatusTellsTheLedgersHeadAsItIsPrinted() throws Exception {
+    Typed typed = line("status");
+    String head = LedgerInspection.of(event.path(), List.of()).head().orElseThrow();
+    long signedIn = Long.parseLong(head.substring(0, head.indexOf('-'))) - 1;
+    assertSays(typed, "head     " + signedIn + "-");
   }
 
   @Test

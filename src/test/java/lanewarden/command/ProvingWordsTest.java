@@ -55,6 +55,19 @@ class ProvingWordsTest extends PracticeRun {
   }
 
   @Test
+  void theStatusTellsTheLastVerificationAndHowManyMayBeCalled() throws Exception {
+    plan("every = 2\nreference = \"check bow\"\nspeed = \"296.4 ft/s\"\n");
+    line("prove", "typed 296.0", "typed 296.9");
+    Typed before = line("status");
+    assertSays(
+        before,
+        "verified GOOD: 2 shots: bias +0.050 ft/s (at most 1 ft/s)",
+        "calls    competitors until the next verification: 2");
+    Typed after = line("3", "wait", "next", "status");
+    assertSays(after, "calls    competitors until the next verification: 1");
+  }
+
+  @Test
   void outOfLimitsTheLineIsHeldAndTellsWhomToCheckAgain() throws Exception {
     planBow();
     Typed typed =
