@@ -34,6 +34,15 @@ public record AuditSummary(
     List<Finding> findings,
     Optional<Head> head) {
 
+  /**
+   * Something that verification found wrong, for those who know no ledger.
+   *
+   * @param entry its number; 0 for the file as a whole
+   * @param kind the same word for every fault of its kind
+   * @param words in plain words
+   */
+  public record Wrong(long entry, String kind, String words) {}
+
   /** Copies the map and the lists. */
   public AuditSummary {
     Map<Outcome, Integer> every = new EnumMap<>(Outcome.class);
@@ -48,6 +57,13 @@ public record AuditSummary(
   /** Whether the ledger's signatures and chain are whole. */
   public boolean sound() {
     return faults.isEmpty();
+  }
+
+  /** Every fault, in words. */
+  public List<Wrong> wrong() {
+    return faults.stream()
+        .map(fault -> new Wrong(fault.sequence(), fault.kind().word(), fault.words()))
+        .toList();
   }
 
   /** The findings where the ledger contradicts its own rules. */

@@ -8,7 +8,6 @@ import lanewarden.audit.AuditSummary;
 import lanewarden.audit.findings.Finding;
 import lanewarden.audit.wording.Wording;
 import lanewarden.journal.Outcome;
-import lanewarden.ledger.LedgerFault;
 
 /** What an audit found, for the terminal: in lines, or as the members of a JSON object. */
 final class AuditNotice {
@@ -19,7 +18,7 @@ final class AuditNotice {
     tell(terminal, "entries", Long.toString(found.entries()));
     tell(terminal, "checks", checks(found));
     tell(terminal, "checked", Wording.count(found.competitors(), "competitor"));
-    found.faults().forEach(fault -> tell(terminal, "fault", fault.words()));
+    found.wrong().forEach(fault -> tell(terminal, "fault", fault.words()));
     found.findings().forEach(finding -> tell(terminal, kind(finding), words(finding)));
     int contradictions = found.contradictions().size();
     tell(
@@ -83,13 +82,17 @@ final class AuditNotice {
     }
     members.put("without a verdict", found.withoutVerdict());
     members.put("in question", found.inQuestion());
-    members.put("faults", found.faults().stream().map(AuditNotice::members).toList());
+    members.put("faults", found.wrong().stream().map(AuditNotice::members).toList());
     members.put("findings", found.findings().stream().map(AuditNotice::members).toList());
     return members;
   }
 
-  private static Map<String, Object> members(LedgerFault fault) {
-    return Map.of("entry", fault.sequence(), "kind", fault.kind().word(), "words", fault.words());
+  private static Map<String, Object> members(AuditSummary.Wrong fault) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("entry", fault.entry());
+    members.put("kind", fault.kind());
+    members.put("words", fault.words());
+    return members;
   }
 
   private static Map<String, Object> members(Finding finding) {

@@ -2,16 +2,12 @@ package lanewarden.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import lanewarden.audit.seal.Seal;
-import lanewarden.ledger.LedgerException;
 import lanewarden.station.KeyOffice;
 import lanewarden.station.StationException;
-import lanewarden.station.Trouble;
 
 /**
  * Officials enrolled, suspended, replaced and readmitted, and the seal of reports made, as the
@@ -71,20 +67,10 @@ record PeopleWords(
   /** Makes the seal of reports, as after the loss of its key. */
   void seal(LineSource typed) throws StationException, CommandRefused, IOException {
     secrets.expect(1, () -> {});
-    char[] passphrase = secrets.of(ORGANIZER, typed);
-    char[] again = passphrase.clone();
-    try {
-      Path made = office.makeReportSeal(organizerKey, passphrase);
-      String fingerprint = Seal.open(made, again).fingerprint();
-      ear.accept(
-          Notice.of("seal", made + ", certificate " + fingerprint)
-              .with("key", made.toString())
-              .with("certificate", fingerprint));
-    } catch (LedgerException e) {
-      throw new CommandRefused(Trouble.of(e));
-    } finally {
-      Arrays.fill(again, '\0');
-    }
+    Path made = office.makeReportSeal(organizerKey, secrets.of(ORGANIZER, typed));
+    ear.accept(
+        Notice.of("seal", made + " is made; the SHA-256 of its certificate stands on every report")
+            .with("key", made.toString()));
   }
 
   private KeyOffice.Organizer organizer(LineSource typed)
