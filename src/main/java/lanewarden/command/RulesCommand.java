@@ -14,6 +14,7 @@ import lanewarden.rules.WorkedCase;
 import lanewarden.station.Effect;
 import lanewarden.station.Packed;
 import lanewarden.station.RuleCurve;
+import lanewarden.station.Supposed;
 import lanewarden.station.WrittenRules;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,6 +48,20 @@ final class RulesCommand implements Callable<Integer> {
       description = "Write the example of a rule book to FILE first, which must not be there yet.")
   private boolean example;
 
+  @Option(
+      names = "--curve",
+      description =
+          "Also the chances to end within, over and not decided, for archers of every true speed.")
+  private boolean curve;
+
+  @Option(
+      names = "--beside",
+      paramLabel = "FILE-OR-CODE",
+      description =
+          "Another rule book, whose division of the same code is told beside each, or the code of"
+              + " another division of this one; and what differs.")
+  private Optional<String> beside = Optional.empty();
+
   @Option(names = "--json", description = "Answer with one JSON object.")
   private boolean json;
 
@@ -64,16 +79,16 @@ final class RulesCommand implements Callable<Integer> {
     WrittenRules rules = WrittenRules.read(file);
     List<Division> wanted =
         code.isPresent() ? List.of(rules.division(code.get())) : rules.divisions();
-    List<Effect> effects = Effect.together(wanted, supposing.supposed());
+    BesideRules others =
+        beside.isPresent() ? BesideRules.of(beside.get(), rules) : BesideRules.none();
+    List<Told> told = told(wanted, others);
     Terminal terminal = workplace.terminal();
     if (json) {
-      terminal.result(JsonLine.of(members(rules, wanted, effects)));
+      terminal.result(JsonLine.of(members(rules, told)));
     } else {
       terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
-      for (int i = 0; i < wanted.size(); i++) {
-        tell(wanted.get(i), effects.get(i));
-      }
-      if (effects.stream().anyMatch(effect -> effect.curve().isPresent())) {
+      told.forEach(this::tell);
+      if (told.stream().anyMatch(one -> one.effect().curve().isPresent())) {
         terminal.result("");
         terminal.result("In every division: " + Screening.EVERYWHERE);
       }
@@ -81,20 +96,83 @@ final class RulesCommand implements Callable<Integer> {
     return ExitCode.FINE;
   }
 
-  private void tell(Division division, Effect effect) {
+  /**
+   * A rule with what it does, and the rule beside it with what that does.
+   *
+   * @param otherEffect empty where nothing stands beside it
+   */
+  private record Told(
+      Division division,
+      Effect effect,
+      Optional<BesideRules.Other> other,
+      Optional<Effect> otherEffect) {}
+
+  /** The curves of rules that stand beside each other are over the same speeds. */
+  private List<Told> told(List<Division> wanted, BesideRules others) throws CommandRefused {
+    List<Told> told = new ArrayList<>();
+    Supposed under = supposing.supposed();
+    List<Effect> alone = beside.isPresent() ? List.of() : Effect.together(wanted, under);
+    for (int i = 0; i < wanted.size(); i++) {
+      Division division = wanted.get(i);
+      if (beside.isEmpty()) {
+        told.add(new Told(division, alone.get(i), Optional.empty(), Optional.empty()));
+        continue;
+      }
+      Optional<BesideRules.Other> other = others.beside(division);
+      List<Division> both = new ArrayList<>(List.of(division));
+      other.map(BesideRules.Other::division).ifPresent(both::add);
+      List<Effect> effects = Effect.together(both, under);
+      told.add(new Told(division, effects.get(0), other, effects.stream().skip(1).findFirst()));
+    }
+    return told;
+  }
+
+  private void tell(Told told) {
+    Division division = told.division();
+    tell(division.code() + "  " + division.name(), division, told.effect());
+    if (beside.isPresent()) {
+      told.other().ifPresentOrElse(other -> tell(told, other), this::tellNothingBeside);
+    }
+  }
+
+  private void tellNothingBeside() {
+    workplace.terminal().result("  Beside it stands no other division.");
+  }
+
+  private void tell(Told told, BesideRules.Other other) {
+    Terminal terminal = workplace.terminal();
+    tell(
+        "beside it: " + other.name() + "  " + other.division().name(),
+        other.division(),
+        told.otherEffect().orElseThrow());
+    List<String> here = BesideRules.Other.onlyIn(told.division(), other.division());
+    List<String> there = BesideRules.Other.onlyIn(other.division(), told.division());
+    terminal.result("");
+    terminal.result("what differs between " + told.division().code() + " and " + other.name());
+    here.forEach(sentence -> terminal.result("  only the first:  " + sentence));
+    there.forEach(sentence -> terminal.result("  only the second: " + sentence));
+    if (here.isEmpty() && there.isEmpty()) {
+      terminal.result("  Nothing: both demand the same.");
+    }
+  }
+
+  private void tell(String heading, Division division, Effect effect) {
     Terminal terminal = workplace.terminal();
     terminal.result("");
-    terminal.result(division.code() + "  " + division.name());
+    terminal.result(heading);
     division.told().forEach(sentence -> terminal.result("  " + sentence));
     effect.cases().forEach(worked -> terminal.result("    " + worked.inWords()));
     if (effect.curve().isEmpty()) {
       terminal.result("  " + effect.inWords());
       return;
     }
-    RuleCurve curve = effect.curve().get();
-    terminal.result("  Supposing " + supposing.inWords() + " (" + curve.how() + "):");
+    RuleCurve shown = effect.curve().get();
+    terminal.result("  Supposing " + supposing.inWords() + " (" + shown.how() + "):");
     terminal.result("    " + effect.inWords());
-    terminal.result("    " + caught(curve.caught()));
+    terminal.result("    " + caught(shown.caught()));
+    if (curve) {
+      new CurveTable(shown).lines().forEach(line -> terminal.result("    " + line));
+    }
   }
 
   private static String caught(double chance) {
@@ -108,21 +186,31 @@ final class RulesCommand implements Callable<Integer> {
             + " %\"";
   }
 
-  private static Map<String, Object> members(
-      WrittenRules rules, List<Division> wanted, List<Effect> effects) {
+  private Map<String, Object> members(WrittenRules rules, List<Told> told) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("event", rules.event());
     members.put("edition", rules.edition());
     members.put("sha256", rules.sha256());
-    List<Map<String, Object>> divisions = new ArrayList<>();
-    for (int i = 0; i < wanted.size(); i++) {
-      divisions.add(members(wanted.get(i), effects.get(i)));
-    }
-    members.put("divisions", divisions);
+    members.put("divisions", told.stream().map(this::members).toList());
     return members;
   }
 
-  private static Map<String, Object> members(Division division, Effect effect) {
+  private Map<String, Object> members(Told told) {
+    Map<String, Object> members = members(told.division(), told.effect());
+    told.other()
+        .ifPresent(
+            other -> {
+              Map<String, Object> second =
+                  members(other.division(), told.otherEffect().orElseThrow());
+              second.put("named", other.name());
+              second.put("onlyFirst", BesideRules.Other.onlyIn(told.division(), other.division()));
+              second.put("onlySecond", BesideRules.Other.onlyIn(other.division(), told.division()));
+              members.put("beside", second);
+            });
+    return members;
+  }
+
+  private Map<String, Object> members(Division division, Effect effect) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("code", division.code());
     members.put("name", division.name());
@@ -133,17 +221,20 @@ final class RulesCommand implements Callable<Integer> {
     return members;
   }
 
-  private static Map<String, Object> members(Effect effect) {
+  private Map<String, Object> members(Effect effect) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("words", effect.inWords());
     effect
         .curve()
         .ifPresent(
-            curve -> {
-              members.put("failedAtLimit", curve.risks().honestFailed());
-              members.put("passedOver", curve.risks().excessPassed());
-              members.put("caughtOver", curve.caught());
-              members.put("simulatedArchers", curve.drawn());
+            shown -> {
+              members.put("failedAtLimit", shown.risks().honestFailed());
+              members.put("passedOver", shown.risks().excessPassed());
+              members.put("caughtOver", shown.caught());
+              members.put("simulatedArchers", shown.drawn());
+              if (curve) {
+                members.put("curve", new CurveTable(shown).members());
+              }
             });
     return members;
   }

@@ -1,6 +1,7 @@
 package lanewarden.command;
 
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
 import lanewarden.station.Supposed;
 import lanewarden.station.Supposition;
@@ -64,9 +65,17 @@ final class Supposing {
       paramLabel = "FORCE",
       defaultValue = Supposition.Usual.DRAW,
       description =
-          "The bow's draw weight, set and certified, where a clause asks for it (default:"
+          "The bow's draw weight as it is set, where a clause asks for it (default:"
               + " ${DEFAULT-VALUE}).")
   private String draw = "";
+
+  @Option(
+      names = "--certified",
+      paramLabel = "FORCE",
+      description =
+          "Draw weight as the bow's certificate states it, where a clause asks for it (default: as"
+              + " --draw-weight).")
+  private Optional<String> certified = Optional.empty();
 
   /**
    * @throws CommandRefused if any of them cannot be read, with every fault
@@ -77,7 +86,7 @@ final class Supposing {
       return read.supposed().get();
     }
     Set<String> faults = new LinkedHashSet<>();
-    // One option stands for both draw weights: its fault is told once
+    // One option may stand for both draw weights: its fault is told once
     read.faults().forEach((one, fault) -> faults.add(option(one) + " " + fault.getMessage()));
     throw CommandRefused.misstep(
         "SUPPOSED",
@@ -94,11 +103,12 @@ final class Supposing {
       case VOIDS -> voids;
       case EXCESS -> excess;
       case ARROW -> arrow;
-      case DRAW, CERTIFIED -> draw;
+      case DRAW -> draw;
+      case CERTIFIED -> certified.orElse(draw);
     };
   }
 
-  private static String option(Supposition one) {
+  private String option(Supposition one) {
     return switch (one) {
       case ARROWS -> "--arrows";
       case READING -> "--reading";
@@ -106,7 +116,8 @@ final class Supposing {
       case VOIDS -> "--void-shots";
       case EXCESS -> "--faster";
       case ARROW -> "--arrow";
-      case DRAW, CERTIFIED -> "--draw-weight";
+      case DRAW -> "--draw-weight";
+      case CERTIFIED -> certified.isPresent() ? "--certified" : "--draw-weight";
     };
   }
 

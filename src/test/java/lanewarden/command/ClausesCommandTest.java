@@ -118,6 +118,73 @@ class ClausesCommandTest extends ClausesRun {
   }
 
   @Test
+  void aDrawOfADivisionWithoutAShareSaysWhichAreDue() {
+    Typed typed = new Typed().run(signed("draw", "EQ", "--seed", SEED).toArray(String[]::new));
+    assertEquals(2, typed.code(), typed.toString());
+    assertTrue(typed.talk().contains("NO-SHARE"), typed.toString());
+    assertTrue(typed.talk().contains("To be drawn: RS, 50 % of 4."), typed.toString());
+  }
+
+  @Test
+  void theCurveGivesEveryChanceAtEveryTrueSpeed() throws Exception {
+    List<String> table = toldOf("CO", "--curve");
+    assertTrue(table.stream().anyMatch(l -> l.contains("% within")), table.toString());
+    List<String> rows = table.stream().filter(l -> l.matches("( +[0-9]+[.][0-9]){4}")).toList();
+    assertEquals(31, rows.size(), table.toString());
+    for (String row : rows) {
+      String[] figures = row.strip().split(" +");
+      double sum = 0;
+      for (int i = 1; i < figures.length; i++) {
+        sum += Double.parseDouble(figures[i]);
+      }
+      assertEquals(100, sum, 0.11, row);
+    }
+    Typed typed =
+        new Typed().run("rules", event.path().toString(), "--division", "CO", "--curve", "--json");
+    JsonNode effect =
+        new ObjectMapper().readTree(typed.results()).get("divisions").get(0).get("effect");
+    assertEquals(121, effect.get("curve").size());
+    assertTrue(effect.get("curve").get(0).get("within").asDouble() > 0.9, typed.results());
+    assertTrue(effect.get("curve").get(120).get("over").asDouble() > 0.5, typed.results());
+  }
+
+  @Test
+  void anotherRuleBookStandsBesideAndWhatDiffersIsTold() throws Exception {
+    Path other = here.resolve("other.toml");
+    String written = Files.readString(event.path().resolve("rule-book.toml"));
+    Files.writeString(other, written.replace("share = \"50 %\"", "share = \"25 %\""));
+    List<String> told = toldOf("RS", "--beside", other.toString());
+    assertTrue(told.contains("beside it: RS of " + other + "  Division RS"), told.toString());
+    assertTrue(
+        told.contains("  only the first:  A random share of 50 % is checked."), told.toString());
+    assertTrue(
+        told.contains("  only the second: A random share of 25 % is checked."), told.toString());
+    assertTrue(
+        toldOf("CO", "--beside", other.toString()).contains("  Nothing: both demand the same."));
+  }
+
+  @Test
+  void anotherDivisionStandsBeside() throws Exception {
+    Typed typed =
+        new Typed()
+            .run("rules", event.path().toString(), "--division", "CO", "--beside", "eq", "--json");
+    JsonNode beside = new ObjectMapper().readTree(typed.results()).get("divisions").get(0);
+    assertEquals("EQ", beside.get("beside").get("code").asText(), typed.toString());
+    assertFalse(beside.get("beside").get("onlyFirst").isEmpty(), typed.toString());
+    assertFalse(beside.get("beside").get("onlySecond").isEmpty(), typed.toString());
+    Typed none = new Typed().run("rules", event.path().toString(), "--beside", "XX");
+    assertTrue(none.talk().contains("NO-SUCH-DIVISION"), none.toString());
+  }
+
+  @Test
+  void theCertifiedDrawWeightIsSupposedApart() {
+    Typed refused = new Typed().run("rules", event.path().toString(), "--certified", "much");
+    assertEquals(2, refused.code(), refused.toString());
+    assertTrue(refused.talk().contains("--certified expected"), refused.talk());
+    assertFalse(refused.talk().contains("--draw-weight expected"), refused.talk());
+  }
+
+  @Test
   void saysWhatARuleBookDemands() throws Exception {
     Typed typed = new Typed().run("rules", event.path().toString());
     assertEquals(0, typed.code(), typed.toString());
