@@ -68,6 +68,7 @@ final class LineSession extends Session<LineWord> {
       case NEXT -> station.next();
       case END -> station.endCheck(rest);
       case STATUS -> Narration.of(station.view()).forEach(ear);
+      case WIRE -> WireNarration.of(station.wire()).forEach(ear);
       case WAIT -> line.awaitArrows(QUIET);
       case RETRY -> station.retry();
       case PHASE -> because(rest, station.proceedings()::begin);

@@ -22,6 +22,8 @@ enum LineWord implements SessionWord {
   END("REASON", "end the check without a verdict"),
   /** Tells how it stands. */
   STATUS("", "tell again how the line stands"),
+  /** What came from the instrument. */
+  WIRE("", "show what the instrument said lately, byte for byte, and whether it fits its profile"),
   /** Waits. */
   WAIT("", "wait until the check is decided or a minute is quiet; for scripts"),
   /** Writes what waits. */

@@ -137,7 +137,7 @@ final class ListenCommand implements Callable<Integer> {
     WireView wire = listening.wire();
     wire.misfits().forEach(misfit -> tellTrial(misfit.key(), misfit.words()));
     if (wire.misfits().isEmpty()) {
-      tellTrial("", "The profile fits: " + wire.readings() + " readings, nothing amiss.");
+      tellTrial("", WireNarration.fits(wire));
     }
   }
 

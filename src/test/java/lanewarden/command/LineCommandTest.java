@@ -66,6 +66,17 @@ class LineCommandTest extends PracticeRun {
   }
 
   @Test
+  void whatTheInstrumentSaidIsShownByteForByteWithWhetherItFits() {
+    assertSays(line("wire"), "trial    [port]  Nothing came.");
+    Typed typed = line("3", "wait", "wire");
+    assertSays(typed, "trial    The profile fits: ");
+    assertTrue(
+        typed.lines().stream()
+            .anyMatch(l -> l.startsWith("heard ") && l.contains("  reading  $PLWT,")),
+        typed.toString());
+  }
+
+  @Test
   void theStatusTellsTheLedgersHeadAsItIsPrinted() throws Exception {
     Typed typed = line("status");
     String head = LedgerInspection.of(event.path(), List.of()).head().orElseThrow();
