@@ -30,8 +30,8 @@ final class CheckCommand implements Callable<Integer> {
       index = "1",
       paramLabel = "CHECK",
       description =
-          "A bib, whose checks are all shown, the newest first; or the number of a check; where a bib"
-              + " is the same, write \"check 16\".")
+          "A bib, or a name or a part of it, whose checks are all shown, the newest first; or the"
+              + " number of a check; where a bib is the same, write \"check 16\".")
   private String check = "";
 
   @Option(names = "--json", description = "Answer with JSON, an object a line.")
@@ -46,11 +46,19 @@ final class CheckCommand implements Callable<Integer> {
     LedgerRecords found = LedgerRecords.of(ledger);
     CheckRecords records = found.checks();
     List<Long> meant = records.meant(check);
+    List<String> several = records.several(check);
+    if (!several.isEmpty()) {
+      throw CommandRefused.misstep(
+          "WHICH-CHECK",
+          "Nothing was shown.",
+          "\"" + check + "\" is in several names: " + String.join(", ", several) + ".",
+          "Write the bib of the one that is meant.");
+    }
     if (meant.isEmpty() && found.sound()) {
       throw CommandRefused.misstep(
           "NO-SUCH-CHECK",
           "Nothing was shown.",
-          "The ledger has no check of a bib " + check + ", and none numbered so.",
+          "The ledger has no check of a bib or name " + check + ", and none numbered so.",
           "Write the bib as it was called, or the number of the check as the report prints it.");
     }
     Terminal terminal = workplace.terminal();

@@ -40,8 +40,8 @@ final class SlipCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "CHECK",
       description =
-          "A bib, whose last check is meant, or the number of a check; where a bib is the same, write"
-              + " \"check 16\".")
+          "A bib, or a name or a part of it, whose last check is meant, or the number of a check;"
+              + " where a bib is the same, write \"check 16\".")
   private Optional<String> check = Optional.empty();
 
   @Option(

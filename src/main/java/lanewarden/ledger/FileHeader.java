@@ -15,6 +15,8 @@ import java.util.Optional;
  */
 final class FileHeader {
   private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+  private static final String ENTRIES = "entries.jsonl";
+  private static final byte OBJECT = '{';
   private static final int LENGTH = 100;
   private static final int PAGE_SIZE_AT = 16;
   private static final int PAGES_AT = 28;
@@ -24,6 +26,10 @@ final class FileHeader {
 
   /** Refuses a path that holds no whole SQLite file. Never makes or changes anything. */
   static void check(Path file, String what) throws LedgerException {
+    if (isBesideEntries(file)) {
+      throw exported(
+          file, what, "There is no ledger " + file + ", but exported entries beside it.");
+    }
     if (Files.isDirectory(file) || !Files.exists(file)) {
       throw new LedgerException(
           "LEDGER-MISSING",
@@ -66,6 +72,9 @@ final class FileHeader {
           "If no entry was ever written, delete it and make the event again; else take a copy.");
     }
     if (!Arrays.equals(MAGIC, Arrays.copyOf(start, MAGIC.length))) {
+      if (start[0] == OBJECT) {
+        throw exported(file, what, file + " holds entries in text, as an export does.");
+      }
       throw foreign(file, what, "it is no SQLite file");
     }
     // While a log lies beside it, the file itself may rightly be behind.
@@ -91,6 +100,21 @@ final class FileHeader {
 
   private static long sizeOf(Path file) throws IOException {
     return Files.exists(file) ? Files.size(file) : 0;
+  }
+
+  /** A ledger that is not there, in the folder of an export. */
+  private static boolean isBesideEntries(Path file) {
+    return !Files.exists(file) && Files.isRegularFile(file.resolveSibling(ENTRIES));
+  }
+
+  private static LedgerException exported(Path file, String what, String why) {
+    return new LedgerException(
+        "LEDGER-EXPORTED",
+        what,
+        why,
+        "Bring the entries in first, which verifies them: import "
+            + (Files.exists(file) ? file : file.resolveSibling(ENTRIES))
+            + " --out LEDGER; then use that ledger.");
   }
 
   static LedgerException foreign(Path file, String what, String why) {

@@ -68,6 +68,17 @@ public final class CheckRecords {
   }
 
   /**
+   * The competitors, bib and name each, where a name was typed that is not enough to say who.
+   *
+   * @param typed as {@link CheckSought} takes it
+   */
+  public List<String> several(String typed) {
+    synchronized (lock) {
+      return new CheckSought(typed).several(standing);
+    }
+  }
+
+  /**
    * Whether the rule of the check and of its rechecks is known: without it, nothing can be told.
    */
   public boolean hasRule(long check) {

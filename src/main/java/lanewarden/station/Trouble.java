@@ -127,6 +127,7 @@ public record Trouble(
           Kind.PROOF;
       case "LEDGER-MISSING",
           "LEDGER-NEWER",
+          "LEDGER-EXPORTED",
           "LEDGER-EXISTS",
           "LEDGER-NOT-ENROLLED",
           "LEDGER-NOT-ORGANIZER",

@@ -97,6 +97,18 @@ class CheckCommandTest extends PracticeRun {
   }
 
   @Test
+  void aNameOrItsBeginningFindsTheChecksAndSeveralAreToldWithTheirBibs() throws Exception {
+    shootTwice();
+    assertEquals(2, numbers("cat fl").size());
+    line("1", "wait", "next", "out");
+    Typed several = check("a");
+    assertEquals(2, several.code(), several.toString());
+    assertTrue(several.talk().contains("WHICH-CHECK"), several.toString());
+    assertTrue(several.talk().contains("3 Cat Fletcher"), several.toString());
+    assertEquals("", several.results());
+  }
+
+  @Test
   void whatIsNotThereIsSaidAndIsNoFaultOfTheLedger() {
     for (String which : List.of("77", "check 3", "nobody")) {
       Typed typed = check(which);

@@ -64,6 +64,19 @@ class ExportImportTest extends PracticeRun {
   }
 
   @Test
+  void anExportNamedWhereALedgerIsAskedLeadsToTheImport() {
+    export();
+    for (String named : List.of(entries.toString(), out.toString())) {
+      for (String command : List.of("verify", "report", "docket")) {
+        Typed typed = new Typed().run(command, named);
+        assertEquals(2, typed.code(), typed.toString());
+        assertTrue(typed.talk().contains("LEDGER-EXPORTED"), typed.toString());
+        assertTrue(typed.talk().contains("import " + entries + " --out"), typed.toString());
+      }
+    }
+  }
+
+  @Test
   void anImportIntoAFolderMakesTheLedgerInIt() throws Exception {
     export();
     Path folder = Files.createDirectory(here.resolve("elsewhere"));

@@ -97,6 +97,18 @@ class SealCommandsTest extends PracticeRun {
   }
 
   @Test
+  void aNameFindsTheCheckOfASlipAndSeveralAreToldWithTheirBibs() {
+    line("1", "wait", "next", "3", "wait", "next", "out");
+    String out = here.resolve("slip.pdf").toString();
+    Typed slip = run("slip", event.path().toString(), "cat f", "--out", out);
+    assertEquals(ExitCode.FINE, slip.code(), slip.toString());
+    Typed several = run("slip", event.path().toString(), "a");
+    assertEquals(ExitCode.USAGE, several.code(), several.toString());
+    assertTrue(several.talk().contains("SLIP-SEVERAL"), several.toString());
+    assertTrue(several.talk().contains("3 Cat Fletcher"), several.toString());
+  }
+
+  @Test
   void whatIsMissingInTheCommandIsTold() {
     assertEquals(ExitCode.USAGE, run("slip").code());
     assertTrue(run("slip", event.path().toString()).talk().contains("which check"));

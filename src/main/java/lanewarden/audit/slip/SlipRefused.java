@@ -59,8 +59,17 @@ public final class SlipRefused extends Exception {
         Nature.USAGE,
         "SLIP-CHECK",
         "The slip was not written.",
-        "The ledger has no check of a bib " + which + ", and none numbered so.",
+        "The ledger has no check of a bib or name " + which + ", and none numbered so.",
         "Write the bib as it was called, or the number of the check as the report prints it.");
+  }
+
+  static SlipRefused several(String which, List<String> competitors) {
+    return new SlipRefused(
+        Nature.USAGE,
+        "SLIP-SEVERAL",
+        "The slip was not written.",
+        "\"" + which + "\" is in several names: " + String.join(", ", competitors) + ".",
+        "Write the bib of the one that is meant.");
   }
 
   static SlipRefused noCode(String where) {

@@ -81,6 +81,10 @@ public final class Slips {
     if (!verification.sound()) {
       throw SlipRefused.unsound(verification.faults().size());
     }
+    List<String> several = new CheckSought(which).several(evidence.standing());
+    if (!several.isEmpty()) {
+      throw SlipRefused.several(which, several);
+    }
     Check check = find(evidence, which).orElseThrow(() -> SlipRefused.noCheck(which));
     // A slip sticks to a bow, and whoever looks at it reads the outcome and no more: beside a clean
     // pass no warning is large enough, so there is no slip of what the ledger itself contradicts.
@@ -107,7 +111,7 @@ public final class Slips {
     return new Written(check.number(), OutcomeMark.of(check).word(), text.toString());
   }
 
-  /** The only one of that number, or the last of that bib. */
+  /** The only one of that number, or the last of that bib or name. */
   private static Optional<Check> find(Evidence evidence, String which) {
     return new CheckSought(which)
         .among(evidence.standing()).stream().reduce((earlier, later) -> later);
