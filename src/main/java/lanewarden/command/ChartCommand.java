@@ -47,14 +47,18 @@ final class ChartCommand implements Callable<Integer> {
     if (chart.isEmpty()) {
       terminal.say(
           "Nothing can be compared yet: it takes two shots of a verification with their reference,"
-              + " not broken off. There is "
-              + Wording.count(found.verifications().size(), "verification")
-              + " in the ledger.");
+              + " not broken off. The ledger has "
+              + verifications(found.verifications().size())
+              + ".");
     }
     if (!found.sound()) {
       terminal.say("The ledger is not sound, so this is not proved: verify lists its faults.");
       return ExitCode.PROOF;
     }
     return ExitCode.FINE;
+  }
+
+  private static String verifications(int count) {
+    return count == 0 ? "no verification" : Wording.count(count, "verification");
   }
 }

@@ -121,6 +121,8 @@ final class PlanCommand implements Callable<Integer> {
             time(60 * question.minutes()),
             answer.lanesNeeded() == 1 ? "1 is needed" : answer.lanesNeeded() + " are needed"));
     terminal.result(
+        told("busy", "a lane is taken %.0f %% of the time", 100 * Math.min(1, answer.busy())));
+    terminal.result(
         answer
             .waiting()
             .map(PlanCommand::waiting)

@@ -43,27 +43,37 @@ final class PortCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    InstrumentPort port = InstrumentPort.of(new EventFolder(folder));
+    EventFolder event = new EventFolder(folder);
+    Optional<String> none = InstrumentPort.none(event);
+    if (none.isPresent() && other.isEmpty()) {
+      tell(Optional.empty(), "none: " + none.get());
+      return ExitCode.FINE;
+    }
+    InstrumentPort port = InstrumentPort.of(event);
     if (other.isPresent()) {
       port.change(other.get());
     }
     String now = other.orElse(port.now());
+    tell(Optional.of(now), now + (other.isPresent() ? ", instead of " + port.now() : ""));
+    return ExitCode.FINE;
+  }
+
+  private void tell(Optional<String> port, String words) {
     List<String> here = Listening.ports();
     Terminal terminal = workplace.terminal();
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
-      members.put("port", now);
+      port.ifPresentOrElse(
+          now -> members.put("port", now), () -> members.put("withoutPort", words));
       members.put("changed", other.isPresent());
       members.put("here", here);
       terminal.result(JsonLine.of(members));
-      return ExitCode.FINE;
+      return;
     }
-    terminal.result(
-        Notice.of("port", now + (other.isPresent() ? ", instead of " + port.now() : "")).line());
+    terminal.result(Notice.of("port", words).line());
     here.forEach(path -> terminal.result(Notice.of("here", path).line()));
     if (here.isEmpty()) {
       terminal.result(Notice.of("here", "no serial port").line());
     }
-    return ExitCode.FINE;
   }
 }

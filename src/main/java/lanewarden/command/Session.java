@@ -120,11 +120,11 @@ abstract class Session<W extends SessionWord> {
       line.signOut();
       narrator.end();
     } finally {
-      int unwritten = station().view().unwritten();
-      if (unwritten > 0) {
+      int lost = station().view().losable();
+      if (lost > 0) {
         terminal.say(
             "What was received last could not be written and ends with this program: "
-                + unwritten
+                + lost
                 + ". Nothing of it counts; the check at the line stands as it was signed.");
       }
       line.close();

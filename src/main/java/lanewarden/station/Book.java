@@ -248,7 +248,7 @@ final class Book implements AutoCloseable {
   /** The draw of a division, as it is to be signed. */
   Fact.DrawMade draw(String division, String seed) throws StationException {
     return new Drawing(admission().division(division), standing.pool(division).orElseGet(List::of))
-        .made(standing.draw(division), ruleBook().sha256(), seed);
+        .made(standing.draw(division), ruleBook().sha256(), seed, dueDraws());
   }
 
   /** The draws that the rule book in force asks for and that were not made under it. */

@@ -2,6 +2,7 @@ package lanewarden.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Standing;
 import lanewarden.metrology.PublicDraw;
@@ -26,17 +27,19 @@ record Drawing(Division division, List<String> pool) {
    * @param before the last draw of the division
    * @param ruleBook hash of the rule book in force
    * @param seed as it was thrown
+   * @param due what else is to be drawn
    * @throws StationException if nobody is to be drawn, it was drawn already, or the seed will not
    *     do
    */
-  Fact.DrawMade made(Optional<Standing.Draw> before, String ruleBook, String seed)
+  Fact.DrawMade made(
+      Optional<Standing.Draw> before, String ruleBook, String seed, List<DueDraw> due)
       throws StationException {
     Percent share = division.coverage().share();
     if (share == null) {
       throw refused(
           "NO-SHARE",
           "The rule book draws nobody in division " + division.code() + ".",
-          "Only a division with who = \"random share\" is drawn.");
+          "Only a division with who = \"random share\" is drawn. " + inWords(due));
     }
     if (before.filter(draw -> draw.ruleBook().equals(ruleBook)).isPresent()) {
       throw refused(
@@ -55,6 +58,16 @@ record Drawing(Division division, List<String> pool) {
           "For this draw: " + e.getMessage() + ".",
           "Throw the dice before witnesses.");
     }
+  }
+
+  private static String inWords(List<DueDraw> due) {
+    return due.isEmpty()
+        ? "None is due."
+        : "To be drawn: "
+            + due.stream()
+                .map(one -> one.division() + ", " + one.share() + " of " + one.pool())
+                .collect(Collectors.joining("; "))
+            + ".";
   }
 
   private static StationException refused(String code, String why, String remedy) {

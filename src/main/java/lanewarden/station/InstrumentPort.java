@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
 import lanewarden.written.Literal;
@@ -27,19 +28,30 @@ public record InstrumentPort(EventFolder event, String now) {
    * @throws StationException if the settings cannot be read, or readings do not come over a port
    */
   public static InstrumentPort of(EventFolder event) throws StationException {
-    StationSettings settings = event.settings();
-    if (settings.kind() != StationSettings.Kind.SERIAL) {
+    Optional<String> none = none(event);
+    if (none.isPresent()) {
       throw StationException.misstep(
           "NO-PORT",
           "No port was changed.",
-          settings.kind() == StationSettings.Kind.TYPED
-              ? "The readings of this event are typed in."
-              : "The readings of this event come from the simulator.",
+          none.get(),
           "For an instrument on a port, write instrument = \"serial\" and its port into "
               + event.path().resolve(EventFolder.SETTINGS)
               + ".");
     }
-    return new InstrumentPort(event, settings.port());
+    return new InstrumentPort(event, event.settings().port());
+  }
+
+  /**
+   * Why an event's instrument is on no port; empty if it is on one.
+   *
+   * @throws StationException if the settings cannot be read
+   */
+  public static Optional<String> none(EventFolder event) throws StationException {
+    return switch (event.settings().kind()) {
+      case SERIAL -> Optional.empty();
+      case TYPED -> Optional.of("The readings of this event are typed in.");
+      default -> Optional.of("The readings of this event come from the simulator.");
+    };
   }
 
   /**

@@ -38,7 +38,8 @@ final class Intake {
       link = changed;
     }
     waiting.add(
-        signer -> write(signer, () -> onDuty ? taking.of(signal, book) : taking.offDuty(signal)));
+        signer -> write(signer, () -> onDuty ? taking.of(signal, book) : taking.offDuty(signal)),
+        !(signal instanceof Signal.LinkChanged));
   }
 
   /**
@@ -134,6 +135,11 @@ final class Intake {
     if (stuck.isPresent()) {
       throw StationException.stuck(stuck.get());
     }
+  }
+
+  /** How many of them would be lost with the program. */
+  int losable() {
+    return waiting.losable();
   }
 
   /** How many signals wait. */

@@ -35,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param trouble what keeps the line from going on, as a full disk does
  * @param signOutIn how long until the official is signed out if nothing is done
  * @param unwritten signals that were received and wait to be written
+ * @param losable how many of them would be lost with the program: all but word of the link
  */
 public record LineView(
     String event,
@@ -56,7 +57,8 @@ public record LineView(
     Head head,
     Optional<Trouble> trouble,
     Optional<Duration> signOutIn,
-    int unwritten) {
+    int unwritten,
+    int losable) {
 
   private static final String NOT_HEARD = "NOT-HEARD";
 
@@ -93,7 +95,8 @@ public record LineView(
         book.head(),
         intake.trouble().or(book::doubt).or(() -> Optional.ofNullable(notice)),
         duty.left(),
-        intake.size());
+        intake.size(),
+        intake.losable());
   }
 
   /** Whether no stop for safety stands, and none was wanted. */

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Waiting {
 
-  private record Received(Writing writing, boolean stops) {}
+  private record Received(Writing writing, boolean stops, boolean tells) {}
 
   private final Deque<Received> queue = new ArrayDeque<>();
   private @Nullable Trouble trouble;
@@ -25,13 +25,16 @@ final class Waiting {
     void by(SigningKey signer) throws StationException;
   }
 
-  void add(Writing signal) {
-    queue.add(new Received(signal, false));
+  /**
+   * @param tells whether anything is lost with it: word of the link alone is not, it comes anew
+   */
+  void add(Writing signal, boolean tells) {
+    queue.add(new Received(signal, false, tells));
   }
 
   /** A stop of the line waits too: nothing that comes after it is written before it. */
   void addStop(Writing stop) {
-    queue.add(new Received(stop, true));
+    queue.add(new Received(stop, true, true));
   }
 
   /** Writes what waits, up to the first that cannot be written. */
@@ -58,6 +61,11 @@ final class Waiting {
   /** Whether a stop of the line is among it. */
   boolean stops() {
     return queue.stream().anyMatch(Received::stops);
+  }
+
+  /** How much would be lost with the program. */
+  int losable() {
+    return (int) queue.stream().filter(Received::tells).count();
   }
 
   int size() {

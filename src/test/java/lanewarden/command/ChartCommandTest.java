@@ -84,12 +84,19 @@ class ChartCommandTest extends PracticeRun {
   }
 
   @Test
+  void withNoVerificationItSaysSoInEnglish() {
+    assertTrue(chart().talk().contains("The ledger has no verification."), chart().toString());
+  }
+
+  @Test
   void withFewerThanTwoShotsItSaysWhatIsMissing() throws Exception {
     plan();
     line("prove", "typed 300 ft/s", "break the string broke", "out");
     Typed typed = chart();
     assertEquals(0, typed.code(), typed.toString());
     assertEquals("", typed.results());
-    assertTrue(typed.talk().contains("There is 1 verification in the ledger."), typed.toString());
+    assertTrue(typed.talk().contains("The ledger has 1 verification."), typed.toString());
+    line("prove", "typed 300 ft/s", "break the string broke", "out");
+    assertTrue(chart().talk().contains("The ledger has 2 verifications."), chart().toString());
   }
 }

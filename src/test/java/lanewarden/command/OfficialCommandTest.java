@@ -246,7 +246,9 @@ class OfficialCommandTest extends PracticeRun {
   void atTheOpenLineTheSealOfReportsIsMade() throws Exception {
     Files.delete(event.reportSeal());
     Typed typed = line("seal", PracticeEvent.PASSPHRASE, "seal", PracticeEvent.PASSPHRASE);
-    assertTrue(typed.results().contains("\nseal     " + event.reportSeal() + " is made"), typed.toString());
+    assertTrue(
+        typed.results().contains("\nseal     " + event.reportSeal() + " is made"),
+        typed.toString());
     assertTrue(Files.isRegularFile(event.reportSeal()), typed.toString());
     assertTrue(typed.talk().contains("KEY-EXISTS"), typed.toString());
   }

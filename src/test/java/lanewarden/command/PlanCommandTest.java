@@ -28,6 +28,14 @@ class PlanCommandTest {
   }
 
   @Test
+  void saysHowMuchOfTheTimeALaneIsTaken() {
+    // 2 erlang on 3 servers: two thirds
+    Typed typed = run("--competitors 60 --minutes 60 --lanes 3 --shots 4 --seconds 25 --change 20");
+    assertTrue(
+        typed.lines().contains("busy     a lane is taken 67 % of the time"), typed.toString());
+  }
+
+  @Test
   void saysWhatARandomShareFinds() throws Exception {
     // hypergeometric: 1 - C(18,5)/C(20,5) = 1 - (15 * 14)/(20 * 19)
     Typed typed = run("--competitors 20 --minutes 60 --drawn 5 --over 2 --caught 100% --json");
@@ -47,6 +55,7 @@ class PlanCommandTest {
         """
         check    takes 25 s on a lane; for 280 to be checked in time it may take 13 s
         lanes    1 lane can check 144 in 60 minutes if never idle; for the line not to grow, 2 are needed
+        busy     a lane is taken 100 % of the time
         waiting  the line grows as long as archers come
         sample   280 of 280 checked would find at least one of 1 over the limit 100.0 times in 100
         sample   but there is time for 144 only: those find one 51.4 times in 100

@@ -41,6 +41,20 @@ class PortCommandTest extends PracticeRun {
   }
 
   @Test
+  void whoOnlyAsksIsToldThePortsHereThoughTheEventHasNone() throws Exception {
+    Files.writeString(
+        settings,
+        Files.readString(settings).replace("\"serial\" # left\nport = \"COM3\"", "\"simulator\""));
+    Typed typed = new Typed().run("port", event.path().toString());
+    assertEquals(0, typed.code(), typed.toString());
+    assertEquals(
+        "port     none: The readings of this event come from the simulator.", typed.lines().get(0));
+    assertTrue(typed.lines().get(1).startsWith("here     "), typed.toString());
+    Typed json = new Typed().run("port", event.path().toString(), "--json");
+    assertTrue(new ObjectMapper().readTree(json.results()).has("here"), json.toString());
+  }
+
+  @Test
   void anEventWithoutAPortIsToldWhatToDo() throws Exception {
     Files.writeString(
         settings,

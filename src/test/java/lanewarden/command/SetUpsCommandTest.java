@@ -45,6 +45,7 @@ class SetUpsCommandTest extends PracticeRun {
             "compare",
             "out");
     assertEquals(0, typed.code(), typed.toString());
+    assertFalse(typed.talk().contains("could not be written"), typed.toString());
     assertTrue(
         typed.lines().contains("shot     line 3: 390.0 ft/s, Red + short"), typed.toString());
     // (298 + 301 + 301) / 3 = 300
