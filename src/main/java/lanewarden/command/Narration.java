@@ -34,6 +34,7 @@ final class Narration {
     told.add(link(now));
     now.official().ifPresent(name -> told.add(onDuty(name)));
     now.check().ifPresent(view -> told.addAll(check(Optional.empty(), view)));
+    now.check().filter(CheckView::wantsWeighing).ifPresent(view -> told.add(weigh(view)));
     now.stop().ifPresent(stop -> told.add(stopped(stop)));
     told.addAll(ProvingNarration.of(now.verification()));
     told.add(head(now));
@@ -62,6 +63,10 @@ final class Narration {
       told.add(left(before.check().get(), now));
     }
     now.check().ifPresent(view -> told.addAll(check(same, view)));
+    now.check()
+        .filter(CheckView::wantsWeighing)
+        .filter(view -> same.filter(CheckView::wantsWeighing).isEmpty())
+        .ifPresent(view -> told.add(weigh(view)));
     if (!now.stop().equals(before.stop())) {
       told.add(now.stop().map(Narration::stopped).orElseGet(Narration::clear));
     }
@@ -155,21 +160,16 @@ final class Narration {
             .with("outcome", outcome.get().word());
     List<Notice> all = new ArrayList<>();
     all.add(now.follows().isEmpty() ? told : told.with("follows", now.follows().get().toString()));
-    all.addAll(bench(now));
+    now.advice().ifPresent(advice -> all.add(advice(advice)));
     return all;
   }
 
-  /** What would bring a set-up inside that is over, or that it takes the arrow's mass to say so. */
-  private static List<Notice> bench(CheckView now) {
-    if (now.wantsWeighing()) {
-      return List.of(
-          Notice.of(
-                  "weigh",
-                  "weigh the arrow to see what would bring it within, and state it: setup arrow"
-                      + " MASS")
-              .with("check", now.check().number()));
-    }
-    return now.advice().map(Narration::advice).stream().toList();
+  /** Only of a check at the line: afterwards the arrow is gone. */
+  private static Notice weigh(CheckView now) {
+    return Notice.of(
+            "weigh",
+            "weigh the arrow to see what would bring it within, and state it: setup arrow MASS")
+        .with("check", now.check().number());
   }
 
   /** In one line, its cautions with it. */

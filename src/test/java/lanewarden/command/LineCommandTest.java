@@ -85,6 +85,19 @@ class LineCommandTest extends PracticeRun {
   }
 
   @Test
+  void toWeighAnArrowIsSaidAtTheLineOnlyAndNotWhereTheCheckIsLookedInto() throws Exception {
+    Files.writeString(
+        event.path().resolve("rehearsal.capture"),
+        "@ 2\n500 $PLWT,00355,0341.0,F,005865,A*11\\r\\n\n");
+    assertEquals(1, count(line("2", "wait"), "weigh "));
+    Typed again = line("status");
+    assertTrue(count(again, "weigh ") > 0, again.toString());
+    Typed looked = new Typed().run("check", event.path().toString(), "2");
+    assertEquals(1, count(looked, "outcome  OVER"), looked.toString());
+    assertEquals(0, count(looked, "weigh "), looked.toString());
+  }
+
+  @Test
   void aBareNameCallsToo() {
     assertSays(line("cat fletcher"), "check    3 Cat Fletcher, Longbow");
   }

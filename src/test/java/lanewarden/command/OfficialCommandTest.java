@@ -175,6 +175,15 @@ class OfficialCommandTest extends PracticeRun {
   }
 
   @Test
+  void whatNoWordOfTheLineDoesIsRefusedWithWhatToDoInstead() throws Exception {
+    try (CheckInLine unused = open(event)) {
+      Typed typed = new Typed().run("set-ups", event.path().toString());
+      assertEquals(4, typed.code(), typed.toString());
+      assertTrue(typed.talk().contains("leave the line in the terminal (out)"), typed.toString());
+    }
+  }
+
+  @Test
   void atTheOpenLineOfficialsAreEnrolledReplacedAndReadmitted() throws Exception {
     String own = "a word or two of Cy";
     String other = "quite another word";
