@@ -201,7 +201,10 @@ final class Doorstep implements AutoCloseable {
 
   /** All that a panel says; blank if it is not open. */
   String words(String id) throws Exception {
-    Scene scene = scene();
+    return words(scene(), id);
+  }
+
+  static String words(Scene scene, String id) throws Exception {
     return Booth.call(
         () -> {
           Node panel = scene.lookup("#" + id);

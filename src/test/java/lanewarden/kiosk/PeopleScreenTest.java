@@ -123,6 +123,16 @@ class PeopleScreenTest {
   }
 
   @Test
+  void everyKeyIsShownWithTheThumbprintThatTheReportNames() throws Exception {
+    booth.press(KeyCode.F3);
+    String words = Doorstep.words(booth.front.official(), "people");
+    for (KeyOffice.Official one : booth.station.proceedings().signers()) {
+      assertTrue(words.contains(one.name()), words);
+      assertTrue(words.contains("Thumbprint of the key: " + one.thumbprint()), words);
+    }
+  }
+
+  @Test
   void lostKeyIsReplacedAndOnlyTheNewPassphraseSignsIn() throws Exception {
     booth.press(KeyCode.F3);
     String name = chosen();

@@ -89,6 +89,25 @@ class RecordsScreenTest {
   }
 
   @Test
+  void reportIsToldWithTheOutcomesThatCount() throws Exception {
+    try (Booth booth = new Booth(temp)) {
+      booth.signIn();
+      booth.scan("103");
+      booth.shoot("299.1 ft/s", "299.0 ft/s", "299.2 ft/s");
+      booth.press(KeyCode.ENTER);
+      booth.scan("104");
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.F8);
+      answer(booth, "1");
+      assertTrue(
+          told(booth)
+              .contains("Outcomes that count: WITHIN 1, OVER 0, NOT DECIDED 0, NOT ADMITTED 0"),
+          told(booth));
+      assertTrue(told(booth).contains("Checks without a verdict: 1. In question: 0"), told(booth));
+    }
+  }
+
+  @Test
   void sealedReportTakesTheOrganizersPassphraseAndNoOther() throws Exception {
     try (Booth booth = new Booth(temp)) {
       booth.press(KeyCode.F8);

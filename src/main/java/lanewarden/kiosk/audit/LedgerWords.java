@@ -3,6 +3,7 @@ package lanewarden.kiosk.audit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lanewarden.audit.AuditReport;
@@ -12,7 +13,9 @@ import lanewarden.audit.seal.Seal;
 import lanewarden.audit.slip.SlipSearch;
 import lanewarden.audit.slip.Slips;
 import lanewarden.journal.Fact;
+import lanewarden.journal.Outcome;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
 import lanewarden.kiosk.protest.DocketLine;
 import lanewarden.kiosk.protest.DocketWords;
 import lanewarden.station.Budget;
@@ -133,6 +136,8 @@ record LedgerWords(Texts texts, DocketWords dockets) {
             .orElseGet(() -> texts.of("records.told.no-seal")));
     AuditSummary summary = written.summary();
     tell(summary, lines);
+    tell(summary.outcomes(), lines);
+    lines.fact(texts.of("records.told.undecided", summary.withoutVerdict(), summary.inQuestion()));
     tell(summary.findings(), lines);
     boolean fine = summary.sound() && summary.contradictions().isEmpty();
     return new Ending(
@@ -173,6 +178,20 @@ record LedgerWords(Texts texts, DocketWords dockets) {
     lines.fact(
         texts.of(
             "records.told.figures", summary.entries(), summary.checks(), summary.competitors()));
+  }
+
+  private void tell(Map<Outcome, Integer> outcomes, Ending.Lines lines) {
+    lines.fact(
+        texts.of(
+            "records.told.outcomes",
+            outcomes.entrySet().stream()
+                .map(
+                    one ->
+                        texts.of(
+                            "records.told.outcome",
+                            Wording.outcome(one.getKey(), texts),
+                            one.getValue()))
+                .collect(Collectors.joining(", "))));
   }
 
   private void tell(List<Finding> findings, Ending.Lines lines) {

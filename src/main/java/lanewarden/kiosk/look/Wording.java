@@ -2,6 +2,7 @@ package lanewarden.kiosk.look;
 
 import java.util.Locale;
 import java.util.Optional;
+import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
 import lanewarden.station.CheckView;
 
@@ -50,7 +51,12 @@ public final class Wording {
     if (view.outcome().isEmpty()) {
       return texts.of(view.takesShots() ? "outcome.running" : "outcome.waiting");
     }
-    return switch (view.outcome().get()) {
+    return outcome(view.outcome().get(), texts);
+  }
+
+  /** An outcome in a word. */
+  public static String outcome(Outcome outcome, Texts texts) {
+    return switch (outcome) {
       case WITHIN -> texts.of("outcome.within");
       case OVER -> texts.of("outcome.over");
       case NOT_DECIDED -> texts.of("outcome.not-decided");

@@ -99,9 +99,14 @@ public final class LanesViewModel {
 
   private void tell(LaneQuestion asked, List<String> ofLanes, List<String> ofSample) {
     LaneQuestion.Answer answer = asked.answer();
+    ofLanes.add(texts.of("lanes.check", duration(answer.secondsACheck())));
+    if (asked.drawn() > 0) {
+      ofLanes.add(texts.of("lanes.check.most", asked.drawn(), duration(answer.secondsAvailable())));
+    }
     ofLanes.add(
         texts.of("lanes.capacity", asked.lanes(), answer.capacity(), plain(asked.minutes())));
     ofLanes.add(texts.of("lanes.busy", percent(Math.min(1, answer.busy()))));
+    ofLanes.add(texts.of("lanes.needed", answer.lanesNeeded()));
     ofLanes.add(
         answer
             .waiting()
@@ -112,7 +117,15 @@ public final class LanesViewModel {
                         percent(w.probability()),
                         duration(w.meanSeconds()),
                         rounded(w.meanLength())))
-            .orElse(texts.of("lanes.growing", answer.lanesNeeded())));
+            .orElse(texts.of("lanes.growing")));
+    tellSample(asked, answer, ofSample);
+  }
+
+  private void tellSample(LaneQuestion asked, LaneQuestion.Answer answer, List<String> ofSample) {
+    if (asked.overLimit() == 0) {
+      ofSample.add(texts.of("lanes.nobody"));
+      return;
+    }
     ofSample.add(
         texts.of(
             "lanes.finds",
@@ -123,13 +136,18 @@ public final class LanesViewModel {
     if (asked.drawn() > answer.capacity()) {
       ofSample.add(texts.of("lanes.in-time", answer.capacity(), percent(answer.findsInTime())));
     }
-    if (asked.overLimit() > 0) {
-      String wanted = percent(LaneQuestion.WANTED);
-      ofSample.add(
-          answer.enough().isPresent()
-              ? texts.of("lanes.enough", answer.enough().getAsInt(), wanted)
-              : texts.of("lanes.never", wanted));
+    ofSample.add(enough(answer));
+  }
+
+  private String enough(LaneQuestion.Answer answer) {
+    String wanted = percent(LaneQuestion.WANTED);
+    if (answer.enough().isEmpty()) {
+      return texts.of("lanes.never", wanted);
     }
+    int enough = answer.enough().getAsInt();
+    return enough > answer.capacity()
+        ? texts.of("lanes.enough.late", enough, wanted)
+        : texts.of("lanes.enough", enough, wanted);
   }
 
   private String duration(double seconds) {

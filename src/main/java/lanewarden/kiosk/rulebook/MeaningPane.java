@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.journal.Outcome;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
@@ -34,6 +35,7 @@ final class MeaningPane extends VBox {
   private final NumbersBox second;
   private final SaidLines words = new SaidLines(false);
   private final SaidLines cases = new SaidLines(true);
+  private final Label everywhere = new Label();
 
   MeaningPane(EffectViewModel model, Texts texts) {
     this.texts = texts;
@@ -42,9 +44,10 @@ final class MeaningPane extends VBox {
     this.second = new NumbersBox("numbers-second", texts);
     note.getStyleClass().add("effect-note");
     note.setId("effect-note");
-    WrappedWords.in(note);
-    note.setMinHeight(USE_PREF_SIZE);
     note.setMaxWidth(Double.MAX_VALUE);
+    everywhere.setText(texts.of("meaning.everywhere"));
+    everywhere.setId("rule-everywhere");
+    PanelFrame.wrap(note, everywhere);
     VBox.setVgrow(picture, Priority.ALWAYS);
     picture.setMinHeight(LEAST_PICTURE);
     picture.setPrefHeight(LEAST_PICTURE);
@@ -62,6 +65,7 @@ final class MeaningPane extends VBox {
     lower.getColumnConstraints().setAll(share(44), share(56));
     lower.add(titled("meaning.words", words), 0, 0);
     lower.add(titled("meaning.cases", cases), 1, 0);
+    lower.add(everywhere, 0, 1, 2, 1);
     Scroll scroll = new Scroll(lower);
     scroll.setAccessibleText(texts.of("meaning.words"));
     setMinHeight(0);
@@ -94,6 +98,8 @@ final class MeaningPane extends VBox {
     picture.setVisible(drawn);
     picture.setManaged(drawn);
     picture.show(page);
+    everywhere.setVisible(hasCurve(page.first()));
+    everywhere.setManaged(hasCurve(page.first()));
     first.show(page.first(), page.second().isPresent());
     second.show(page.second(), true);
     List<String> sentences = page.first().map(EffectPage.Shown::sentences).orElse(List.of());

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.station.LaneFigure;
+import lanewarden.rules.Screening;
 import lanewarden.station.RuleCurve;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
@@ -238,19 +238,10 @@ class StudioModelsTest {
         said());
   }
 
+  /** What the terminal's plan tells of the same numbers. */
   @Test
-  void aSampleThatTheLanesHaveNoTimeForIsToldWithWhatTheyCanDo() {
-    LanesViewModel lanes = new LanesViewModel(texts);
-    lanes.figure(LaneFigure.COMPETITORS).set("60");
-    lanes.figure(LaneFigure.DRAWN).set("60");
-    lanes.figure(LaneFigure.LANES).set("1");
-    lanes.figure(LaneFigure.MINUTES).set("11");
-    lanes.figure(LaneFigure.OVER_LIMIT).set("1");
-    lanes.figure(LaneFigure.CAUGHT).set("100 %");
-    // 660 s at 110 s a check are 6, and one of 60 is among 6 with a chance of 6/60
-    assertEquals(
-        "The lanes have time for only 6 of them: then the chance is 10.0\u00a0%.",
-        lanes.sample().get(1));
+  void whatVoidsAReadingInEveryDivisionIsSaidInTheRulesOwnWords() {
+    assertEquals("In every division: " + Screening.EVERYWHERE, texts.of("meaning.everywhere"));
   }
 
   @Test
@@ -345,31 +336,5 @@ class StudioModelsTest {
     done();
     assertEquals(Optional.empty(), book.trouble().get());
     assertTrue(Files.readString(folder.resolve("mine.toml")).contains("290 ft/s"));
-  }
-
-  @Test
-  void lanesAndSamplesAreAnsweredAtEveryKey() {
-    LanesViewModel lanes = new LanesViewModel(texts);
-    lanes.figure(LaneFigure.COMPETITORS).set("60");
-    lanes.figure(LaneFigure.DRAWN).set("12");
-    lanes.figure(LaneFigure.OVER_LIMIT).set("1");
-    lanes.figure(LaneFigure.CAUGHT).set("100 %");
-    // one over-limit archer of 60 is among 12 drawn with a chance of 12/60
-    assertTrue(lanes.sample().get(0).contains("20.0\u00a0%"), lanes.sample()::toString);
-    lanes.figure(LaneFigure.LANES).set("1");
-    lanes.figure(LaneFigure.DRAWN).set("60");
-    lanes.figure(LaneFigure.MINUTES).set("60");
-    // 60 archers of 4 × 20 s + 30 s = 110 s need 1.83 lanes
-    assertTrue(lanes.lanes().get(2).contains("2 lanes are needed"), lanes.lanes()::toString);
-    lanes.figure(LaneFigure.LANES).set("two");
-    assertEquals("lanes: write a whole number, 1 to 100", lanes.fault().get());
-    assertEquals(List.of(), lanes.lanes());
-    lanes.figure(LaneFigure.LANES).set("2");
-    lanes.figure(LaneFigure.DRAWN).set("61");
-    lanes.figure(LaneFigure.CAUGHT).set("0 %");
-    assertEquals(
-        "of them checked: write a whole number, zero to all competitors\n"
-            + "chance to catch one: write a percentage more than zero, such as 90 %",
-        lanes.fault().get());
   }
 }
