@@ -45,22 +45,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     LedgerRecords found = LedgerRecords.of(ledger);
     CheckRecords records = found.checks();
-    List<Long> meant = records.meant(check);
-    List<String> several = records.several(check);
-    if (!several.isEmpty()) {
-      throw CommandRefused.misstep(
-          "WHICH-CHECK",
-          "Nothing was shown.",
-          "\"" + check + "\" is in several names: " + String.join(", ", several) + ".",
-          "Write the bib of the one that is meant.");
-    }
-    if (meant.isEmpty() && found.sound()) {
-      throw CommandRefused.misstep(
-          "NO-SUCH-CHECK",
-          "Nothing was shown.",
-          "The ledger has no check of a bib or name " + check + ", and none numbered so.",
-          "Write the bib as it was called, or the number of the check as the report prints it.");
-    }
+    List<Long> meant = found.meant(check);
     Terminal terminal = workplace.terminal();
     meant.forEach(number -> tell(records, number, terminal));
     if (!found.sound()) {

@@ -45,7 +45,7 @@ final class InstrumentRoom {
     this.shell = shell;
     this.texts = texts;
     ZoneId zone = ZoneId.systemDefault();
-    chart = new ChartViewModel(texts);
+    chart = new ChartViewModel(texts, zone);
     wire =
         new WireViewModel(
             (answer, missed) -> desk.ask(Station::wire, answer, missed),
@@ -73,7 +73,13 @@ final class InstrumentRoom {
 
   /** Shows the charts. */
   void openChart() {
-    shell.open(new ChartPanel(chart, texts, this::openWire, shell::close));
+    KeyButton wires = new KeyButton(texts.of("act.listen"), KeyCode.F2, this::openWire);
+    wires.setId("to-wire");
+    shell.open(
+        new ChartPanel(
+            chart,
+            texts,
+            List.of(wires, new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, shell::close))));
   }
 
   /** Shows what it says. */

@@ -43,6 +43,34 @@ public record LedgerRecords(
     }
   }
 
+  /**
+   * The numbers of the checks that are meant, the newest first; none only where the ledger is not
+   * sound, so that what there is need not be all.
+   *
+   * @param typed as {@link CheckRecords#meant} takes it
+   * @throws StationException if what was typed is in several names, or a sound ledger has no such
+   *     check
+   */
+  public List<Long> meant(String typed) throws StationException {
+    List<Long> meant = checks.meant(typed);
+    List<String> several = checks.several(typed);
+    if (!several.isEmpty()) {
+      throw StationException.misstep(
+          "WHICH-CHECK",
+          "Nothing was shown.",
+          "\"" + typed + "\" is in several names: " + String.join(", ", several) + ".",
+          "Write the bib of the one that is meant.");
+    }
+    if (meant.isEmpty() && sound) {
+      throw StationException.misstep(
+          "NO-SUCH-CHECK",
+          "Nothing was shown.",
+          "The ledger has no check of a bib or name " + typed + ", and none numbered so.",
+          "Write the bib as it was called, or the number of the check as the report prints it.");
+    }
+    return meant;
+  }
+
   /** How the instrument kept its aim from shot to shot; empty before two shots can be compared. */
   public Optional<InstrumentChart> chart() {
     return InstrumentChart.of(verifications);

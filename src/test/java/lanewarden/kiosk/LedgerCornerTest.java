@@ -65,7 +65,8 @@ class LedgerCornerTest {
 
   @Test
   void onlyWhatNeedsNoStationIsThereAndEscapeLeadsBack() throws Exception {
-    for (String errand : List.of("f8", "f2", "f12", "f1", "f3", "f4", "f5", "f9")) {
+    for (String errand :
+        List.of("f8", "home", "delete", "f2", "f12", "f1", "f3", "f4", "f5", "f9")) {
       assertFalse(of("errand-" + errand, Node.class).isDisabled(), errand);
     }
     for (String signed : List.of("f6", "f11", "f10")) {

@@ -50,6 +50,16 @@ final class RecordsPictures {
       book.take(booth, "records-write" + size);
       booth.press(KeyCode.ENTER);
       book.take(booth, "records-written" + size);
+      booth.press(KeyCode.HOME);
+      booth.type("102");
+      book.take(booth, "records-check" + size);
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "records-checked" + size);
+      booth.press(KeyCode.ESCAPE);
+      booth.press(KeyCode.DELETE);
+      booth.press(KeyCode.ENTER);
+      book.take(booth, "records-chart" + size);
+      booth.press(KeyCode.ESCAPE);
       sealElsewhere(booth, temp.resolve("seal.key"), size);
       docket(booth, size);
       BoothEvent.adoptShare(booth);

@@ -31,6 +31,7 @@ final class LedgerPanels {
   private final Panels panels;
   private final Supplier<Optional<Chooser>> chooser;
   private final ReportPanels reports;
+  private final InsightPanels insights;
 
   LedgerPanels(
       LedgerViewModel model, Texts texts, Panels panels, Supplier<Optional<Chooser>> chooser) {
@@ -39,6 +40,7 @@ final class LedgerPanels {
     this.panels = panels;
     this.chooser = chooser;
     reports = new ReportPanels(this, model.report(), texts);
+    insights = new InsightPanels(this, model.insight(), texts, panels);
   }
 
   /** Without an event it is asked whose settings are meant. */
@@ -68,6 +70,14 @@ final class LedgerPanels {
 
   void report() {
     model.askPrinters(reports::open);
+  }
+
+  void check() {
+    insights.check();
+  }
+
+  void chart() {
+    insights.chart();
   }
 
   /** The code is typed, or scanned: a reader ends it with Enter. */

@@ -64,6 +64,7 @@ public final class LedgerViewModel {
   private final LedgerWords words;
   private final ErrandViewModel errand;
   private final ReportViewModel report;
+  private final InsightViewModel insight;
   private final Export export = new Export(SignedPapers::of);
   private Optional<List<String>> printers = Optional.empty();
   private String last = "";
@@ -89,6 +90,7 @@ public final class LedgerViewModel {
     words = new LedgerWords(texts, dockets);
     errand = new ErrandViewModel(work, screen, texts);
     report = new ReportViewModel(this, paper, export, errand, words, texts);
+    insight = new InsightViewModel(this, errand, dockets, texts);
   }
 
   /** Begins to look; a printer may have come or gone since. */
@@ -114,6 +116,11 @@ public final class LedgerViewModel {
   /** Reports of a ledger. */
   ReportViewModel report() {
     return report;
+  }
+
+  /** What can be looked into. */
+  InsightViewModel insight() {
+    return insight;
   }
 
   /** Whether a ledger has to be named, since no event is open. */

@@ -75,7 +75,12 @@ public final class RecordsScreen implements Page {
     acts.add(doors.goTo());
     acts.add(new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, doors.leave()));
     acts.forEach(keys::add);
-    acts.add(0, button("records.accuracy", KeyCode.F9, own::accuracy, busy));
+    acts.addAll(
+        0,
+        List.of(
+            button("records.check", KeyCode.HOME, own::check, busy),
+            button("act.chart", KeyCode.DELETE, own::chart, busy),
+            button("records.accuracy", KeyCode.F9, own::accuracy, busy)));
     bar.offer(acts);
     root.fill(column, pane, bar);
     root.getStyleClass().add("protest");
@@ -124,7 +129,7 @@ public final class RecordsScreen implements Page {
     KeyButton seal =
         button("records.seal", KeyCode.F10, signed::makeSeal, busy.or(station.sealed()));
     say(seal, station.sealed(), "records.seal.barred", "records.seal");
-    acts.add(1, seal);
+    acts.add(3, seal);
     bar.offer(acts);
   }
 

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.instrument;
 
+import java.util.List;
 import java.util.Optional;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.station.InstrumentChart;
@@ -18,8 +19,18 @@ public record ChartPage(Optional<Charts> charts, String note) {
    * @param chart the figures
    * @param single what the single shots say
    * @param average what their average says
+   * @param shots every shot that is drawn, the newest first
    */
-  public record Charts(InstrumentChart chart, Said single, Said average) {}
+  public record Charts(InstrumentChart chart, Said single, Said average, List<Shot> shots) {}
+
+  /**
+   * A shot that is drawn.
+   *
+   * @param sign whether it or its average is outside
+   * @param figures its number, difference and average
+   * @param words reading against reference, where it came from, and of which verification
+   */
+  public record Shot(Sign sign, String figures, String words) {}
 
   /**
    * What a chart says.

@@ -1,9 +1,12 @@
 package lanewarden.kiosk.instrument;
 
+import java.util.List;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -16,7 +19,10 @@ import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
 
-/** The instrument's control charts: single shots, and the average that sees a drift sooner. */
+/**
+ * The instrument's control charts: single shots, the average that sees a drift sooner, and the
+ * shots themselves.
+ */
 public final class ChartPanel implements Page {
   private final Texts texts;
   private final VBox root = new VBox();
@@ -24,7 +30,9 @@ public final class ChartPanel implements Page {
   private final Label note = new Label();
   private final Part single;
   private final Part average;
-  private final KeyButton back;
+  private final Label heading = new Label();
+  private final ListView<ChartPage.Shot> shots = new ListView<>();
+  private final Row buttons;
 
   // Held here: the model holds it weakly, so that a closed panel is not kept
   private final ChangeListener<ChartPage> follow = (all, before, now) -> show(now);
@@ -61,10 +69,9 @@ public final class ChartPanel implements Page {
   }
 
   /**
-   * @param listen goes on to what comes over the wire
-   * @param leave goes back
+   * @param acts what can be done there, the way back last
    */
-  public ChartPanel(ChartViewModel model, Texts texts, Runnable listen, Runnable leave) {
+  public ChartPanel(ChartViewModel model, Texts texts, List<KeyButton> acts) {
     this.texts = texts;
     single = new Part(texts, "chart-single");
     average = new Part(texts, "chart-average");
@@ -73,13 +80,17 @@ public final class ChartPanel implements Page {
     note.setId("chart-note");
     WrappedWords.in(note);
     note.setMinHeight(Label.USE_PREF_SIZE);
-    KeyButton other = new KeyButton(texts.of("act.listen"), KeyCode.F2, listen);
-    other.setId("to-wire");
-    back = new KeyButton(texts.of("panel.back"), KeyCode.ESCAPE, leave);
-    keys.add(other, back);
-    Row buttons = new Row(other, back);
+    heading.setText(texts.of("chart.shots"));
+    heading.getStyleClass().add("chart-name");
+    shots.setId("chart-shots");
+    shots.setAccessibleText(heading.getText());
+    shots.setCellFactory(all -> new ShotCell());
+    KeyButton[] all = acts.toArray(KeyButton[]::new);
+    keys.add(all);
+    buttons = new Row(all);
     buttons.getStyleClass().add("panel-buttons");
-    root.getChildren().addAll(title, single, average, note, buttons);
+    buttons.setMinHeight(Row.USE_PREF_SIZE);
+    root.getChildren().addAll(title, single, average, heading, shots, note, buttons);
     root.getStyleClass().addAll("panel", "instrument-panel");
     root.setMaxHeight(VBox.USE_PREF_SIZE);
     root.setId("chart-panel");
@@ -91,7 +102,7 @@ public final class ChartPanel implements Page {
     note.setText(page.note());
     note.setVisible(!page.note().isBlank());
     note.setManaged(!page.note().isBlank());
-    for (Part part : new Part[] {single, average}) {
+    for (Node part : new Node[] {single, average, heading, shots}) {
       part.setVisible(page.charts().isPresent());
       part.setManaged(page.charts().isPresent());
     }
@@ -99,6 +110,10 @@ public final class ChartPanel implements Page {
   }
 
   private void show(ChartPage.Charts charts) {
+    if (!charts.shots().equals(shots.getItems())) {
+      shots.getItems().setAll(charts.shots());
+      shots.scrollTo(0);
+    }
     String unit = charts.chart().unit().symbol();
     single.show(
         texts.of("chart.single", unit),
@@ -117,7 +132,8 @@ public final class ChartPanel implements Page {
 
   @Override
   public void focus() {
-    back.requestFocus();
+    (shots.isVisible() ? shots : buttons.getChildren().get(buttons.getChildren().size() - 1))
+        .requestFocus();
   }
 
   @Override

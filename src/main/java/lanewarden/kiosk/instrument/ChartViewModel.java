@@ -1,16 +1,22 @@
 package lanewarden.kiosk.instrument;
 
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
 import lanewarden.metrology.ChartPoint;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.station.InstrumentChart;
+import lanewarden.station.LedgerRecords;
 import lanewarden.station.VerificationView;
 
 /** The control charts of the station's instrument; used on the screen's thread. */
@@ -20,25 +26,46 @@ public final class ChartViewModel {
   private static final int MOST_NAMED = 6;
 
   private final Texts texts;
+  private final DateTimeFormatter clock;
   private final ObjectProperty<ChartPage> page;
 
-  /** Charts that nothing is known for yet, as long as the ledger is verified. */
-  public ChartViewModel(Texts texts) {
+  /**
+   * Charts that nothing is known for yet, as long as the ledger is verified.
+   *
+   * @param zone in which times are shown
+   */
+  public ChartViewModel(Texts texts, ZoneId zone) {
     this.texts = texts;
+    this.clock = Wording.clock(zone);
     page =
         new SimpleObjectProperty<>(new ChartPage(Optional.empty(), texts.of("ledger.verifying")));
   }
 
   /** Takes how far the instrument can be believed now. */
   public void take(VerificationView view) {
+    show(view.chart(), texts.of(view.planned() ? "chart.too-few" : "chart.unplanned"), "");
+  }
+
+  /** Takes what a ledger says of its instrument; of one that is not sound nothing is proved. */
+  public void take(LedgerRecords found) {
+    show(
+        found.chart(),
+        texts.of("chart.too-few.ledger", found.verifications().size()),
+        found.sound() ? "" : texts.of("records.told.docket-unproved"));
+  }
+
+  private void show(Optional<InstrumentChart> chart, String none, String caution) {
+    String note = chart.map(this::leftOut).orElse(none);
     page.set(
-        view.chart()
-            .map(this::page)
-            .orElseGet(
-                () ->
-                    new ChartPage(
-                        Optional.empty(),
-                        texts.of(view.planned() ? "chart.too-few" : "chart.unplanned"))));
+        new ChartPage(
+            chart.map(this::charts),
+            Stream.of(caution, note)
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining("\n"))));
+  }
+
+  private String leftOut(InstrumentChart chart) {
+    return chart.brokenOff() == 0 ? "" : texts.of("chart.left-out", chart.brokenOff());
   }
 
   /** What is shown. */
@@ -46,15 +73,41 @@ public final class ChartViewModel {
     return page;
   }
 
-  private ChartPage page(InstrumentChart chart) {
+  private ChartPage.Charts charts(InstrumentChart chart) {
     ChartPoint last = chart.averages().get(chart.averages().size() - 1);
-    return new ChartPage(
-        Optional.of(
-            new ChartPage.Charts(
-                chart,
-                said(chart.singles(), chart.singles().get(0), chart.unit()),
-                said(chart.averages(), last, chart.unit()))),
-        chart.brokenOff() == 0 ? "" : texts.of("chart.left-out", chart.brokenOff()));
+    List<ChartPage.Shot> shots = new ArrayList<>();
+    for (int i = chart.compared().size() - 1; i >= 0; i--) {
+      shots.add(shot(chart, i));
+    }
+    return new ChartPage.Charts(
+        chart,
+        said(chart.singles(), chart.singles().get(0), chart.unit()),
+        said(chart.averages(), last, chart.unit()),
+        List.copyOf(shots));
+  }
+
+  private ChartPage.Shot shot(InstrumentChart chart, int at) {
+    ChartPoint single = chart.singles().get(at);
+    ChartPoint average = chart.averages().get(at);
+    VerificationView.Round round = chart.compared().get(at).round();
+    VerificationView.Shot shot = chart.compared().get(at).shot();
+    return new ChartPage.Shot(
+        single.isOutside() || average.isOutside() ? Sign.OVER : Sign.WITHIN,
+        texts.of("chart.row", single.number(), figure(single, chart.unit()))
+            + "\n"
+            + texts.of("chart.row.average", figure(average, chart.unit())),
+        texts.of(
+                "chart.row.words",
+                shot.speed(),
+                shot.reference().orElseThrow(),
+                Wording.source(shot.source(), texts))
+            + "\n"
+            + texts.of("chart.row.of", round.number(), round.occasion(), clock.format(round.at())));
+  }
+
+  private String figure(ChartPoint point, SpeedUnit unit) {
+    String written = inUnit(point.value(), unit, texts) + "\u00a0" + unit.symbol();
+    return point.isOutside() ? texts.of("chart.row.outside", written) : written;
   }
 
   /**

@@ -9,7 +9,6 @@ import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
-import lanewarden.quantity.Speed;
 import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 
@@ -133,15 +132,8 @@ public record CheckPage(
   private static String atBow(CheckView view, Texts texts) {
     return view.check().shots().stream()
         .reduce((first, second) -> second)
-        .map(shot -> atBow(shot.reading().speed(), view, texts))
+        .map(shot -> Wording.atBow(shot.reading().speed(), view, texts))
         .orElse("");
-  }
-
-  private static String atBow(Speed reading, CheckView view, Texts texts) {
-    if (view.hasNoSpeedAtBow(reading)) {
-      return texts.of("reading.no-bow");
-    }
-    return view.atBow(reading).map(speed -> texts.of("reading.at-bow", speed)).orElse("");
   }
 
   /** Whether the rule has decided. */

@@ -9,6 +9,7 @@ import lanewarden.journal.Docket;
 import lanewarden.journal.Protest;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
 import lanewarden.rules.Phase;
 import lanewarden.station.LineView;
 import lanewarden.station.Trouble;
@@ -67,15 +68,7 @@ public record LinePage(
 
   /** The phases of an event, in words. */
   static List<String> phases(Texts texts) {
-    return Stream.of(Phase.values()).map(phase -> texts.of(pick(phase))).toList();
-  }
-
-  private static String pick(Phase phase) {
-    return switch (phase) {
-      case BEFORE -> "phase.pick.before";
-      case DURING -> "phase.pick.during";
-      case AFTER -> "phase.pick.after";
-    };
+    return Stream.of(Phase.values()).map(phase -> Wording.phase(phase, texts)).toList();
   }
 
   private static String now(Phase phase) {
@@ -89,7 +82,7 @@ public record LinePage(
   /** The phase that is meant by one of those words; anything else is left to the station. */
   static String phaseOf(String words, Texts texts) {
     return Stream.of(Phase.values())
-        .filter(phase -> texts.of(pick(phase)).equals(words))
+        .filter(phase -> Wording.phase(phase, texts).equals(words))
         .map(Phase::word)
         .findFirst()
         .orElse(words);

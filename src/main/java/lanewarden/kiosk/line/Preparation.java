@@ -3,6 +3,7 @@ package lanewarden.kiosk.line;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.quantity.Quantity;
@@ -81,6 +82,15 @@ public record Preparation(
         view.division().rule().conditions().stream()
             .map(words -> new Condition(words, view.check().ticked().contains(words)))
             .toList());
+  }
+
+  /** Every figure that is stated, in one line; blank where none is. */
+  public static String stated(SetUp known, Texts texts) {
+    return Stream.of(Figure.values())
+        .map(figure -> asked(figure, known, List.of(), texts))
+        .filter(figure -> !figure.known().isEmpty())
+        .map(figure -> inWords(figure, texts))
+        .collect(Collectors.joining(texts.of("set-up.between")));
   }
 
   private static Asked asked(Figure figure, SetUp known, List<String> needed, Texts texts) {

@@ -6,6 +6,7 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.TakenShot;
 import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
 import lanewarden.quantity.Sentence;
 import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
@@ -54,7 +55,7 @@ public record ShotLine(
         reading.shot(),
         texts.quantity(reading.speed()),
         Figure.converted(reading.speed(), view, texts),
-        source(reading.source(), texts),
+        Wording.source(reading.source(), texts),
         Optional.ofNullable(shot.voided()).map(Fact.ReadingVoided::reason),
         doubt.map(found -> texts.of(Sentence.of(found.kind()))).orElse(""),
         doubt.filter(Doubt::isOpen).isPresent());
@@ -68,16 +69,5 @@ public record ShotLine(
     return voided
         .map(reason -> texts.of("line.shot.spoken.void", number, speed, reason))
         .orElseGet(() -> texts.of("line.shot.spoken", number, speed, source));
-  }
-
-  /** Where a reading came from, in a word of this language. */
-  private static String source(String word, Texts texts) {
-    return switch (word) {
-      case "serial port" -> texts.of("source.serial");
-      case "typed" -> texts.of("source.typed");
-      case "replay" -> texts.of("source.replay");
-      case "simulator" -> texts.of("source.simulator");
-      default -> word;
-    };
   }
 }

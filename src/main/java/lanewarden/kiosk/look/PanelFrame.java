@@ -40,6 +40,8 @@ public final class PanelFrame extends VBox {
     Row row = new Row(act);
     row.getChildren().addAll(others);
     row.getStyleClass().add("panel-buttons");
+    // However much does not fit, what scrolls gives way and not the buttons
+    row.setMinHeight(USE_PREF_SIZE);
     keys.add(act);
     keys.add(others);
     getChildren().add(row);

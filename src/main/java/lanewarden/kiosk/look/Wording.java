@@ -1,9 +1,12 @@
 package lanewarden.kiosk.look;
 
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
+import lanewarden.rules.Phase;
 import lanewarden.station.CheckView;
 
 /** How a check reads on every screen. */
@@ -62,6 +65,39 @@ public final class Wording {
       case NOT_DECIDED -> texts.of("outcome.not-decided");
       case NOT_ADMITTED -> texts.of("outcome.not-admitted");
     };
+  }
+
+  /** Writes a day with its time, as on every screen. */
+  public static DateTimeFormatter clock(ZoneId zone) {
+    return DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT).withZone(zone);
+  }
+
+  /** Where a reading came from, in a word of this language. */
+  public static String source(String word, Texts texts) {
+    return switch (word) {
+      case "serial port" -> texts.of("source.serial");
+      case "typed" -> texts.of("source.typed");
+      case "replay" -> texts.of("source.replay");
+      case "simulator" -> texts.of("source.simulator");
+      default -> word;
+    };
+  }
+
+  /** A phase of the event, in words. */
+  public static String phase(Phase phase, Texts texts) {
+    return switch (phase) {
+      case BEFORE -> texts.of("phase.pick.before");
+      case DURING -> texts.of("phase.pick.during");
+      case AFTER -> texts.of("phase.pick.after");
+    };
+  }
+
+  /** About how fast the arrow of a reading left the bow; blank where that is not known. */
+  public static String atBow(Speed reading, CheckView view, Texts texts) {
+    if (view.hasNoSpeedAtBow(reading)) {
+      return texts.of("reading.no-bow");
+    }
+    return view.atBow(reading).map(speed -> texts.of("reading.at-bow", speed)).orElse("");
   }
 
   /** With a capital letter in front. */

@@ -3,7 +3,6 @@ package lanewarden.kiosk.protest;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.journal.Check;
@@ -27,7 +26,7 @@ public final class DocketWords {
    */
   public DocketWords(Texts texts, ZoneId zone) {
     this.texts = texts;
-    this.clock = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT).withZone(zone);
+    this.clock = Wording.clock(zone);
   }
 
   DateTimeFormatter clock() {
@@ -105,7 +104,8 @@ public final class DocketWords {
         "dossier.ruled.words",
         given.fact().reason(),
         given.fact().consequence(),
-        clock.format(given.at()));
+        clock.format(given.at()),
+        given.sequence());
   }
 
   private Stream<DocketLine> lines(Dossier dossier) {

@@ -26,7 +26,8 @@ public record DossierPage(String who, List<SheetPage> sheets, List<Act> acts) {
    */
   public record Act(String title, String words) {}
 
-  static DossierPage of(Dossier dossier, DocketWords words, Texts texts) {
+  /** A check and all that stands beside it. */
+  public static DossierPage of(Dossier dossier, DocketWords words, Texts texts) {
     Check check = dossier.check().check();
     List<Act> acts = new ArrayList<>();
     for (Protest protest : dossier.protests()) {
@@ -80,7 +81,9 @@ public record DossierPage(String who, List<SheetPage> sheets, List<Act> acts) {
                         "dossier.confirmed",
                         correction.number(),
                         dossier.nameOf(correction.signer()),
-                        dossier.nameOf(given.signer())))
+                        dossier.nameOf(given.signer()),
+                        words.clock().format(given.at()),
+                        given.sequence()))
             .orElseGet(
                 () ->
                     texts.of(

@@ -13,14 +13,14 @@ import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Scroll;
 import lanewarden.kiosk.look.Texts;
 
-/** The check that is looked into: it and its rechecks side by side, and what was done about it. */
+/** What is looked into: checks with their rechecks side by side, and what was done about them. */
 final class DossierPane extends Scroll {
   /** More than two beside each other cannot be read. */
   private static final int ABREAST = 2;
 
   private final Texts texts;
   private final VBox told;
-  private Optional<DossierPage> shown = Optional.empty();
+  private List<String> shown = List.of();
 
   DossierPane(Texts texts) {
     this(texts, new VBox());
@@ -33,30 +33,41 @@ final class DossierPane extends Scroll {
     setId("dossier");
   }
 
+  /** Shows a check, or how to come to one. */
   void show(Optional<DossierPage> page) {
-    boolean same =
-        shown.map(DossierPage::who).equals(page.map(DossierPage::who)) && page.isPresent();
-    double at = getVvalue();
-    shown = page;
-    setAccessibleText(page.map(DossierPage::who).orElse(texts.of("protest.pick")));
-    if (page.isEmpty()) {
-      Label how = new Label(texts.of("protest.pick"));
-      PanelFrame.wrap(how);
-      how.setId("protest-pick");
-      told.getChildren().setAll(how);
+    if (page.isPresent()) {
+      show(List.of(page.get()));
       return;
     }
-    Label who = new Label(page.get().who());
+    shown = List.of();
+    setAccessibleText(texts.of("protest.pick"));
+    Label how = new Label(texts.of("protest.pick"));
+    PanelFrame.wrap(how);
+    how.setId("protest-pick");
+    told.getChildren().setAll(how);
+  }
+
+  /** Shows checks under each other. */
+  void show(List<DossierPage> pages) {
+    List<String> who = pages.stream().map(DossierPage::who).toList();
+    double at = who.equals(shown) ? getVvalue() : 0;
+    shown = who;
+    setAccessibleText(String.join(". ", who));
+    told.getChildren().setAll(pages.stream().flatMap(page -> parts(page).stream()).toList());
+    setVvalue(at);
+  }
+
+  private List<Node> parts(DossierPage page) {
+    Label who = new Label(page.who());
     who.getStyleClass().add("dossier-who");
     who.setId("dossier-who");
     List<Node> parts = new ArrayList<>(List.of(who));
-    page.get().acts().forEach(act -> parts.add(act(act)));
-    List<SheetPage> sheets = page.get().sheets();
+    page.acts().forEach(act -> parts.add(act(act)));
+    List<SheetPage> sheets = page.sheets();
     for (int i = 0; i < sheets.size(); i += ABREAST) {
       parts.add(row(sheets.subList(i, Math.min(sheets.size(), i + ABREAST)), sheets.size() > 1));
     }
-    told.getChildren().setAll(parts);
-    setVvalue(same ? at : 0);
+    return parts;
   }
 
   private HBox row(List<SheetPage> sheets, boolean beside) {

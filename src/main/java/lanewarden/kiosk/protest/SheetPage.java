@@ -1,9 +1,9 @@
 package lanewarden.kiosk.protest;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.TakenShot;
@@ -26,6 +26,7 @@ import lanewarden.station.LineBytes;
  * @param words why
  * @param limit limit and what is allowed
  * @param readings every reading, void ones included
+ * @param refused every line that became no reading while it ran
  * @param notes what else is to be known of it
  * @param counts whether its outcome is the one that counts
  */
@@ -38,6 +39,7 @@ public record SheetPage(
     String words,
     String limit,
     List<Reading> readings,
+    List<Refused> refused,
     List<String> notes,
     boolean counts) {
 
@@ -47,10 +49,18 @@ public record SheetPage(
    * @param speed number of the shot, and the speed as read
    * @param told what is to be known of it; blank for nothing
    * @param raw the bytes as they came
-   * @param origin where they came from, and when
+   * @param origin where they came from, of which instrument, and when
    * @param stands whether it was not declared void
    */
   public record Reading(String speed, String told, String raw, String origin, boolean stands) {}
+
+  /**
+   * A line that became no reading.
+   *
+   * @param raw the bytes as they came
+   * @param words why it was refused
+   */
+  public record Refused(String raw, String words) {}
 
   static SheetPage of(CheckView view, Dossier dossier, DocketWords words, Texts texts) {
     Check check = view.check();
@@ -70,7 +80,8 @@ public record SheetPage(
         Wording.sentence(why(view, texts)),
         Wording.limit(view, texts),
         check.shots().stream().map(shot -> reading(shot, view, words, texts)).toList(),
-        notes(view, dossier, words, texts),
+        check.refused().stream().map(line -> refused(line, texts)).toList(),
+        SheetNotes.of(view, dossier, words, texts),
         dossier.counting() == check.number());
   }
 
@@ -87,12 +98,26 @@ public record SheetPage(
     String speed = texts.of("sheet.shot", taken.shot(), taken.speed());
     return new Reading(
         converted.map(other -> texts.of("sheet.shot.converted", speed, other)).orElse(speed),
-        told(shot, view, texts),
-        LineBytes.escaped(taken.raw()).isBlank()
-            ? texts.of("line.refused.empty")
-            : LineBytes.escaped(taken.raw()),
-        texts.of("sheet.origin", taken.source(), words.clock().format(taken.at())),
+        Stream.of(told(shot, view, texts), Wording.atBow(taken.speed(), view, texts))
+            .filter(line -> !line.isBlank())
+            .collect(Collectors.joining("\n")),
+        bytes(taken.raw(), texts),
+        texts.of(
+            "sheet.origin",
+            Wording.source(taken.source(), texts),
+            taken.instrument(),
+            words.clock().format(taken.at())),
         shot.stands());
+  }
+
+  private static String bytes(String raw, Texts texts) {
+    String escaped = LineBytes.escaped(raw);
+    return escaped.isBlank() ? texts.of("line.refused.empty") : escaped;
+  }
+
+  private static Refused refused(Fact.LineRefused line, Texts texts) {
+    return new Refused(
+        bytes(line.raw(), texts), texts.of("sheet.refused.why", line.reason(), line.words()));
   }
 
   private static String told(TakenShot shot, CheckView view, Texts texts) {
@@ -104,32 +129,5 @@ public record SheetPage(
         .findFirst()
         .map(doubt -> texts.of(doubt.sentence()))
         .orElseGet(() -> shot.kept() == null ? "" : texts.of("sheet.kept", shot.kept().reason()));
-  }
-
-  private static List<String> notes(
-      CheckView view, Dossier dossier, DocketWords words, Texts texts) {
-    List<String> notes = new ArrayList<>();
-    Check check = view.check();
-    if (check.opened().grounds() != null) {
-      notes.add(texts.of("sheet.grounds", check.opened().grounds()));
-    }
-    check
-        .verdict()
-        .ifPresent(
-            given ->
-                notes.add(
-                    texts.of(
-                        "sheet.verdict",
-                        words.clock().format(given.at()),
-                        dossier.nameOf(given.signer()))));
-    if (!check.refused().isEmpty()) {
-      notes.add(texts.of("sheet.refused", check.refused().size()));
-    }
-    if (!check.ticked().isEmpty()) {
-      notes.add(
-          texts.of(
-              "sheet.ticked", check.ticked().stream().sorted().collect(Collectors.joining(", "))));
-    }
-    return notes;
   }
 }

@@ -9,7 +9,10 @@ import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
 
-/** One check on a sheet: outcome, limit, and every reading with the bytes as they came. */
+/**
+ * One check on a sheet: outcome, limit, every reading and every refused line with the bytes as they
+ * came, and what else is to be known.
+ */
 final class SheetPane extends VBox {
   private static final PseudoClass VOID = PseudoClass.getPseudoClass("void");
   private static final PseudoClass COUNTS = PseudoClass.getPseudoClass("counts");
@@ -28,6 +31,10 @@ final class SheetPane extends VBox {
       getChildren().add(label(texts.of("sheet.no-readings"), "sheet-note"));
     }
     page.readings().forEach(reading -> getChildren().add(reading(reading)));
+    if (!page.refused().isEmpty()) {
+      getChildren().add(label(texts.of("sheet.refused", page.refused().size()), "sheet-note"));
+      page.refused().forEach(line -> getChildren().add(refused(line)));
+    }
     page.notes().forEach(note -> getChildren().add(label(note, "sheet-note")));
     pseudoClassStateChanged(COUNTS, beside && page.counts());
     getStyleClass().add("sheet");
@@ -53,14 +60,26 @@ final class SheetPane extends VBox {
     if (!reading.told().isBlank()) {
       box.getChildren().add(label(reading.told(), "sheet-told"));
     }
-    Label raw = label(reading.raw(), "sheet-raw");
-    raw.getStyleClass().add("raw");
-    box.getChildren().addAll(raw, label(reading.origin(), "sheet-origin"));
+    box.getChildren().addAll(raw(reading.raw()), label(reading.origin(), "sheet-origin"));
     box.getStyleClass().add("sheet-reading");
     box.pseudoClassStateChanged(VOID, !reading.stands());
     box.setAccessibleRole(AccessibleRole.TEXT);
     box.setAccessibleText(String.join(". ", reading.speed(), reading.told(), reading.origin()));
     return box;
+  }
+
+  private static VBox refused(SheetPage.Refused line) {
+    VBox box = new VBox(raw(line.raw()), label(line.words(), "sheet-origin"));
+    box.getStyleClass().add("sheet-refused");
+    box.setAccessibleRole(AccessibleRole.TEXT);
+    box.setAccessibleText(line.words());
+    return box;
+  }
+
+  private static Label raw(String bytes) {
+    Label raw = label(bytes, "sheet-raw");
+    raw.getStyleClass().add("raw");
+    return raw;
   }
 
   private static Label label(String words, String style) {

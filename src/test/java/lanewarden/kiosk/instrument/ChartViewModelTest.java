@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,8 @@ import org.junit.jupiter.api.Test;
 class ChartViewModelTest {
   private static final String REFERENCE = "296.4 ft/s";
 
-  private final ChartViewModel model = new ChartViewModel(Texts.in(Language.ENGLISH));
+  private final ChartViewModel model =
+      new ChartViewModel(Texts.in(Language.ENGLISH), ZoneOffset.UTC);
 
   private static Round round(State state, String... speeds) {
     return new Round(
@@ -139,5 +141,32 @@ class ChartViewModelTest {
             round(State.PASSED, REFERENCE, "297.4 ft/s"));
     assertEquals(2, page.charts().orElseThrow().chart().singles().size());
     assertTrue(page.note().endsWith("broken off: 1."), page.note());
+  }
+
+  /** What the terminal's chart tells of each shot. */
+  @Test
+  void everyShotIsListedNewestFirstWithWhatItsFiguresComeFrom() {
+    List<String> speeds = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      speeds.add(i % 2 == 0 ? "296.3 ft/s" : "296.5 ft/s");
+    }
+    speeds.add("299.4 ft/s");
+    List<ChartPage.Shot> shots =
+        page(true, round(State.PASSED, speeds.toArray(String[]::new)))
+            .charts()
+            .orElseThrow()
+            .shots();
+    assertEquals(9, shots.size());
+    assertEquals(Sign.OVER, shots.get(0).sign());
+    assertTrue(
+        shots.get(0).figures().startsWith("Shot 9: +3.00\u00a0ft/s OUTSIDE\naverage +0."),
+        shots.get(0).figures());
+    assertEquals(
+        "299.4 ft/s against 296.4 ft/s (instrument)\nVerification 1: opening, 1970-01-01 00:00:00",
+        shots.get(0).words());
+    assertEquals(Sign.WITHIN, shots.get(8).sign());
+    assertTrue(
+        shots.get(8).figures().startsWith("Shot 1: \u22120.10\u00a0ft/s\naverage "),
+        shots.get(8).figures());
   }
 }
