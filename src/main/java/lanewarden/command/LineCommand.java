@@ -31,7 +31,7 @@ final class LineCommand implements Callable<Integer> {
       names = "--organizer-key",
       paramLabel = "FILE",
       description = {
-        "Where the organizer's key is, for adopt and suspend",
+        "Where the organizer's key is, for adopt, seal, enrol, suspend, replace and readmit",
         "(default: keys/organizer.key in the folder)."
       })
   private Optional<Path> organizerKey = Optional.empty();

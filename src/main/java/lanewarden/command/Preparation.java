@@ -15,17 +15,16 @@ final class Preparation {
 
   private Preparation() {}
 
-  /** What was stated and ticked since; for a check that was not seen before, all of it. */
+  /** What was stated and ticked since; of a check that was not seen before, all of it. */
   static List<Notice> between(Optional<CheckView> before, CheckView now) {
     List<Notice> told = new ArrayList<>();
     String grounds = now.check().opened().grounds();
     if (before.isEmpty() && grounds != null) {
       told.add(Notice.of("grounds", grounds).with("check", now.check().number()));
     }
-    Optional<SetUp> known = before.map(CheckView::check).map(Check::setUp);
+    SetUp known = before.map(CheckView::check).map(Check::setUp).orElseGet(SetUp::unknown);
     boolean asked = !now.division().rule().figuresAsked().isEmpty();
-    boolean stated = known.isPresent() && !known.get().equals(now.check().setUp());
-    if (stated || (before.isEmpty() && asked)) {
+    if (!known.equals(now.check().setUp()) || (before.isEmpty() && asked)) {
       told.add(setUp(now.check()));
     }
     if (!now.leastArrow().equals(before.flatMap(CheckView::leastArrow))) {

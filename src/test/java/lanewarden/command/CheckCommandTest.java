@@ -88,6 +88,19 @@ class CheckCommandTest extends PracticeRun {
   }
 
   @Test
+  void theSetUpIsToldAlsoWhereTheRuleAsksForNoFigure() throws Exception {
+    event =
+        PracticeEvent.make(
+            here.resolve("weighed"),
+            PracticeEvent.RULES,
+            "bib,name,division,arrow-mass,draw-weight\n1,Ann Archer,OC,420 gr,58 lbf\n");
+    String stated = "set-up   arrow mass 420 gr, draw weight 58 lbf";
+    Typed atTheLine = line("1", "wait", "next", "out");
+    assertTrue(atTheLine.lines().contains(stated), atTheLine.toString());
+    assertTrue(check("1").lines().contains(stated), check("1").toString());
+  }
+
+  @Test
   void aCheckThatEndedWithoutAVerdictSaysWhyAndOneAtTheLineThatItIsThere() {
     line("1", "end the bow broke", "out");
     assertTrue(check("1").lines().contains("left     without a verdict: the bow broke"));

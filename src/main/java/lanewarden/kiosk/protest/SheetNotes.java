@@ -37,12 +37,18 @@ final class SheetNotes {
     if (check.opened().grounds() != null) {
       notes.add(texts.of("sheet.grounds", check.opened().grounds()));
     }
+    if (check.inQuestion()) {
+      view.outcome()
+          .map(outcome -> texts.of("sheet.in-question", Wording.outcome(outcome, texts)))
+          .ifPresent(notes::add);
+    }
     check.verdict().map(this::signed).ifPresent(notes::add);
     view.follows().map(next -> texts.of("outcome.follows", next)).ifPresent(notes::add);
     if (!check.isClosed()) {
       notes.add(texts.of("sheet.line"));
     }
     setUp().ifPresent(notes::add);
+    view.leastArrow().map(mass -> texts.of("set-up.least", mass)).ifPresent(notes::add);
     if (!check.ticked().isEmpty()) {
       notes.add(
           texts.of(
