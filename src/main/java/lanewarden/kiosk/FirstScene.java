@@ -5,9 +5,12 @@ import javafx.css.CssParser;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.skin.ButtonSkin;
+import javafx.scene.control.skin.ScrollPaneSkin;
 import javafx.scene.control.skin.TextFieldSkin;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.StackPane;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Theme;
 import lanewarden.kiosk.look.Typeface;
@@ -41,5 +44,7 @@ final class FirstScene {
     field.setSkin(new TextFieldSkin(field));
     KeyButton button = new KeyButton("0", KeyCode.ENTER, () -> {});
     button.setSkin(new ButtonSkin(button));
+    ScrollPane scroll = new ScrollPane(new StackPane());
+    scroll.setSkin(new ScrollPaneSkin(scroll));
   }
 }

@@ -14,6 +14,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import lanewarden.kiosk.look.Appearance;
+import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Typeface;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.LineOpening;
@@ -42,6 +43,9 @@ public final class Kiosk {
     /** Closes everything; on the screen's thread. */
     void leave();
   }
+
+  /** What the first frame is told by, read while the toolkit starts. */
+  private record Told(Post post, Appearance look) {}
 
   /** Opens windows on the screen's thread; {@code closed} runs when the last of them is closed. */
   @FunctionalInterface
@@ -93,18 +97,20 @@ public final class Kiosk {
    */
   public void show(LineOpening opening, Optional<String> signInHint, boolean full)
       throws NoDisplayException, StationException {
-    Aside<Post> told = Aside.begin(() -> Post.ahead(opening, signInHint));
+    Aside<Told> reading = Aside.begin(() -> new Told(Post.ahead(opening, signInHint), seen()));
     Toolkit toolkit = early.toolkit();
-    Post post;
+    Told told;
     try {
-      post = told.result();
+      told = reading.result();
     } catch (StationException | RuntimeException | Error e) {
       toolkit.leave();
       throw e;
     }
     AtomicReference<@Nullable Aside<Station>> aside = new AtomicReference<>();
+    Post post = told.post();
     show(
         toolkit,
+        told.look(),
         (workers, look, closed) -> {
           Windows windows = Windows.open(post, makers, threads(workers), look, closed);
           if (full) {
@@ -179,10 +185,11 @@ public final class Kiosk {
   }
 
   private void show(Opening opening) throws NoDisplayException {
-    show(early.toolkit(), opening);
+    Appearance look = seen();
+    show(early.toolkit(), look, opening);
   }
 
-  private void show(Toolkit toolkit, Opening opening) {
+  private void show(Toolkit toolkit, Appearance look, Opening opening) {
     Workers workers = Workers.hired();
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     CountDownLatch closed = new CountDownLatch(1);
@@ -192,7 +199,8 @@ public final class Kiosk {
           () -> {
             try {
               Typeface.load();
-              Opened windows = opening.open(workers, look(workers), closed::countDown);
+              keepWhatIsChosen(look, workers);
+              Opened windows = opening.open(workers, look, closed::countDown);
               Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> windows.fault(thrown));
               opened.complete(windows);
             } catch (RuntimeException | Error e) {
@@ -219,16 +227,20 @@ public final class Kiosk {
     }
   }
 
-  /** As it was chosen last; what is chosen now is kept for the next start. */
-  private Appearance look(Workers workers) {
+  /** As it was chosen last, with the words of its language read. */
+  private Appearance seen() {
+    Appearance look = Appearance.of(user.screenChoices().read(), Locale.getDefault());
+    Texts.in(look.language().get());
+    return look;
+  }
+
+  private void keepWhatIsChosen(Appearance look, Workers workers) {
     ScreenChoices choices = user.screenChoices();
-    Appearance look = Appearance.of(choices.read(), Locale.getDefault());
     look.whenChosen(
         () -> {
           ScreenChoices.Choice chosen = look.chosen();
           workers.studio().execute(() -> keep(choices, chosen));
         });
-    return look;
   }
 
   private static void keep(ScreenChoices choices, ScreenChoices.Choice chosen) {
