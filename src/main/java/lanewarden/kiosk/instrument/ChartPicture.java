@@ -4,14 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import javafx.geometry.VPos;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
-import lanewarden.kiosk.look.Inks;
 import lanewarden.kiosk.look.Inks.Ink;
+import lanewarden.kiosk.look.Picture;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.metrology.ChartPoint;
 import lanewarden.station.InstrumentChart;
@@ -20,7 +16,7 @@ import lanewarden.station.InstrumentChart;
  * A control chart, drawn: a point inside its limits is a disc, one outside a large triangle with
  * the word beside it; the limits of the chart are dashed, the limit as set is dotted.
  */
-final class ChartPicture extends Region {
+final class ChartPicture extends Picture {
 
   /**
    * What is drawn.
@@ -37,51 +33,33 @@ final class ChartPicture extends Region {
   private static final double[] DOTS = {2, 5};
 
   private final Texts texts;
-  private final Canvas canvas = new Canvas();
-  private final Inks inks = new Inks(this::draw);
   private Optional<Drawing> drawing = Optional.empty();
 
   ChartPicture(Texts texts) {
     this.texts = texts;
-    getChildren().add(canvas);
-    getChildren().addAll(inks.samples());
     getStyleClass().add("chart-picture");
-    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
   }
 
   /** Draws a chart in place of the one before. */
   void show(Drawing next) {
     drawing = Optional.of(next);
-    draw();
+    redraw();
   }
 
   @Override
-  protected void layoutChildren() {
-    if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
-      canvas.setWidth(getWidth());
-      canvas.setHeight(getHeight());
-      draw();
-    }
+  protected void draw(GraphicsContext g, double width, double height, double em) {
+    drawing.ifPresent(shown -> draw(g, shown, width, height, em));
   }
 
-  private void draw() {
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.setFill(inks.of(Ink.CARD));
-    g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
-    g.setFont(inks.font());
-    drawing.ifPresent(shown -> draw(g, shown));
-  }
-
-  private void draw(GraphicsContext g, Drawing shown) {
-    double em = inks.font().getSize();
+  private void draw(GraphicsContext g, Drawing shown, double width, double height, double em) {
     ChartField field =
         ChartField.around(
             shown.points(),
             shown.chart(),
             3.6 * em,
             0.5 * em,
-            canvas.getWidth() - (NAMES + 0.5) * em,
-            canvas.getHeight() - 2.2 * em);
+            width - (NAMES + 0.5) * em,
+            height - 2.2 * em);
     frame(g, field, em);
     lines(g, field, em, shown);
     points(g, field, em, shown.points());
@@ -89,7 +67,7 @@ final class ChartPicture extends Region {
 
   private void frame(GraphicsContext g, ChartField field, double em) {
     g.setLineDashes();
-    g.setStroke(inks.of(Ink.EDGE));
+    g.setStroke(inks().of(Ink.EDGE));
     g.setLineWidth(1);
     g.strokeRect(field.left(), field.top(), field.width(), field.height());
     for (BigDecimal tick : field.differences(1.5 * em)) {
@@ -139,7 +117,7 @@ final class ChartPicture extends Region {
   }
 
   private void level(GraphicsContext g, ChartField field, double at, Ink ink) {
-    g.setStroke(inks.of(ink));
+    g.setStroke(inks().of(ink));
     g.strokeLine(field.left(), field.y(at), field.right(), field.y(at));
   }
 
@@ -148,7 +126,7 @@ final class ChartPicture extends Region {
       ChartField field,
       List<ChartPoint> points,
       ToDoubleFunction<ChartPoint> limit) {
-    g.setStroke(inks.of(Ink.OVER));
+    g.setStroke(inks().of(Ink.OVER));
     g.beginPath();
     g.moveTo(field.left(), field.y(limit.applyAsDouble(points.get(0))));
     for (ChartPoint point : points) {
@@ -160,7 +138,7 @@ final class ChartPicture extends Region {
   }
 
   private void points(GraphicsContext g, ChartField field, double em, List<ChartPoint> points) {
-    g.setStroke(inks.of(Ink.TEXT));
+    g.setStroke(inks().of(Ink.TEXT));
     g.setLineWidth(1.5);
     g.strokePolyline(
         points.stream().mapToDouble(p -> field.x(p.number())).toArray(),
@@ -176,7 +154,7 @@ final class ChartPicture extends Region {
           boolean leftOfIt = x > field.left() + field.width() / 2;
           String words = texts.of("chart.word");
           double wide = 0.62 * em * words.length();
-          g.setFill(inks.of(Ink.CARD));
+          g.setFill(inks().of(Ink.CARD));
           g.fillRect(leftOfIt ? x - 0.8 * em - wide : x + 0.8 * em, y - 0.6 * em, wide, 1.2 * em);
           text(
               g,
@@ -186,7 +164,7 @@ final class ChartPicture extends Region {
               leftOfIt ? TextAlignment.RIGHT : TextAlignment.LEFT);
         }
       } else {
-        g.setFill(inks.of(Ink.TEXT));
+        g.setFill(inks().of(Ink.TEXT));
         g.fillOval(x - 0.28 * em, y - 0.28 * em, 0.56 * em, 0.56 * em);
       }
       // The word stands once for each run of such points: side by side it could not be read
@@ -197,16 +175,9 @@ final class ChartPicture extends Region {
   private void triangle(GraphicsContext g, double x, double y, double half) {
     double[] xs = {x, x + half, x - half};
     double[] ys = {y - half, y + half, y + half};
-    g.setFill(inks.of(Ink.OVER));
+    g.setFill(inks().of(Ink.OVER));
     g.fillPolygon(xs, ys, 3);
-    g.setStroke(inks.of(Ink.CARD));
+    g.setStroke(inks().of(Ink.CARD));
     g.strokePolygon(xs, ys, 3);
-  }
-
-  private void text(GraphicsContext g, String words, double x, double y, TextAlignment align) {
-    g.setFill(inks.of(Ink.TEXT));
-    g.setTextAlign(align);
-    g.setTextBaseline(VPos.CENTER);
-    g.fillText(words, x, y);
   }
 }

@@ -4,15 +4,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import javafx.geometry.VPos;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.TextAlignment;
-import lanewarden.kiosk.look.Inks;
 import lanewarden.kiosk.look.Inks.Ink;
+import lanewarden.kiosk.look.Picture;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.metrology.CurvePoint;
 import lanewarden.quantity.Speed;
@@ -22,7 +18,7 @@ import lanewarden.station.RuleCurve;
  * How checks end against the true speed, drawn: each ending has its own dashes, the second rule
  * rings on thinner lines, so that no line is told by its colour alone.
  */
-final class CurvePicture extends Region {
+final class CurvePicture extends Picture {
   private static final double SMALLEST_SHARE = 0.005;
   private static final int RINGS = 12;
 
@@ -49,16 +45,11 @@ final class CurvePicture extends Region {
   }
 
   private final Texts texts;
-  private final Canvas canvas = new Canvas();
-  private final Inks inks = new Inks(this::draw);
   private EffectPage page = new EffectPage(Optional.empty(), Optional.empty(), "");
 
   CurvePicture(Texts texts) {
     this.texts = texts;
-    getChildren().add(canvas);
-    getChildren().addAll(inks.samples());
     getStyleClass().add("curve-picture");
-    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setId("curve");
   }
 
@@ -66,7 +57,7 @@ final class CurvePicture extends Region {
   void show(EffectPage next) {
     page = next;
     setAccessibleText(words(next));
-    draw();
+    redraw();
   }
 
   private static String words(EffectPage page) {
@@ -74,21 +65,7 @@ final class CurvePicture extends Region {
   }
 
   @Override
-  protected void layoutChildren() {
-    if (canvas.getWidth() != getWidth() || canvas.getHeight() != getHeight()) {
-      canvas.setWidth(getWidth());
-      canvas.setHeight(getHeight());
-      draw();
-    }
-  }
-
-  private void draw() {
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    double width = canvas.getWidth();
-    double height = canvas.getHeight();
-    g.setFill(inks.of(Ink.CARD));
-    g.fillRect(0, 0, width, height);
-    g.setFont(inks.font());
+  protected void draw(GraphicsContext g, double width, double height, double em) {
     Optional<RuleCurve> first = page.first().flatMap(EffectPage.Shown::curve);
     Optional<RuleCurve> second = page.second().flatMap(EffectPage.Shown::curve);
     Optional<RuleCurve> axis = first.or(() -> second);
@@ -96,7 +73,6 @@ final class CurvePicture extends Region {
       text(g, words(page), width / 2, height / 2, TextAlignment.CENTER);
       return;
     }
-    double em = inks.font().getSize();
     List<CurvePoint> points = axis.get().points();
     Axes axes =
         new Axes(
@@ -118,7 +94,7 @@ final class CurvePicture extends Region {
   private void frame(GraphicsContext g, Axes axes, double em, String unit) {
     g.setLineDashes();
     g.setLineWidth(1);
-    g.setStroke(inks.of(Ink.EDGE));
+    g.setStroke(inks().of(Ink.EDGE));
     for (int percent = 0; percent <= 100; percent += 25) {
       double y = axes.y(percent / 100.0);
       g.strokeLine(axes.left(), y, axes.left() + axes.width(), y);
@@ -163,14 +139,14 @@ final class CurvePicture extends Region {
       boolean second,
       boolean leftOfIt) {
     double x = axes.x(at.siDouble());
-    g.setStroke(inks.of(Ink.TEXT));
+    g.setStroke(inks().of(Ink.TEXT));
     g.setLineDashes(second ? new double[] {2, 4} : new double[0]);
     g.setLineWidth(second ? 1 : 1.5);
     double above = second ? 0.75 * em : 1.85 * em;
     g.strokeLine(x, axes.top() - 0.2 * em, x, axes.top() + axes.height());
     if (second) {
       g.setLineDashes();
-      g.setFill(inks.of(Ink.CARD));
+      g.setFill(inks().of(Ink.CARD));
       g.fillOval(x - 4, axes.top() + 0.3 * em, 8, 8);
       g.strokeOval(x - 4, axes.top() + 0.3 * em, 8, 8);
       return;
@@ -189,7 +165,7 @@ final class CurvePicture extends Region {
       if (!ending.happens(curve)) {
         continue;
       }
-      g.setStroke(inks.of(ending.ink));
+      g.setStroke(inks().of(ending.ink));
       g.setLineWidth(second ? 1.5 : 3);
       g.setLineDashes(ending.dashes);
       g.beginPath();
@@ -215,7 +191,7 @@ final class CurvePicture extends Region {
 
   private void rings(GraphicsContext g, Axes axes, RuleCurve curve, Ending ending) {
     int step = Math.max(1, curve.points().size() / RINGS);
-    g.setFill(inks.of(Ink.CARD));
+    g.setFill(inks().of(Ink.CARD));
     for (int i = step / 2; i < curve.points().size(); i += step) {
       CurvePoint point = curve.points().get(i);
       double x = axes.x(point.speed());
@@ -237,7 +213,7 @@ final class CurvePicture extends Region {
       if (first.filter(ending::happens).or(() -> second.filter(ending::happens)).isEmpty()) {
         continue;
       }
-      g.setStroke(inks.of(ending.ink));
+      g.setStroke(inks().of(ending.ink));
       g.setLineWidth(3);
       g.setLineDashes(ending.dashes);
       g.setLineCap(StrokeLineCap.ROUND);
@@ -249,21 +225,14 @@ final class CurvePicture extends Region {
       x += (4.4 + 0.62 * words.length()) * em;
     }
     if (second.isPresent()) {
-      g.setStroke(inks.of(Ink.TEXT));
+      g.setStroke(inks().of(Ink.TEXT));
       g.setLineWidth(1.5);
       g.strokeLine(x, y, x + 2.2 * em, y);
-      g.setFill(inks.of(Ink.CARD));
+      g.setFill(inks().of(Ink.CARD));
       g.fillOval(x + 1.1 * em - 4, y - 4, 8, 8);
       g.strokeOval(x + 1.1 * em - 4, y - 4, 8, 8);
       String name = page.second().map(EffectPage.Shown::name).orElse("");
       text(g, name, x + 2.7 * em, y, TextAlignment.LEFT);
     }
-  }
-
-  private void text(GraphicsContext g, String words, double x, double y, TextAlignment align) {
-    g.setFill(inks.of(Ink.TEXT));
-    g.setTextAlign(align);
-    g.setTextBaseline(VPos.CENTER);
-    g.fillText(words, x, y);
   }
 }

@@ -3,17 +3,13 @@ package lanewarden.kiosk.setups;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.VPos;
-import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
 import lanewarden.bench.ComparisonSheet;
 import lanewarden.bench.PracticeShot;
 import lanewarden.bench.Showing;
-import lanewarden.kiosk.look.Inks;
 import lanewarden.kiosk.look.Inks.Ink;
+import lanewarden.kiosk.look.Picture;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Ticks;
 import lanewarden.metrology.Interval;
@@ -22,7 +18,7 @@ import lanewarden.metrology.Interval;
  * The means, drawn: a row a set-up with its shots as rings, its mean as a disc and the interval of
  * the mean as a bar; what the bow's rating makes one expect is dotted, what divisions allow dashed.
  */
-final class MeansPicture extends Region {
+final class MeansPicture extends Picture {
   private static final double ROW = 2.3;
   private static final double NAMES = 15;
   private static final double ROOM = 0.04;
@@ -30,15 +26,10 @@ final class MeansPicture extends Region {
   private static final double[] DOTS = {2, 4};
 
   private final Texts texts;
-  private final Canvas canvas = new Canvas();
-  private final Inks inks = new Inks(this::requestLayout);
   private Optional<ComparisonSheet> sheet = Optional.empty();
 
   MeansPicture(Texts texts) {
     this.texts = texts;
-    getChildren().add(canvas);
-    getChildren().addAll(inks.samples());
-    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setId("setups-picture");
   }
 
@@ -46,7 +37,7 @@ final class MeansPicture extends Region {
   void show(ComparisonSheet next) {
     sheet = Optional.of(next);
     setAccessibleText(next.means());
-    requestLayout();
+    redraw();
   }
 
   /** Where things stand, pixels; speeds in the sheet's unit. */
@@ -58,7 +49,7 @@ final class MeansPicture extends Region {
 
   @Override
   protected double computePrefHeight(double width) {
-    double em = inks.font().getSize();
+    double em = inks().font().getSize();
     return sheet
         .map(shown -> em * (2.1 + shown.limits().size() * 1.2))
         .map(frame -> frame + em * ROW * sheet.orElseThrow().comparison().showings().size())
@@ -71,26 +62,20 @@ final class MeansPicture extends Region {
   }
 
   @Override
-  protected void layoutChildren() {
-    canvas.setWidth(getWidth());
-    canvas.setHeight(getHeight());
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.setFill(inks.of(Ink.CARD));
-    g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
-    g.setFont(inks.font());
-    sheet.ifPresent(shown -> draw(g, shown));
+  protected void draw(GraphicsContext g, double width, double height, double em) {
+    sheet.ifPresent(shown -> draw(g, shown, width, height, em));
   }
 
-  private void draw(GraphicsContext g, ComparisonSheet shown) {
-    double em = inks.font().getSize();
+  private void draw(
+      GraphicsContext g, ComparisonSheet shown, double width, double height, double em) {
     Interval held = shown.extent();
     double room = Math.max(1, ROOM * held.width());
     Field field =
         new Field(
             NAMES * em,
-            canvas.getWidth() - em,
+            width - em,
             em * (0.6 + shown.limits().size() * 1.2),
-            canvas.getHeight() - 1.5 * em,
+            height - 1.5 * em,
             new Interval(held.low() - room, held.high() + room));
     scale(g, field, em);
     limits(g, field, em, shown.limits());
@@ -104,7 +89,7 @@ final class MeansPicture extends Region {
   private void scale(GraphicsContext g, Field field, double em) {
     g.setLineDashes();
     g.setLineWidth(1);
-    g.setStroke(inks.of(Ink.EDGE));
+    g.setStroke(inks().of(Ink.EDGE));
     Interval speeds = field.speeds();
     double least = speeds.width() * 5 * em / (field.right() - field.left());
     for (BigDecimal tick : Ticks.between(speeds.low(), speeds.high(), least)) {
@@ -119,7 +104,7 @@ final class MeansPicture extends Region {
     double y = 0.7 * em;
     for (Map.Entry<String, Double> limit : limits.entrySet()) {
       double x = field.x(limit.getValue());
-      g.setStroke(inks.of(Ink.OVER));
+      g.setStroke(inks().of(Ink.OVER));
       g.setLineWidth(2);
       g.setLineDashes(DASHES);
       g.strokeLine(x, y, x, field.bottom());
@@ -140,11 +125,9 @@ final class MeansPicture extends Region {
 
   private void row(
       GraphicsContext g, Field field, double em, double y, ComparisonSheet shown, Showing showing) {
-    g.setFill(inks.of(Ink.TEXT));
-    g.setTextAlign(TextAlignment.RIGHT);
-    g.setTextBaseline(VPos.CENTER);
-    g.fillText(showing.series().name(), field.left() - 0.6 * em, y, (NAMES - 1) * em);
-    g.setStroke(inks.of(Ink.TEXT));
+    double widest = (NAMES - 1) * em;
+    text(g, showing.series().name(), field.left() - 0.6 * em, y, TextAlignment.RIGHT, widest);
+    g.setStroke(inks().of(Ink.TEXT));
     g.setLineWidth(1);
     double ring = 0.26 * em;
     for (PracticeShot shot : showing.counted()) {
@@ -175,12 +158,5 @@ final class MeansPicture extends Region {
               double x = field.x(shown.in(mean));
               g.fillOval(x - 0.36 * em, y - 0.86 * em, 0.72 * em, 0.72 * em);
             });
-  }
-
-  private void text(GraphicsContext g, String words, double x, double y, TextAlignment align) {
-    g.setFill(inks.of(Ink.TEXT));
-    g.setTextAlign(align);
-    g.setTextBaseline(VPos.CENTER);
-    g.fillText(words, x, y);
   }
 }
