@@ -136,19 +136,8 @@ final class InstrumentExaminer {
           entry);
     }
     if (round.began().known() != null && !round.began().known().equals(shot.reference())) {
-      add(
-          Kind.VERIFICATION,
-          "Verification "
-              + round.number()
-              + ": shot "
-              + shot.shot()
-              + " is held against "
-              + reference(shot)
-              + ", but the reference was agreed to be "
-              + round.began().known()
-              + ".",
-          round.number(),
-          entry);
+      heldAgainstAnother(
+          entry, round, shot, "but the reference was agreed to be " + round.began().known());
     }
     confirmed(entry, round, shot);
   }
@@ -159,20 +148,26 @@ final class InstrumentExaminer {
     if (second != null
         && round.began().known() == null
         && !second.speed().equals(shot.reference())) {
-      add(
-          Kind.VERIFICATION,
-          "Verification "
-              + round.number()
-              + ": shot "
-              + shot.shot()
-              + " is held against "
-              + reference(shot)
-              + ", but the second instrument measured "
-              + second.speed()
-              + ".",
-          round.number(),
-          entry);
+      heldAgainstAnother(
+          entry, round, shot, "but the second instrument measured " + second.speed());
     }
+  }
+
+  private void heldAgainstAnother(
+      long entry, InstrumentVerification round, Fact.VerificationShot shot, String but) {
+    add(
+        Kind.VERIFICATION,
+        "Verification "
+            + round.number()
+            + ": shot "
+            + shot.shot()
+            + " is held against "
+            + reference(shot)
+            + ", "
+            + but
+            + ".",
+        round.number(),
+        entry);
   }
 
   private static String reference(Fact.VerificationShot shot) {

@@ -145,9 +145,4 @@ public final class ChartPanel implements Page {
   public boolean isPassable() {
     return true;
   }
-
-  @Override
-  public void typed(String text) {
-    // A bib scanned over the charts calls nobody
-  }
 }

@@ -168,9 +168,4 @@ public final class WirePanel implements Page {
   public boolean isPassable() {
     return true;
   }
-
-  @Override
-  public void typed(String text) {
-    // A bib scanned over the wire calls nobody
-  }
 }

@@ -24,6 +24,9 @@ public interface Page {
     return false;
   }
 
-  /** Takes text that was typed while nothing that takes text had the focus. */
-  void typed(String text);
+  /**
+   * Takes text that was typed, or scanned, while nothing that takes text had the focus. On most
+   * pages it means nothing: nobody is looked for there, or only fields are written in.
+   */
+  default void typed(String text) {}
 }

@@ -132,9 +132,4 @@ public final class PeopleScreen implements Page {
     }
     return keys.press(code);
   }
-
-  @Override
-  public void typed(String text) {
-    // Nobody is looked for here: officials are few
-  }
 }

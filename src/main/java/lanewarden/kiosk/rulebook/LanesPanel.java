@@ -99,9 +99,4 @@ final class LanesPanel implements Page {
   public boolean press(KeyCode code) {
     return keys.press(code);
   }
-
-  @Override
-  public void typed(String text) {
-    // Only its fields take text
-  }
 }

@@ -288,9 +288,4 @@ public final class RuleBookScreen implements Page {
     }
     return keys.press(code);
   }
-
-  @Override
-  public void typed(String text) {
-    // Only fields take text here; what is typed beside them means none of them
-  }
 }

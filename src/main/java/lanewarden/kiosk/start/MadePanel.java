@@ -48,9 +48,4 @@ final class MadePanel implements Page {
   public boolean press(KeyCode code) {
     return root.press(code);
   }
-
-  @Override
-  public void typed(String text) {
-    // Nothing is written here
-  }
 }

@@ -216,9 +216,4 @@ public final class StartScreen implements Page {
     }
     return keys.press(code);
   }
-
-  @Override
-  public void typed(String text) {
-    // Nothing is written here
-  }
 }
