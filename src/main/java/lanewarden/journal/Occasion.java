@@ -1,5 +1,8 @@
 package lanewarden.journal;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** Why a verification of the instrument is made. */
 public enum Occasion {
   /** Before the first competitor after the line opened. */
@@ -17,6 +20,11 @@ public enum Occasion {
 
   Occasion(String word) {
     this.word = word;
+  }
+
+  /** The one that the ledger has in these words; empty where they are of none. */
+  public static Optional<Occasion> of(String word) {
+    return Arrays.stream(values()).filter(occasion -> occasion.word.equals(word)).findFirst();
   }
 
   /** The words in the ledger. */

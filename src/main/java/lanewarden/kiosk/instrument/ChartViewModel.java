@@ -102,7 +102,11 @@ public final class ChartViewModel {
                 shot.reference().orElseThrow(),
                 Wording.source(shot.source(), texts))
             + "\n"
-            + texts.of("chart.row.of", round.number(), round.occasion(), clock.format(round.at())));
+            + texts.of(
+                "chart.row.of",
+                round.number(),
+                Wording.occasion(round.occasion(), texts),
+                clock.format(round.at())));
   }
 
   private String figure(ChartPoint point, SpeedUnit unit) {

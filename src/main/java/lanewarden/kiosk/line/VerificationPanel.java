@@ -16,6 +16,7 @@ import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.kiosk.look.Wording;
 import lanewarden.kiosk.trouble.TroubleCard;
 import lanewarden.station.VerificationView.Round;
 import lanewarden.station.VerificationView.Shot;
@@ -80,7 +81,7 @@ final class VerificationPanel implements Page {
 
   private void show(Round round) {
     boolean runs = model.running();
-    title.setText(texts.of("verification.title", round.occasion()));
+    title.setText(texts.of("verification.title", Wording.occasion(round.occasion(), texts)));
     words.setText(
         texts.of(
             "verification.words",

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import lanewarden.journal.Occasion;
 import lanewarden.journal.Outcome;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Phase;
@@ -80,6 +81,21 @@ public final class Wording {
       case "replay" -> texts.of("source.replay");
       case "simulator" -> texts.of("source.simulator");
       default -> word;
+    };
+  }
+
+  /** Why the instrument is verified, in words of this language; as signed where they are others. */
+  public static String occasion(String signed, Texts texts) {
+    return Occasion.of(signed).map(occasion -> texts.of(key(occasion))).orElse(signed);
+  }
+
+  private static String key(Occasion occasion) {
+    return switch (occasion) {
+      case OPENING -> "verification.opening";
+      case INTERVAL -> "verification.interval";
+      case CLOSING -> "verification.closing";
+      case AFTER_HOLD -> "verification.after-hold";
+      case ON_REQUEST -> "verification.on-request";
     };
   }
 
