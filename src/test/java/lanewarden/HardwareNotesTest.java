@@ -173,7 +173,7 @@ class HardwareNotesTest {
                   .toList());
       outcomes.add(comparison.against(bias, spread));
       assertEquals(
-          comparison.inWords(bias, spread),
+          comparison.inWords(bias, spread).toString(),
           Notes.examples(page, "text").get(i).replaceAll("\\s+", " "));
       assertEquals(
           IntStream.rangeClosed(1, table.rows().size()).mapToObj(String::valueOf).toList(),

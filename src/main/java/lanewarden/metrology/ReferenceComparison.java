@@ -5,6 +5,8 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import lanewarden.quantity.Measure;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -103,34 +105,37 @@ public record ReferenceComparison(List<ReferenceComparison.Pair> pairs) {
   }
 
   /** The comparison and its outcome, in the unit of the first reference, for a person. */
-  public String inWords(Deviation mostBias, Deviation mostSpread) {
-    String spread =
+  public Sentence inWords(Deviation mostBias, Deviation mostSpread) {
+    Sentence bias =
+        Sentence.of(
+            biasIsMoreThan(mostBias) ? Compared.BIAS_MORE : Compared.BIAS_AT_MOST,
+            shown("%+.3f", bias()),
+            mostBias);
+    Sentence spread =
         deviation().isPresent()
-            ? String.format(
-                Locale.ROOT,
-                "spread %s (%s %s)",
+            ? Sentence.of(
+                spreadIsMoreThan(mostSpread) ? Compared.SPREAD_MORE : Compared.SPREAD_AT_MOST,
                 shown("%.3f", deviation().getAsDouble()),
-                spreadIsMoreThan(mostSpread) ? "more than" : "at most",
                 mostSpread)
-            : "no spread from one shot: shoot again";
-    return String.format(
-        Locale.ROOT,
-        "%d %s: bias %s (%s %s), %s, farthest shot %d by %s",
-        pairs.size(),
-        pairs.size() == 1 ? "shot" : "shots",
-        shown("%+.3f", bias()),
-        biasIsMoreThan(mostBias) ? "more than" : "at most",
-        mostBias,
-        spread,
-        farthest() + 1,
-        shown("%.3f", mostDeviation()));
+            : Sentence.of(Compared.NO_SPREAD);
+    Shown farthest = shown("%.3f", mostDeviation());
+    return pairs.size() == 1
+        ? Sentence.of(Compared.ONE_SHOT, bias, spread, farthest() + 1, farthest)
+        : Sentence.of(Compared.SHOTS, pairs.size(), bias, spread, farthest() + 1, farthest);
   }
 
-  private String shown(String format, double metresPerSecond) {
+  /** A rounded difference with its unit. */
+  private record Shown(String number, SpeedUnit unit) implements Measure {
+    @Override
+    public String toString() {
+      return number + " " + unit.symbol();
+    }
+  }
+
+  private Shown shown(String format, double metresPerSecond) {
     SpeedUnit unit = pairs.get(0).reference().unit();
-    return String.format(Locale.ROOT, format, metresPerSecond / unit.inSi().doubleValue())
-        + " "
-        + unit.symbol();
+    return new Shown(
+        String.format(Locale.ROOT, format, metresPerSecond / unit.inSi().doubleValue()), unit);
   }
 
   private boolean biasIsMoreThan(Deviation most) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.metrology.Deviation;
 import lanewarden.metrology.ReferenceComparison;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /** What the shots of a verification amount to, by the limits that were signed when it began. */
@@ -45,7 +46,7 @@ record Comparison(ReferenceComparison shots, Deviation mostBias, Deviation mostS
   }
 
   /** Bias and spread beside their limits. */
-  String inWords() {
+  Sentence inWords() {
     return shots.inWords(mostBias, mostSpread);
   }
 }

@@ -97,7 +97,7 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
   private List<Fact> end(Comparison comparison) {
     long number = running.number();
     boolean passed = comparison.passes();
-    String words = comparison.inWords();
+    String words = comparison.inWords().toString();
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact.VerificationEnded(number, passed, words, null));
     if (passed) {
@@ -126,8 +126,7 @@ record RunningVerification(InstrumentVerification running, Standing standing) {
    * the limits already, lest whoever sees a bias coming ends it before the last shot.
    */
   List<Fact> brokenOff(String reason) {
-    String after =
-        "broken off after " + running.shots().size() + " of " + running.began().shots() + " shots";
+    String after = Verified.brokenOff(running.shots().size(), running.began().shots()).toString();
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact.VerificationEnded(running.number(), false, after, reason));
     Comparison.of(running)

@@ -6,10 +6,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import lanewarden.journal.Fact;
 import lanewarden.journal.Hold;
 import lanewarden.journal.InstrumentVerification;
 import lanewarden.journal.Standing;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -62,7 +64,7 @@ public record VerificationView(
       String mostSpread,
       List<Shot> taken,
       State state,
-      String words) {
+      Sentence words) {
 
     /** Whether the last shot waits for the second instrument's value. */
     public boolean awaitsReference() {
@@ -184,11 +186,20 @@ public record VerificationView(
         : State.OUT;
   }
 
-  private static String words(InstrumentVerification verification) {
-    if (verification.ended().isPresent()) {
-      Fact.VerificationEnded ended = verification.ended().get().fact();
-      return ended.reason() == null ? ended.words() : ended.words() + ": " + ended.reason();
+  private static Sentence words(InstrumentVerification verification) {
+    Optional<Sentence> shots = Comparison.of(verification).map(Comparison::inWords);
+    if (verification.ended().isEmpty()) {
+      return shots.orElse(Sentence.of(Verified.NO_SHOT));
     }
-    return Comparison.of(verification).map(Comparison::inWords).orElse("no shot yet");
+    Fact.VerificationEnded ended = verification.ended().get().fact();
+    Sentence words =
+        Stream.concat(
+                shots.stream(),
+                Stream.of(
+                    Verified.brokenOff(verification.shots().size(), verification.began().shots())))
+            .filter(known -> known.toString().equals(ended.words()))
+            .findFirst()
+            .orElseGet(() -> Sentence.verbatim(ended.words()));
+    return ended.reason() == null ? words : Sentence.of(Verified.BECAUSE, words, ended.reason());
   }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
+import lanewarden.kiosk.look.Language;
 import lanewarden.station.EventFolder;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -74,6 +75,29 @@ class ProvingScreenTest {
     assertEquals("Instrument verified", booth.text("proving-word"));
     booth.scan("101");
     assertEquals("101", booth.text("bib"));
+  }
+
+  /** What was signed of it stays English. */
+  @Test
+  void inGermanTheShotsOfAVerificationAreToldInGerman() throws Exception {
+    booth.close();
+    booth =
+        Booth.in(Language.GERMAN, event, Files.createDirectory(temp.resolve("german")), 1280, 800);
+    booth.signIn();
+    booth.press(KeyCode.END);
+    assertEquals("Prüfung des Messgeräts: zu Beginn", booth.text("verification-name"));
+    booth.shoot("296.0 ft/s");
+    assertEquals(
+        "Bisher: 1 Schuss: mittlere Abweichung -0,400 ft/s (höchstens 1 ft/s), keine Streuung aus"
+            + " einem Schuss: noch einmal schießen, am weitesten daneben Schuss 1 mit 0,400 ft/s",
+        booth.text("verification-figures"));
+    booth.shoot("296.9 ft/s");
+    assertEquals(
+        "GUT. 2 Schüsse: mittlere Abweichung +0,050 ft/s (höchstens 1 ft/s), Streuung 0,636 ft/s"
+            + " (höchstens 1 ft/s), am weitesten daneben Schuss 2 mit 0,500 ft/s",
+        booth.text("verification-figures"));
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.text("proving-words").startsWith("2 Schüsse: mittlere"));
   }
 
   @Test

@@ -117,7 +117,7 @@ class ReferenceComparisonTest {
     assertEquals(
         "1 shot: bias +1.000 ft/s (at most 0.5 %), no spread from one shot: shoot again,"
             + " farthest shot 1 by 1.000 ft/s",
-        feet("301", "300").inWords(half, half));
+        feet("301", "300").inWords(half, half).toString());
   }
 
   @Test
@@ -126,7 +126,8 @@ class ReferenceComparisonTest {
         "2 shots: bias -2.000 ft/s (more than 1 ft/s), spread 2.828 ft/s (more than 0.2 %),"
             + " farthest shot 2 by 4.000 ft/s",
         feet("300", "300", "296", "300")
-            .inWords(Deviation.parse("1 ft/s"), Deviation.parse("0.2 %")));
+            .inWords(Deviation.parse("1 ft/s"), Deviation.parse("0.2 %"))
+            .toString());
   }
 
   @Test
@@ -141,7 +142,7 @@ class ReferenceComparisonTest {
     assertEquals(
         "2 shots: bias +0.292 m/s (at most 1 ft/s), spread 0.074 m/s (at most 1 ft/s),"
             + " farthest shot 2 by 0.345 m/s",
-        metric.inWords(most, most));
+        metric.inWords(most, most).toString());
   }
 
   @Test

@@ -95,7 +95,7 @@ class RehearsalTest {
     VerificationView verification = line.station().view().verification();
     assertEquals(Optional.empty(), verification.running());
     VerificationView.Round round = verification.last().orElseThrow();
-    assertEquals(VerificationView.State.PASSED, round.state(), round.words());
+    assertEquals(VerificationView.State.PASSED, round.state(), round.words().toString());
     assertEquals(3, round.taken().size());
     call("2");
     assertEquals(List.of("268.8 ft/s", "341.0 ft/s"), speeds());

@@ -70,8 +70,11 @@ class VerificationTest extends LineTest {
     assertEquals(State.PASSED, last().state());
     assertEquals("opening", last().occasion());
     assertTrue(
-        last().words().startsWith("3 shots: bias +0.067 ft/s (at most 1 ft/s), spread 0.451 ft/s"),
-        last().words());
+        last()
+            .words()
+            .toString()
+            .startsWith("3 shots: bias +0.067 ft/s (at most 1 ft/s), spread 0.451 ft/s"),
+        last().words().toString());
     line.station.call("1");
     assertEquals(
         List.of(new Fact.VerificationPlanned(true, null, false)),
@@ -277,7 +280,7 @@ class VerificationTest extends LineTest {
     verify("310 ft/s");
     line.station.proving().breakOff("the string broke");
     assertEquals(State.BROKEN_OFF, last().state());
-    assertEquals("broken off after 1 of 3 shots: the string broke", last().words());
+    assertEquals("broken off after 1 of 3 shots: the string broke", last().words().toString());
     assertEquals(Optional.empty(), verification().held());
     assertEquals("VERIFICATION-DUE", codeOf(() -> line.station.call("1")));
     assertEquals("NO-VERIFICATION", codeOf(() -> line.station.proving().breakOff("again")));
@@ -357,7 +360,7 @@ class VerificationTest extends LineTest {
     restart();
     line.onDuty();
     line.emit(sent);
-    assertEquals(1, last().taken().size(), last().words());
+    assertEquals(1, last().taken().size(), last().words().toString());
     assertEquals("no shot of it", line.station.view().refused().orElseThrow().reason());
   }
 }

@@ -84,7 +84,7 @@ public record ProvingPage(
   }
 
   private static String last(VerificationView view, Texts texts) {
-    String last = view.last().map(Round::words).orElse("");
+    String last = view.last().map(Round::words).map(texts::of).orElse("");
     return view.callsLeft().isPresent()
         ? texts.of("proving.left", last, view.callsLeft().getAsInt())
         : last;

@@ -50,6 +50,7 @@ final class VerificationPanel implements Page {
     this.model = model;
     this.texts = texts;
     this.leave = leave;
+    title.setId("verification-name");
     shots.setId("verification-shots");
     figures.setId("verification-figures");
     outcome.getStyleClass().add("outcome");
@@ -104,7 +105,7 @@ final class VerificationPanel implements Page {
           case RUNNING -> texts.of("verification.running", round.words());
           case PASSED -> texts.of("verification.passed", round.words());
           case OUT -> texts.of("verification.out", round.words());
-          case BROKEN_OFF -> round.words();
+          case BROKEN_OFF -> Wording.sentence(texts.of(round.words()));
         });
     asks.setText(
         texts.of(

@@ -2,12 +2,14 @@ package lanewarden.kiosk.look;
 
 import lanewarden.bow.BowLimit;
 import lanewarden.journal.Sequel;
+import lanewarden.metrology.Compared;
 import lanewarden.metrology.OutlierTest;
 import lanewarden.quantity.Sentence;
 import lanewarden.rules.Because;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Demand;
 import lanewarden.rules.Doubt;
+import lanewarden.station.Verified;
 
 /** Under which key the screens have a sentence of the rooms behind them. */
 final class SentenceKeys {
@@ -40,6 +42,12 @@ final class SentenceKeys {
     }
     if (form instanceof OutlierTest.Name name) {
       return key(name);
+    }
+    if (form instanceof Compared compared) {
+      return key(compared);
+    }
+    if (form instanceof Verified verified) {
+      return key(verified);
     }
     throw new IllegalArgumentException("no screen has the sentence " + form.english());
   }
@@ -157,6 +165,26 @@ final class SentenceKeys {
     return switch (name) {
       case GRUBBS -> "doubt.grubbs";
       case DIXON -> "doubt.dixon";
+    };
+  }
+
+  private static String key(Compared compared) {
+    return switch (compared) {
+      case ONE_SHOT -> "compared.one-shot";
+      case SHOTS -> "compared.shots";
+      case BIAS_AT_MOST -> "compared.bias-at-most";
+      case BIAS_MORE -> "compared.bias-more";
+      case SPREAD_AT_MOST -> "compared.spread-at-most";
+      case SPREAD_MORE -> "compared.spread-more";
+      case NO_SPREAD -> "compared.no-spread";
+    };
+  }
+
+  private static String key(Verified verified) {
+    return switch (verified) {
+      case NO_SHOT -> "verified.no-shot";
+      case BROKEN_OFF -> "verified.broken-off";
+      case BECAUSE -> "verified.because";
     };
   }
 }

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.station.VerificationView;
 import lanewarden.station.VerificationView.Round;
@@ -46,7 +47,7 @@ class ChartViewModelTest {
                         Optional.of(Speed.parse(REFERENCE))))
             .toList(),
         state,
-        "");
+        Sentence.verbatim(""));
   }
 
   private ChartPage page(boolean planned, Round... rounds) {
