@@ -23,10 +23,10 @@ import lanewarden.journal.Standing;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Head;
 import lanewarden.ledger.Verification;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
 import lanewarden.rules.Screening;
-import lanewarden.rules.WorkedCase;
 
 /** Words the evidence, page by page. */
 final class PageWriter {
@@ -199,8 +199,8 @@ final class PageWriter {
     return new ReportPage.Book.Rule(
         division.code(),
         division.name(),
-        division.told(),
-        division.workedCases().stream().map(WorkedCase::inWords).toList());
+        division.told().stream().map(Sentence::toString).toList(),
+        division.workedCases().stream().map(one -> one.inWords().toString()).toList());
   }
 
   /** A sentence for each earlier rule book in which divisions of this one stand as they are. */

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.station.StationException;
 import lanewarden.station.WrittenRules;
@@ -20,7 +21,11 @@ interface BesideRules {
 
     /** The sentences of a rule that the other does not have. */
     static List<String> onlyIn(Division one, Division other) {
-      return one.sentences().stream().filter(each -> !other.sentences().contains(each)).toList();
+      List<Sentence> others = other.sentences();
+      return one.sentences().stream()
+          .filter(each -> !others.contains(each))
+          .map(Sentence::toString)
+          .toList();
     }
   }
 

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
@@ -163,12 +165,12 @@ final class RulesCommand implements Callable<Integer> {
     division.told().forEach(sentence -> terminal.result("  " + sentence));
     effect.cases().forEach(worked -> terminal.result("    " + worked.inWords()));
     if (effect.curve().isEmpty()) {
-      terminal.result("  " + effect.inWords());
+      terminal.result("  " + Sentence.joined(effect.inWords()));
       return;
     }
     RuleCurve shown = effect.curve().get();
     terminal.result("  Supposing " + supposing.inWords() + " (" + shown.how() + "):");
-    terminal.result("    " + effect.inWords());
+    terminal.result("    " + Sentence.joined(effect.inWords()));
     terminal.result("    " + caught(shown.caught()));
     if (curve) {
       new CurveTable(shown).lines().forEach(line -> terminal.result("    " + line));
@@ -214,16 +216,20 @@ final class RulesCommand implements Callable<Integer> {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("code", division.code());
     members.put("name", division.name());
-    members.put("demands", division.sentences());
-    division.remark().ifPresent(remark -> members.put("remark", remark));
-    members.put("cases", effect.cases().stream().map(WorkedCase::inWords).toList());
+    members.put("demands", strings(division.sentences().stream()));
+    division.remark().ifPresent(remark -> members.put("remark", remark.toString()));
+    members.put("cases", strings(effect.cases().stream().map(WorkedCase::inWords)));
     members.put("effect", members(effect));
     return members;
   }
 
+  private static List<String> strings(Stream<Sentence> sentences) {
+    return sentences.map(Sentence::toString).toList();
+  }
+
   private Map<String, Object> members(Effect effect) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("words", effect.inWords());
+    members.put("words", Sentence.joined(effect.inWords()));
     effect
         .curve()
         .ifPresent(

@@ -3,6 +3,8 @@ package lanewarden.metrology;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -118,35 +120,20 @@ public record Conformance(DecisionRule rule, double multiple) {
   }
 
   /** The rule and its risk, for a rule sheet. */
-  public String inWords() {
-    String risk = percent(riskAtTheEdge());
+  public Sentence inWords() {
+    BigDecimal uncertainties = new BigDecimal(String.format(Locale.ROOT, "%.2f", multiple));
     return switch (rule) {
-      case SIMPLE_ACCEPTANCE ->
-          "Simple acceptance: the reading decides as it is. Of readings exactly at the limit, "
-              + risk
-              + " come from arrows that are over it.";
-      case GUARDED_ACCEPTANCE ->
-          String.format(
-              Locale.ROOT,
-              "Guarded acceptance: a reading passes if it is below the limit by %.2f standard"
-                  + " uncertainties. Of those passed exactly at the edge, at most %s are over.",
-              multiple,
-              risk);
-      case GUARDED_REJECTION ->
-          String.format(
-              Locale.ROOT,
-              "Guarded rejection: a reading fails only if it is above the limit by %.2f standard"
-                  + " uncertainties. Of those failed exactly at the edge, at most %s are within.",
-              multiple,
-              risk);
+      case SIMPLE_ACCEPTANCE -> Sentence.of(Guarding.SIMPLE, risk());
+      case GUARDED_ACCEPTANCE -> Sentence.of(Guarding.ACCEPTANCE, uncertainties, risk());
+      case GUARDED_REJECTION -> Sentence.of(Guarding.REJECTION, uncertainties, risk());
     };
   }
 
   /**
    * Rounded up to a tenth, since the words say "at most"; the subtraction takes off binary dust.
    */
-  private static String percent(double probability) {
-    double tenths = Math.max(1, Math.ceil(1000 * probability - 1e-9));
-    return String.format(Locale.ROOT, "%.1f %%", tenths / 10);
+  private Percent risk() {
+    double tenths = Math.max(1, Math.ceil(1000 * riskAtTheEdge() - 1e-9));
+    return Percent.parse(String.format(Locale.ROOT, "%.1f %%", tenths / 10));
   }
 }

@@ -70,6 +70,11 @@ public record Sentence(Form form, List<Object> figures) {
     return new Sentence(form, List.of(figures));
   }
 
+  /** Sentences one after the other, in English. */
+  public static String joined(List<Sentence> sentences) {
+    return sentences.stream().map(Sentence::toString).collect(Collectors.joining(" "));
+  }
+
   /** Words of which nothing but the English is known, as where only they were signed. */
   public static Sentence verbatim(String english) {
     return of(Verbatim.ENGLISH_ONLY, english);

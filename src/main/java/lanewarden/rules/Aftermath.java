@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lanewarden.quantity.Sentence;
 
 /**
  * What comes after a verdict.
@@ -78,40 +79,52 @@ public record Aftermath(
   }
 
   /** Sentences for screens and reports. */
-  List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
+  List<Sentence> sentences() {
+    List<Sentence> sentences = new ArrayList<>();
     boolean usual = fails.equals(usual(rechecks)) && bands.isEmpty();
     sentences.add(recheckSentence(usual));
     for (Band band : bands) {
-      sentences.add("Over by up to " + band.reach() + ": " + band.consequence().phrase() + ".");
+      sentences.add(
+          Sentence.of(Afterwards.OVER_BY, band.reached(), Sentence.of(band.consequence())));
     }
     if (!usual) {
-      String fail = bands.isEmpty() ? "A fail " : "Any other fail ";
       for (Phase phase : Phase.values()) {
-        sentences.add(fail + phase.phrase() + ": " + onFail(phase).phrase() + ".");
+        sentences.add(Sentence.of(fail(phase), Sentence.of(onFail(phase))));
       }
     }
-    if (!lapses.isEmpty()) {
-      sentences.add(
-          "A pass lapses with "
-              + Wording.anyOf(lapses.stream().sorted().map(Lapse::word).toList())
-              + ".");
-    }
+    lapse().ifPresent(sentences::add);
     return sentences;
   }
 
-  private String recheckSentence(boolean usual) {
+  private Afterwards fail(Phase phase) {
+    boolean other = !bands.isEmpty();
+    return switch (phase) {
+      case BEFORE -> other ? Afterwards.OTHER_BEFORE : Afterwards.FAIL_BEFORE;
+      case DURING -> other ? Afterwards.OTHER_DURING : Afterwards.FAIL_DURING;
+      case AFTER -> other ? Afterwards.OTHER_AFTER : Afterwards.FAIL_AFTER;
+    };
+  }
+
+  private Optional<Sentence> lapse() {
+    Object[] with = lapses.stream().sorted().map(Sentence::of).toArray();
+    return switch (with.length) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of(Sentence.of(Afterwards.LAPSES_WITH, with));
+      case 2 -> Optional.of(Sentence.of(Afterwards.LAPSES_WITH_TWO, with));
+      default -> Optional.of(Sentence.of(Afterwards.LAPSES_WITH_THREE, with));
+    };
+  }
+
+  private Sentence recheckSentence(boolean usual) {
     boolean someFailBringsOne =
         fails.containsValue(Consequence.RECHECK)
             || bands.stream().anyMatch(band -> band.consequence() == Consequence.RECHECK);
     if (rechecks == 0 || !someFailBringsOne) {
-      return "No re-check after a fail.";
+      return Sentence.of(Afterwards.NO_RECHECK);
     }
-    String allowed = Wording.count(rechecks, "re-check") + (rechecks == 1 ? " is" : " are");
-    return usual
-        ? "After a fail before the event, "
-            + allowed
-            + " allowed; during and after it, a judge rules."
-        : "Where a fail brings a re-check, " + allowed + " allowed.";
+    if (rechecks == 1) {
+      return Sentence.of(usual ? Afterwards.ONE_BEFORE : Afterwards.ONE_WHERE_BROUGHT);
+    }
+    return Sentence.of(usual ? Afterwards.SOME_BEFORE : Afterwards.SOME_WHERE_BROUGHT, rechecks);
   }
 }

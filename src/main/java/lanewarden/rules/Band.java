@@ -3,6 +3,7 @@ package lanewarden.rules;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.quantity.MeanSpeed;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -55,9 +56,14 @@ public record Band(Tolerance width, Consequence consequence) {
 
   /** How far it reaches, for example {@code 1 %}. */
   public String reach() {
+    return reached().toString();
+  }
+
+  /** The same with its figure. */
+  Sentence reached() {
     return width instanceof Tolerance.Share share
-        ? share.percent().toString()
-        : width.speed().orElseThrow().toString();
+        ? Sentence.of(Because.SHOWN, share.percent())
+        : Sentence.of(Because.SHOWN, width.speed().orElseThrow());
   }
 
   /** Its upper edge above an allowed speed; exact. */

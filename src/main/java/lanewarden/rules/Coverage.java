@@ -1,6 +1,8 @@
 package lanewarden.rules;
 
+import java.util.Objects;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,13 +28,13 @@ public record Coverage(Who who, @Nullable Percent share) {
   }
 
   /** In a sentence. */
-  public String inWords() {
+  public Sentence inWords() {
     return switch (who) {
-      case EVERYONE -> "Everyone is checked.";
-      case RANDOM_SHARE -> "A random share of " + share + " is checked.";
-      case ON_REQUEST -> "Those who ask for it are checked.";
-      case NAMED_BY_JUDGE -> "Those whom a judge names are checked.";
-      case NOT_MEASURED -> "The rule holds, but it is not measured at this event.";
+      case EVERYONE -> Sentence.of(Demand.EVERYONE);
+      case RANDOM_SHARE -> Sentence.of(Demand.SHARE, Objects.requireNonNull(share));
+      case ON_REQUEST -> Sentence.of(Demand.ON_REQUEST);
+      case NAMED_BY_JUDGE -> Sentence.of(Demand.NAMED_BY_JUDGE);
+      case NOT_MEASURED -> Sentence.of(Demand.NOT_MEASURED);
     };
   }
 }

@@ -34,29 +34,29 @@ public sealed interface Decision {
   FigureRange figure(List<Speed> readings, int counted);
 
   /**
-   * What a single reading must be to decide before any other is in, as the verdict's word has it;
-   * empty where no single reading ever does.
+   * What a single reading must be to decide before any other is in: within or over; empty where no
+   * single reading ever does.
    */
-  default Optional<String> decidesByOne(int counted) {
+  default Optional<Demand> decidesByOne(int counted) {
     return Optional.empty();
   }
 
   /** In a sentence for the official's screen, where a verdict falls as soon as it can. */
-  String inWords(int counted);
+  Sentence inWords(int counted);
 
   /** Which figure it is that decides, for the sentence that says how far over it lies. */
   Sentence figureName();
 
   /** What must be within of so many readings to come, two or more, for a sentence. */
-  String ofFurther(int counted);
+  Sentence ofFurther(int counted);
 
   /** The same where a verdict waits for all counted readings. */
-  default String withAllIn(int counted) {
+  default Sentence withAllIn(int counted) {
     return inWords(counted);
   }
 
   /** The same where a fail waits until no reading still to come can move it into another band. */
-  default String inBands(int counted) {
+  default Sentence inBands(int counted) {
     return inWords(counted);
   }
 
@@ -82,13 +82,13 @@ public sealed interface Decision {
     }
 
     @Override
-    public String ofFurther(int counted) {
-      return "the mean of " + counted + " further readings";
+    public Sentence ofFurther(int counted) {
+      return Sentence.of(Demand.FURTHER_MEAN, counted);
     }
 
     @Override
-    public String inWords(int counted) {
-      return "The mean of " + counted + " readings decides.";
+    public Sentence inWords(int counted) {
+      return Sentence.of(Demand.MEAN, counted);
     }
   }
 
@@ -118,8 +118,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public Optional<String> decidesByOne(int counted) {
-      return Optional.of(Verdict.Over.WORD);
+    public Optional<Demand> decidesByOne(int counted) {
+      return Optional.of(Demand.OVER);
     }
 
     @Override
@@ -128,25 +128,23 @@ public sealed interface Decision {
     }
 
     @Override
-    public String ofFurther(int counted) {
-      return "the highest of " + counted + " further readings";
+    public Sentence ofFurther(int counted) {
+      return Sentence.of(Demand.FURTHER_HIGHEST, counted);
     }
 
     @Override
-    public String inWords(int counted) {
-      return "The highest of " + counted + " readings decides; one over fails at once.";
+    public Sentence inWords(int counted) {
+      return Sentence.of(Demand.HIGHEST_AT_ONCE, counted);
     }
 
     @Override
-    public String withAllIn(int counted) {
-      return "The highest of " + counted + " readings decides.";
+    public Sentence withAllIn(int counted) {
+      return Sentence.of(Demand.HIGHEST, counted);
     }
 
     @Override
-    public String inBands(int counted) {
-      return "The highest of "
-          + counted
-          + " readings decides; one over fails as soon as its band is certain.";
+    public Sentence inBands(int counted) {
+      return Sentence.of(Demand.HIGHEST_BANDED, counted);
     }
   }
 
@@ -168,14 +166,13 @@ public sealed interface Decision {
     }
 
     @Override
-    public String ofFurther(int counted) {
-      return "the median of " + counted + " further readings";
+    public Sentence ofFurther(int counted) {
+      return Sentence.of(Demand.FURTHER_MEDIAN, counted);
     }
 
     @Override
-    public String inWords(int counted) {
-      String sentence = "The median of " + counted + " readings decides";
-      return counted % 2 == 0 ? sentence + " (the mean of the middle two)." : sentence + ".";
+    public Sentence inWords(int counted) {
+      return Sentence.of(counted % 2 == 0 ? Demand.MEDIAN_OF_EVEN : Demand.MEDIAN, counted);
     }
   }
 
@@ -217,10 +214,10 @@ public sealed interface Decision {
     }
 
     @Override
-    public Optional<String> decidesByOne(int counted) {
+    public Optional<Demand> decidesByOne(int counted) {
       return needed == counted
-          ? Optional.of(Verdict.Over.WORD)
-          : Optional.of(Verdict.Within.WORD).filter(within -> needed == 1);
+          ? Optional.of(Demand.OVER)
+          : Optional.of(Demand.WITHIN).filter(within -> needed == 1);
     }
 
     @Override
@@ -231,13 +228,13 @@ public sealed interface Decision {
     }
 
     @Override
-    public String ofFurther(int counted) {
-      return "at least " + needed + " of " + counted + " further readings";
+    public Sentence ofFurther(int counted) {
+      return Sentence.of(Demand.FURTHER_COUNT, needed, counted);
     }
 
     @Override
-    public String inWords(int counted) {
-      return "At least " + needed + " of " + counted + " readings must be within.";
+    public Sentence inWords(int counted) {
+      return Sentence.of(Demand.WITHIN_COUNT, needed, counted);
     }
   }
 
@@ -259,8 +256,8 @@ public sealed interface Decision {
     }
 
     @Override
-    public Optional<String> decidesByOne(int counted) {
-      return Optional.of(Verdict.Within.WORD);
+    public Optional<Demand> decidesByOne(int counted) {
+      return Optional.of(Demand.WITHIN);
     }
 
     @Override
@@ -269,22 +266,18 @@ public sealed interface Decision {
     }
 
     @Override
-    public String ofFurther(int counted) {
-      return "at least 1 of " + counted + " further readings";
+    public Sentence ofFurther(int counted) {
+      return Sentence.of(Demand.FURTHER_COUNT, 1, counted);
     }
 
     @Override
-    public String inWords(int counted) {
-      return "The first reading within passes; " + counted + " readings over fail.";
+    public Sentence inWords(int counted) {
+      return Sentence.of(Demand.FIRST_WITHIN, counted);
     }
 
     @Override
-    public String withAllIn(int counted) {
-      return "One of "
-          + counted
-          + " readings within is enough; "
-          + counted
-          + " readings over fail.";
+    public Sentence withAllIn(int counted) {
+      return Sentence.of(Demand.ONE_WITHIN, counted);
     }
   }
 }

@@ -3,6 +3,7 @@ package lanewarden.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 
 /**
  * A group of competitors under one rule.
@@ -15,8 +16,8 @@ import java.util.Optional;
 public record Division(String code, String name, Rule rule, Coverage coverage, Origin origin) {
 
   /** Everything that is demanded, in plain sentences made from the rule itself. */
-  public List<String> sentences() {
-    List<String> sentences = new ArrayList<>(rule.sentences(coverage.who() != Who.NOT_MEASURED));
+  public List<Sentence> sentences() {
+    List<Sentence> sentences = new ArrayList<>(rule.sentences(coverage.who() != Who.NOT_MEASURED));
     if (coverage.who() != Who.EVERYONE) {
       sentences.add(coverage.inWords());
     }
@@ -28,20 +29,20 @@ public record Division(String code, String name, Rule rule, Coverage coverage, O
    * What an organizer is to know of the rule though it demands nothing, with what to write to have
    * it otherwise: that nothing screens a misread.
    */
-  public Optional<String> remark() {
+  public Optional<Sentence> remark() {
     return coverage.who() == Who.NOT_MEASURED ? Optional.empty() : rule.remark();
   }
 
   /** Everything that is demanded, and behind it the remark. */
-  public List<String> told() {
-    List<String> told = new ArrayList<>(sentences());
+  public List<Sentence> told() {
+    List<Sentence> told = new ArrayList<>(sentences());
     remark().ifPresent(told::add);
     return told;
   }
 
-  /** Everything that is demanded in one text. */
+  /** Everything that is demanded in one English text. */
   public String inWords() {
-    return String.join(" ", sentences());
+    return Sentence.joined(sentences());
   }
 
   /** Made-up checks that show what the rule means, each with the rule's own verdict. */

@@ -109,20 +109,12 @@ public record EquipmentRule(
   }
 
   /** A sentence for each clause. */
-  List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
-    leastArrow.ifPresent(
-        least ->
-            sentences.add(
-                "An arrow of less than " + least + " is not admitted (" + counts.phrase() + ")."));
-    leastDraw.ifPresent(
-        least ->
-            sentences.add(
-                "A bow of less than " + least + " is not admitted (" + counts.phrase() + ")."));
-    mostDraw.ifPresent(
-        most ->
-            sentences.add(
-                "A bow of more than " + most + " is not admitted (" + counts.phrase() + ")."));
+  List<Sentence> sentences() {
+    List<Sentence> sentences = new ArrayList<>();
+    Sentence counted = counts.phrase();
+    leastArrow.ifPresent(least -> sentences.add(Sentence.of(Demand.LEAST_ARROW, least, counted)));
+    leastDraw.ifPresent(least -> sentences.add(Sentence.of(Demand.LEAST_DRAW, least, counted)));
+    mostDraw.ifPresent(most -> sentences.add(Sentence.of(Demand.MOST_DRAW, most, counted)));
     return sentences;
   }
 }

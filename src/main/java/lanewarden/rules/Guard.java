@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lanewarden.metrology.Conformance;
 import lanewarden.metrology.DecisionRule;
 import lanewarden.metrology.Deviation;
@@ -84,15 +85,15 @@ public record Guard(DecisionRule rule, Deviation band) {
   }
 
   /**
-   * The risk that the band leaves, in words; blank where there is no band, or no doubt about the
+   * The risk that the band leaves, in words; empty where there is no band, or no doubt about the
    * readings.
    *
    * @param standard uncertainty of a reading, m/s
    */
-  String risk(Speed limit, double standard) {
+  Optional<Sentence> risk(Speed limit, double standard) {
     return isNone() || standard == 0
-        ? ""
-        : new Conformance(rule, width(limit).siDouble() / standard).inWords();
+        ? Optional.empty()
+        : Optional.of(new Conformance(rule, width(limit).siDouble() / standard).inWords());
   }
 
   /** The sum about which the band lies, and what passes with it. */

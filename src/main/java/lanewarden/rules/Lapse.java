@@ -1,9 +1,10 @@
 package lanewarden.rules;
 
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 
 /** What makes a pass lapse, so that the archer must be checked again. */
-public enum Lapse implements Worded {
+public enum Lapse implements Worded, Sentence.Form {
   /** The archer shoots another bow. */
   ANOTHER_BOW("another bow"),
   /** The archer shoots another arrow. */
@@ -20,6 +21,12 @@ public enum Lapse implements Worded {
   /** As the rule book writes it. */
   @Override
   public String word() {
+    return word;
+  }
+
+  /** In a sentence. */
+  @Override
+  public String english() {
     return word;
   }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,8 +22,8 @@ public record Origin(
     @Nullable LocalDate effective) {
 
   /** In a sentence, where anything is said. */
-  public Optional<String> inWords() {
-    List<String> parts = new ArrayList<>();
+  public Optional<Sentence> inWords() {
+    List<Object> parts = new ArrayList<>();
     if (body != null) {
       parts.add(body);
     }
@@ -30,15 +31,15 @@ public record Origin(
       parts.add(source);
     }
     if (edition != null) {
-      parts.add("edition " + edition);
+      parts.add(Sentence.of(Demand.EDITION, edition));
     }
-    String origin = String.join(", ", parts);
+    Sentence.Row origin = new Sentence.Row(", ", parts);
     if (effective == null) {
-      return parts.isEmpty() ? Optional.empty() : Optional.of("The rule's origin: " + origin + ".");
+      return parts.isEmpty() ? Optional.empty() : Optional.of(Sentence.of(Demand.ORIGIN, origin));
     }
     return Optional.of(
         parts.isEmpty()
-            ? "In effect from " + effective + "."
-            : "The rule's origin: " + origin + ", in effect from " + effective + ".");
+            ? Sentence.of(Demand.IN_EFFECT, effective)
+            : Sentence.of(Demand.ORIGIN_FROM, origin, effective));
   }
 }

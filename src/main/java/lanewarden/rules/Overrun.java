@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.metrology.DecidingFigure;
 import lanewarden.quantity.Mass;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
@@ -58,9 +59,11 @@ public record Overrun(Rule rule, SetUp setUp, List<Speed> readings, Optional<Spe
   }
 
   /** What of a further check must be within, for a sentence. */
-  public String further() {
+  public Sentence further() {
     int counted = shooting().plan().counted();
-    return counted == 1 ? "a further reading" : shooting().decision().ofFurther(counted);
+    return counted == 1
+        ? Sentence.of(Demand.FURTHER_READING)
+        : shooting().decision().ofFurther(counted);
   }
 
   private Shooting shooting() {

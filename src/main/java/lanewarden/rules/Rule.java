@@ -103,7 +103,7 @@ public record Rule(
   }
 
   /** What an organizer is to know of readings that nobody is asked about; mostly nothing. */
-  Optional<String> remark() {
+  Optional<Sentence> remark() {
     return shooting.flatMap(how -> how.screening().remark(how.plan().counted(), unit()));
   }
 
@@ -257,16 +257,15 @@ public record Rule(
    *
    * @param checked whether anybody is: else nothing is ticked, and nothing follows
    */
-  List<String> sentences(boolean checked) {
-    List<String> sentences = new ArrayList<>();
+  List<Sentence> sentences(boolean checked) {
+    List<Sentence> sentences = new ArrayList<>();
     sentences.add(limitSentence());
     energy.ifPresent(
         limit ->
             sentences.add(
-                "Kinetic energy "
-                    + (limit.side() == Side.BELOW ? "below " : "at most ")
-                    + limit.limit()
-                    + "."));
+                Sentence.of(
+                    limit.side() == Side.BELOW ? Demand.ENERGY_BELOW : Demand.ENERGY_AT_MOST,
+                    limit.limit())));
     sentences.addAll(equipment.sentences());
     shooting.ifPresent(how -> sentences.addAll(how.sentences(!aftermath.bands().isEmpty())));
     if (checked && checksAnything()) {
@@ -274,9 +273,9 @@ public record Rule(
     }
     if (checked && !conditions.isEmpty()) {
       sentences.add(
-          "The official ticks before the verdict: "
-              + String.join("; ", conditions)
-              + (someAreUnlimited() ? "; nothing where no limit applies." : "."));
+          Sentence.of(
+              someAreUnlimited() ? Demand.TICKED_UNLESS_UNLIMITED : Demand.TICKED,
+              new Sentence.Row("; ", conditions)));
     }
     return sentences;
   }
@@ -286,11 +285,10 @@ public record Rule(
     return energy.isEmpty() && speed.flatMap(SpeedLimit::onlyBelow).isPresent();
   }
 
-  private String limitSentence() {
+  private Sentence limitSentence() {
     if (speed.isEmpty()) {
-      return energy.isPresent() || equipment.asksAnything()
-          ? "No speed limit."
-          : "No speed limit, and nothing is asked of bow or arrow.";
+      return Sentence.of(
+          energy.isPresent() || equipment.asksAnything() ? Demand.NO_LIMIT : Demand.NOTHING);
     }
     SpeedLimit limit = speed.get();
     Sentence sentence =
@@ -301,24 +299,16 @@ public record Rule(
       sentence = Sentence.of(Because.BESIDE, sentence, Wording.plain(limit.rounded()));
     }
     sentence = limit.rounding().after(sentence, limit.rounded());
-    return limit.guard().after(sentence, Wording.plain(limit.allowed()))
-        + limit
-            .onlyBelow()
-            .map(
-                ratio ->
-                    ", for an arrow of less than "
-                        + ratio
-                        + " ("
-                        + equipment.counts().phrase()
-                        + "); an arrow of "
-                        + ratio
-                        + " or more has no speed limit")
-            .orElse("")
-        + ".";
+    Sentence whole = limit.guard().after(sentence, Wording.plain(limit.allowed()));
+    return limit
+        .onlyBelow()
+        .map(
+            ratio -> Sentence.of(Demand.TO_LIGHT_ARROWS, whole, ratio, equipment.counts().phrase()))
+        .orElseGet(() -> Sentence.of(Demand.ALWAYS, whole));
   }
 
-  /** The whole rule in one text, as for those who are checked. */
+  /** The whole rule in one English text, as for those who are checked. */
   public String inWords() {
-    return String.join(" ", sentences(true));
+    return Sentence.joined(sentences(true));
   }
 }

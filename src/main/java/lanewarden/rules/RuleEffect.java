@@ -1,5 +1,6 @@
 package lanewarden.rules;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import lanewarden.metrology.ReadingRounding;
 import lanewarden.metrology.ShotAllowance;
 import lanewarden.metrology.Threshold;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -195,27 +197,21 @@ public final class RuleEffect {
   }
 
   /** The two numbers in words. */
-  public String inWords(Speed excess) {
+  public Sentence inWords(Speed excess) {
     OperatingCharacteristic.Risks risks = risks(excess);
-    return "An archer whose arrows fly at exactly "
-        + limit
-        + " on average is failed "
-        + often(risks.honestFailed())
-        + "; one "
-        + excess
-        + " faster passes "
-        + often(risks.excessPassed())
-        + ".";
+    return Sentence.of(
+        Odds.RISKS, limit, often(risks.honestFailed()), excess, often(risks.excessPassed()));
   }
 
   /** A probability for people. */
-  public static String often(double probability) {
+  public static Sentence often(double probability) {
     if (probability < 0.000_5) {
-      return "less than once in 1000 times";
+      return Sentence.of(Odds.SELDOM);
     }
     if (probability > 0.999_5) {
-      return "practically always";
+      return Sentence.of(Odds.NEARLY_ALWAYS);
     }
-    return String.format(Locale.ROOT, "%.1f times in 100", 100 * probability);
+    return Sentence.of(
+        Odds.OFTEN, new BigDecimal(String.format(Locale.ROOT, "%.1f", 100 * probability)));
   }
 }

@@ -51,33 +51,23 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
    * @param unit of the figures that are proposed; common practice: two shots of one arrow lie
    *     within a few feet a second
    */
-  Optional<String> remark(int counted, SpeedUnit unit) {
+  Optional<Sentence> remark(int counted, SpeedUnit unit) {
     if (asks()) {
       return Optional.empty();
     }
     boolean feet = unit == SpeedUnit.FEET_PER_SECOND;
-    String unscreened =
-        "No clause asks about a reading that seems odd: a misread counts like any other, unless it"
-            + " is more than the bow can give by its stated figures. ";
     String jumped = "jump = \"" + (feet ? "10 ft/s" : "3 m/s") + "\"";
     if (counted < 2) {
-      return Optional.of(
-          unscreened
-              + "A single reading can be held against nothing else: state arrow mass, draw weight,"
-              + " draw length and brace height, or count 2 readings or more and write "
-              + jumped
-              + ".");
+      return Optional.of(Sentence.of(Demand.UNSCREENED_ONE, jumped));
     }
-    String odd =
-        ", or outlier = \"Grubbs at 5 %\" and outlier-least = \""
-            + (feet ? "3 ft/s" : "1 m/s")
-            + "\"";
     return Optional.of(
-        unscreened
-            + "To have the official asked, write "
-            + jumped
-            + (counted < LEAST_TELLING ? "" : odd)
-            + ".");
+        counted < LEAST_TELLING
+            ? Sentence.of(Demand.UNSCREENED_FEW, jumped)
+            : Sentence.of(
+                Demand.UNSCREENED,
+                jumped,
+                "outlier = \"Grubbs at 5 %\"",
+                "outlier-least = \"" + (feet ? "3 ft/s" : "1 m/s") + "\""));
   }
 
   /**
@@ -169,30 +159,18 @@ public record Screening(Optional<Speed> jump, Optional<OutlierTest> outlier) {
    * @param atOnce what a single reading must be to decide before any other is in; empty where none
    *     does
    */
-  List<String> sentences(Optional<String> atOnce) {
-    List<String> sentences = new ArrayList<>();
-    jump.ifPresent(
-        most ->
-            sentences.add(
-                "A reading more than "
-                    + most
-                    + " from the one before it counts only when the official has let it count."));
-    outlier.ifPresent(
-        test ->
-            sentences.add(
-                "A reading that stood out from the others after any of the shots, by "
-                    + test.inWords()
-                    + ", counts only when the official has let it count."));
+  List<Sentence> sentences(Optional<Demand> atOnce) {
+    List<Sentence> sentences = new ArrayList<>();
+    jump.ifPresent(most -> sentences.add(Sentence.of(Demand.JUMP, most)));
+    outlier.ifPresent(test -> sentences.add(Sentence.of(Demand.OUTLIER, test.sentence())));
     atOnce.filter(any -> asks()).map(this::unasked).ifPresent(sentences::add);
     return sentences;
   }
 
   /** Nobody is asked about a reading that decides before there is any to hold it against. */
-  private String unasked(String decisive) {
-    return (jump.isPresent()
-            ? "No reading comes before the first: if it is "
-            : "The test takes " + OutlierTest.FEWEST + " readings: if one of the first two is ")
-        + decisive
-        + ", it decides at once, and nobody is asked about it.";
+  private Sentence unasked(Demand decisive) {
+    return jump.isPresent()
+        ? Sentence.of(Demand.UNASKED_FIRST, Sentence.of(decisive))
+        : Sentence.of(Demand.UNASKED_TWO, OutlierTest.FEWEST, Sentence.of(decisive));
   }
 }

@@ -257,38 +257,29 @@ public record Shooting(
    *
    * @param banded whether it matters how far over a reading is
    */
-  List<String> sentences(boolean banded) {
-    List<String> sentences = new ArrayList<>();
+  List<Sentence> sentences(boolean banded) {
+    List<Sentence> sentences = new ArrayList<>();
     sentences.add(decisionSentence(banded));
     if (banded && plan.counted() > 1) {
-      sentences.add("How far over is told by " + decision.figureName() + ".");
+      sentences.add(Sentence.of(Demand.HOW_FAR_OVER, decision.figureName()));
     }
     if (!treatment.isNone()) {
-      sentences.add("Each reading is first " + treatment.inWords() + ".");
+      sentences.add(Sentence.of(Demand.EACH_FIRST, treatment.inWords()));
     }
     sentences.addAll(screening.sentences(atOnce(banded)));
-    spread.ifPresent(
-        most ->
-            sentences.add(
-                "Nothing is decided before all "
-                    + plan.counted()
-                    + " are in; readings more than "
-                    + most
-                    + " apart end the check undecided at once."));
+    spread.ifPresent(most -> sentences.add(Sentence.of(Demand.SPREAD, plan.counted(), most)));
     sentences.add(plan.inWords());
     return sentences;
   }
 
   /** What a first reading must be to decide by itself; empty where it never does. */
-  private Optional<String> atOnce(boolean banded) {
+  private Optional<Demand> atOnce(boolean banded) {
     if (spread.isPresent()) {
       return Optional.empty();
     }
     return decision
         .decidesByOne(plan.counted())
-        .map(
-            side ->
-                banded && side.equals(Verdict.Over.WORD) ? side + " and its band certain" : side);
+        .map(side -> banded && side == Demand.OVER ? Demand.OVER_FOR_CERTAIN : side);
   }
 
   /** The figure of the readings that decides. */
@@ -308,9 +299,9 @@ public record Shooting(
         : DecidingFigure.mean(counted);
   }
 
-  private String decisionSentence(boolean banded) {
+  private Sentence decisionSentence(boolean banded) {
     if (plan.counted() == 1) {
-      return "One reading decides.";
+      return Sentence.of(Demand.ONE_READING);
     }
     if (spread.isPresent()) {
       return decision.withAllIn(plan.counted());

@@ -147,7 +147,7 @@ final class ShootingSection {
               + ", since a pass takes "
               + needed
               + " of the "
-              + Wording.count(allowed.getAsInt(), "shot"),
+              + (allowed.getAsInt() == 1 ? "1 shot" : allowed.getAsInt() + " shots"),
           String.valueOf(voids.getAsInt()),
           "forgive fewer or allow more shots");
       return Optional.empty();

@@ -1,5 +1,7 @@
 package lanewarden.rules;
 
+import lanewarden.quantity.Sentence;
+
 /**
  * How many shots a check has.
  *
@@ -26,12 +28,15 @@ public record ShotPlan(int counted, int allowed, int voids) {
   }
 
   /** In a sentence for the official's screen. */
-  public String inWords() {
-    String shots = allowed == 1 ? "1 shot. " : "Up to " + allowed + " shots, void ones included. ";
-    return switch (voids) {
-      case 0 -> shots + "No void reading is forgiven.";
-      case 1 -> shots + "1 void reading is forgiven.";
-      default -> shots + voids + " void readings are forgiven.";
-    };
+  public Sentence inWords() {
+    Sentence forgiven =
+        switch (voids) {
+          case 0 -> Sentence.of(Demand.NO_VOID);
+          case 1 -> Sentence.of(Demand.ONE_VOID);
+          default -> Sentence.of(Demand.VOIDS, voids);
+        };
+    return allowed == 1
+        ? Sentence.of(Demand.ONE_SHOT, forgiven)
+        : Sentence.of(Demand.SHOTS, allowed, forgiven);
   }
 }

@@ -62,11 +62,11 @@ public record SpeedLimit(
   }
 
   /**
-   * The risk that the guard band leaves, in words; blank where there is none.
+   * The risk that the guard band leaves, in words; empty where there is none.
    *
    * @param standard uncertainty of a reading, m/s
    */
-  public String risk(double standard) {
+  public Optional<Sentence> risk(double standard) {
     return guard.risk(limit, standard);
   }
 

@@ -1,6 +1,5 @@
 package lanewarden.rules;
 
-import java.util.List;
 import java.util.function.IntFunction;
 import lanewarden.quantity.Energy;
 import lanewarden.quantity.Sentence;
@@ -14,19 +13,6 @@ final class Wording {
   static final int DECIMALS = 3;
 
   private Wording() {}
-
-  /** A count and its noun, for example {@code 1 shot} and {@code 2 shots}. */
-  static String count(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
-  }
-
-  /** For example {@code one}, {@code one or two} and {@code one, two or three}. */
-  static String anyOf(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
-  }
 
   /** The speed without zeros that say nothing: {@code 309 ft/s} for 309.00 ft/s. */
   static Speed plain(Speed speed) {

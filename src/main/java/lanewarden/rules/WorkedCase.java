@@ -2,71 +2,79 @@ package lanewarden.rules;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One made-up check that shows what a rule means; its verdict is the rule's own.
  *
- * @param name what it shows, for example {@code at the edge}
+ * @param name what it shows
  * @param setUp bow and arrow in it
  * @param readings in the order taken
  * @param verdict what the rule says
  */
-public record WorkedCase(String name, SetUp setUp, List<Speed> readings, Verdict verdict) {
+public record WorkedCase(Worked name, SetUp setUp, List<Speed> readings, Verdict verdict) {
 
   /** Copies the list. */
   public WorkedCase {
     readings = List.copyOf(readings);
   }
 
-  /** What is given, in words: figures of bow and arrow, and readings. */
-  public String given() {
-    return Stream.of(bowAndArrow(), readingsGiven())
-        .filter(part -> !part.isEmpty())
-        .collect(Collectors.joining("; "));
-  }
-
-  private String bowAndArrow() {
+  private Stream<Sentence> bowAndArrow() {
     return Stream.of(
-            setUp.arrowMass() == null ? "" : "arrow " + setUp.arrowMass(),
-            setUp.drawWeight() == null ? "" : "draw weight " + setUp.drawWeight(),
-            setUp.certifiedDrawWeight() == null ? "" : "certified " + setUp.certifiedDrawWeight())
-        .filter(part -> !part.isEmpty())
-        .collect(Collectors.joining("; "));
+            part(Worked.ARROW, setUp.arrowMass()),
+            part(Worked.DRAW_WEIGHT, setUp.drawWeight()),
+            part(Worked.CERTIFIED, setUp.certifiedDrawWeight()))
+        .flatMap(Optional::stream);
   }
 
-  private String readingsGiven() {
+  private static Optional<Sentence> part(Worked name, @Nullable Object figure) {
+    return Optional.ofNullable(figure).map(known -> Sentence.of(name, known));
+  }
+
+  private Stream<Sentence> readingsGiven() {
     return readings.isEmpty()
-        ? ""
-        : readings.stream().map(Speed::toString).collect(Collectors.joining(", ", "readings ", ""));
+        ? Stream.empty()
+        : Stream.of(Sentence.of(Worked.READINGS, new Sentence.Row(", ", readings)));
   }
 
   /** What comes of it, with its reason. */
-  public String outcome() {
-    return verdict.takesShots()
-        ? "admitted, and measured like any other"
-        : verdict.word() + ", " + verdict.reason() + band().map(WorkedCase::follows).orElse("");
+  public Sentence outcome() {
+    if (verdict.takesShots()) {
+      return Sentence.of(Worked.ADMITTED);
+    }
+    if (verdict instanceof Verdict.Over over && over.band().isPresent()) {
+      Band band = over.band().get();
+      return Sentence.of(
+          Worked.OVER_IN_BAND, over.why(), band.reached(), Sentence.of(band.consequence()));
+    }
+    return Sentence.of(ending(), verdict.why());
   }
 
-  private Optional<Band> band() {
-    return verdict instanceof Verdict.Over over ? over.band() : Optional.empty();
+  private Worked ending() {
+    if (verdict instanceof Verdict.Within) {
+      return Worked.WITHIN;
+    }
+    if (verdict instanceof Verdict.Over) {
+      return Worked.OVER;
+    }
+    return verdict instanceof Verdict.NotAdmitted ? Worked.NOT_ADMITTED : Worked.NOT_DECIDED;
   }
 
-  private static String follows(Band band) {
-    return "; over by up to " + band.reach() + ": " + band.consequence().phrase();
-  }
-
-  /** The case in one sentence. */
-  public String inWords() {
-    return name + " (" + given() + "): " + outcome();
+  /** The case in one sentence: what it shows, figures of bow and arrow, readings, what comes. */
+  public Sentence inWords() {
+    return inWords(Stream.concat(bowAndArrow(), readingsGiven()));
   }
 
   /** The same, without bow and arrow where the case told before has the same ones. */
-  public String inWordsAfter(WorkedCase before) {
-    return before.setUp.equals(setUp) && !readings.isEmpty()
-        ? name + " (" + readingsGiven() + "): " + outcome()
-        : inWords();
+  public Sentence inWordsAfter(WorkedCase before) {
+    return before.setUp.equals(setUp) && !readings.isEmpty() ? inWords(readingsGiven()) : inWords();
+  }
+
+  private Sentence inWords(Stream<Sentence> given) {
+    return Sentence.of(
+        Worked.CASE, Sentence.of(name), new Sentence.Row("; ", given.toList()), outcome());
   }
 }

@@ -22,10 +22,6 @@ import lanewarden.quantity.Speed;
  */
 final class WorkedCases {
 
-  private static final String INSIDE = "inside";
-  private static final String EDGE = "at the edge";
-  private static final String OUTSIDE = "outside";
-
   /** A draw weight and an arrow of ordinary size, where the rule says nothing nearer. */
   private static final Force ORDINARY_BOW = Force.of("50", ForceUnit.POUND_FORCE);
 
@@ -72,12 +68,12 @@ final class WorkedCases {
         round.compareTo(edge) < 0
             ? round
             : edge.multiply(MARGIN).setScale(edge.scale(), RoundingMode.DOWN);
-    shots(INSIDE, how, setUp, fastest, WorkedCases::isWithin, List.of(inside));
-    shots(EDGE, how, setUp, fastest, WorkedCases::isWithin, List.of(edge));
-    outside(OUTSIDE, how, setUp, fastest);
+    shots(Worked.INSIDE, how, setUp, fastest, WorkedCases::isWithin, List.of(inside));
+    shots(Worked.EDGE, how, setUp, fastest, WorkedCases::isWithin, List.of(edge));
+    outside(Worked.OUTSIDE, how, setUp, fastest);
   }
 
-  private void outside(String name, Shooting how, SetUp setUp, Speed fastest) {
+  private void outside(Worked name, Shooting how, SetUp setUp, Speed fastest) {
     BigDecimal next =
         edge(how, setUp, fastest).add(BigDecimal.ONE.movePointLeft(decimals(how, fastest)));
     shots(name, how, setUp, fastest, Verdict.Over.class::isInstance, List.of(next));
@@ -139,7 +135,7 @@ final class WorkedCases {
       BigDecimal end =
           fastest(reading -> !how.treatment().of(reading).isMoreThan(to), allowed, decimals);
       shots(
-          "further outside",
+          Worked.FURTHER_OUTSIDE,
           how,
           setUp,
           allowed,
@@ -162,8 +158,7 @@ final class WorkedCases {
     Mass arrow =
         Mass.of(kilograms.divide(MassUnit.GRAIN.inSi(), 0, RoundingMode.CEILING), MassUnit.GRAIN);
     SetUp heavy = new SetUp(arrow, ordinary.drawWeight(), ordinary.certifiedDrawWeight());
-    rule.fastest(heavy)
-        .ifPresent(governed -> outside("outside, heavy arrow", how, heavy, governed));
+    rule.fastest(heavy).ifPresent(governed -> outside(Worked.OUTSIDE_HEAVY, how, heavy, governed));
   }
 
   /** Readings that make the deciding figure exactly this; some of the others lie elsewhere. */
@@ -211,20 +206,20 @@ final class WorkedCases {
 
   /** An arrow that reaches the mass from which on there is no limit. */
   private void heavyArrow(GrainsPerPound ratio) {
-    add("heavy arrow", setUp(ratio.leastArrow(bow()), bow()));
+    add(Worked.HEAVY_ARROW, setUp(ratio.leastArrow(bow()), bow()));
   }
 
   private void equipment() {
     EquipmentRule asked = rule.equipment();
     if (asked.leastArrow().isPresent()) {
       Mass least = asked.leastArrow().get().leastArrow(bow());
-      add("lightest arrow admitted", setUp(least, bow()));
-      add("arrow too light", setUp(grains(least, -1), bow()));
+      add(Worked.LIGHTEST_ARROW, setUp(least, bow()));
+      add(Worked.ARROW_TOO_LIGHT, setUp(grains(least, -1), bow()));
     }
     asked
         .leastDraw()
-        .ifPresent(least -> add("bow too weak", strong(least, BigDecimal.ONE.negate())));
-    asked.mostDraw().ifPresent(most -> add("bow too strong", strong(most, BigDecimal.ONE)));
+        .ifPresent(least -> add(Worked.BOW_TOO_WEAK, strong(least, BigDecimal.ONE.negate())));
+    asked.mostDraw().ifPresent(most -> add(Worked.BOW_TOO_STRONG, strong(most, BigDecimal.ONE)));
   }
 
   private SetUp strong(Force draw, BigDecimal more) {
@@ -234,7 +229,7 @@ final class WorkedCases {
 
   /** The first of the figures with which the verdict is what the name says; else no case. */
   private void shots(
-      String name,
+      Worked name,
       Shooting how,
       SetUp setUp,
       Speed like,
@@ -251,11 +246,11 @@ final class WorkedCases {
     return verdict instanceof Verdict.Within;
   }
 
-  private void add(String name, SetUp setUp) {
+  private void add(Worked name, SetUp setUp) {
     cases.add(worked(name, setUp, List.of()));
   }
 
-  private WorkedCase worked(String name, SetUp setUp, List<Speed> readings) {
+  private WorkedCase worked(Worked name, SetUp setUp, List<Speed> readings) {
     List<Shot> shots = readings.stream().<Shot>map(Shot.Read::new).toList();
     Verdict verdict = rule.judge(setUp, new HashSet<>(rule.conditions()), shots);
     return new WorkedCase(name, setUp, readings, verdict);

@@ -3,7 +3,10 @@ package lanewarden.station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanewarden.metrology.CheckModel;
+import lanewarden.quantity.Mass;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Aftermath;
 import lanewarden.rules.Consequence;
 import lanewarden.rules.Division;
@@ -21,10 +24,11 @@ import lanewarden.rules.WorkedCase;
  * @param inWords the numbers that sum it up, or why there are none
  * @param cases made-up checks with the rule's own verdicts; none where nobody is checked
  */
-public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase> cases) {
+public record Effect(Optional<RuleCurve> curve, List<Sentence> inWords, List<WorkedCase> cases) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Effect {
+    inWords = List.copyOf(inWords);
     cases = List.copyOf(cases);
   }
 
@@ -42,7 +46,7 @@ public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase>
     List<Effect> together = new ArrayList<>();
     for (int i = 0; i < divisions.size(); i++) {
       Division division = divisions.get(i);
-      String beside = beside(division.rule(), supposed);
+      List<Sentence> beside = beside(division.rule(), supposed);
       double slowest = from;
       double fastest = to;
       Optional<RuleCurve> curve =
@@ -50,7 +54,7 @@ public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase>
       together.add(
           new Effect(
               curve,
-              curve.map(RuleCurve::inWords).orElseGet(() -> whyNone(division, supposed)),
+              curve.map(RuleCurve::inWords).orElseGet(() -> List.of(whyNone(division, supposed))),
               isMeasured(division) ? division.workedCases() : List.of()));
     }
     return together;
@@ -70,93 +74,75 @@ public record Effect(Optional<RuleCurve> curve, String inWords, List<WorkedCase>
         : Optional.empty();
   }
 
-  private static String whyNone(Division division, Supposed supposed) {
+  private static Sentence whyNone(Division division, Supposed supposed) {
     Rule rule = division.rule();
     if (rule.speed().isEmpty() && rule.energy().isEmpty()) {
-      return "There is no limit, so no shot is measured.";
+      return Sentence.of(Reckoned.NO_LIMIT);
     }
     if (!isMeasured(division) || rule.shooting().isEmpty()) {
-      return "The limit holds, but nobody is measured: at the line nobody passes or is failed.";
+      return Sentence.of(Reckoned.NOBODY_MEASURED);
     }
-    return light(rule, supposed)
-        .map(
-            light ->
-                "No limit applies to the supposed arrow of "
-                    + supposed.setUp(rule).arrowMass()
-                    + ": it holds only for "
-                    + light
-                    + ". To see what it does, suppose a lighter arrow, or leave the arrow out.")
-        .orElse("No limit applies to the supposed bow and arrow.");
+    return light(Reckoned.HEAVY_ARROW, rule, supposed).orElse(Sentence.of(Reckoned.UNLIMITED));
   }
 
-  /** To which arrows alone the speed limit applies, in words. */
-  private static Optional<String> light(Rule rule, Supposed supposed) {
+  /** The supposed arrow, and to which arrows alone the speed limit applies. */
+  private static Optional<Sentence> light(Reckoned form, Rule rule, Supposed supposed) {
+    Mass arrow = supposed.setUp(rule).arrowMass();
     return rule.speed()
         .flatMap(SpeedLimit::onlyBelow)
+        .filter(ratio -> arrow != null)
         .flatMap(
             ratio ->
-                supposed
-                    .unlimitedFrom(rule)
-                    .map(from -> "one of less than " + ratio + ", here less than " + from));
+                supposed.unlimitedFrom(rule).map(from -> Sentence.of(form, arrow, ratio, from)));
   }
 
   /** What the numbers hold for. */
-  private static String beside(Rule rule, Supposed supposed) {
-    return atTheBow(rule)
-        + risk(rule, supposed)
-        + doubts(rule)
-        + rechecks(rule.aftermath())
-        + light(rule, supposed)
-            .map(
-                light ->
-                    " The supposed arrow has "
-                        + supposed.setUp(rule).arrowMass()
-                        + ": the speed limit holds only for "
-                        + light
-                        + ".")
-            .orElse("");
+  private static List<Sentence> beside(Rule rule, Supposed supposed) {
+    return Stream.of(
+            atTheBow(rule),
+            risk(rule, supposed),
+            doubts(rule),
+            rechecks(rule.aftermath()),
+            light(Reckoned.LIGHT_ARROW, rule, supposed))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** What the guard band is worth with the instrument that is supposed. */
-  private static String risk(Rule rule, Supposed supposed) {
+  private static Optional<Sentence> risk(Rule rule, Supposed supposed) {
     double standard = Math.hypot(supposed.reading().siDouble(), supposed.calibration().siDouble());
-    String risk = rule.speed().map(limit -> limit.risk(standard)).orElse("");
-    return risk.isEmpty() ? "" : " " + risk;
+    return rule.speed().flatMap(limit -> limit.risk(standard));
   }
 
-  private static String atTheBow(Rule rule) {
-    return rule.shooting().filter(how -> how.treatment().toBow().isPresent()).isPresent()
-        ? " These are speeds at the bow, to which the readings are raised."
-        : "";
+  private static Optional<Sentence> atTheBow(Rule rule) {
+    return rule.shooting()
+        .filter(how -> how.treatment().toBow().isPresent())
+        .map(how -> Sentence.of(Reckoned.AT_THE_BOW));
   }
 
-  private static String doubts(Rule rule) {
-    return rule.shooting().filter(how -> how.screening().asks()).isPresent()
-        ? " Every reading that the official is asked about is taken to be let count."
-        : "";
+  private static Optional<Sentence> doubts(Rule rule) {
+    return rule.shooting()
+        .filter(how -> how.screening().asks())
+        .map(how -> Sentence.of(Reckoned.LET_COUNT));
   }
 
-  private static String rechecks(Aftermath after) {
-    if (after.rechecks() == 0) {
-      return "";
+  private static Optional<Sentence> rechecks(Aftermath after) {
+    int allowed = after.rechecks();
+    if (allowed == 0) {
+      return Optional.empty();
     }
     boolean everyFail =
         after.onFail(Phase.BEFORE) == Consequence.RECHECK
             && after.bands().stream().allMatch(b -> b.consequence() == Consequence.RECHECK);
     if (!everyFail) {
-      return " No re-check is counted, as not every fail before the event brings one.";
+      return Optional.of(Sentence.of(Reckoned.NO_RECHECK));
     }
-    if (after.rechecks() > CheckModel.MOST_RECHECKS) {
-      return " Of the "
-          + after.rechecks()
-          + " re-checks that the rule allows before the event, "
-          + CheckModel.MOST_RECHECKS
-          + " are counted.";
+    if (allowed > CheckModel.MOST_RECHECKS) {
+      return Optional.of(Sentence.of(Reckoned.SOME_RECHECKS, allowed, CheckModel.MOST_RECHECKS));
     }
-    return after.rechecks() == 1
-        ? " The re-check that the rule allows before the event is counted."
-        : " The "
-            + after.rechecks()
-            + " re-checks that the rule allows before the event are counted.";
+    return Optional.of(
+        allowed == 1
+            ? Sentence.of(Reckoned.ONE_RECHECK)
+            : Sentence.of(Reckoned.ALL_RECHECKS, allowed));
   }
 }

@@ -1,9 +1,12 @@
 package lanewarden.station;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import lanewarden.metrology.CurvePoint;
 import lanewarden.metrology.OperatingCharacteristic;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.RuleEffect;
@@ -25,15 +28,16 @@ public record RuleCurve(
     List<CurvePoint> points,
     OperatingCharacteristic.Risks risks,
     double caught,
-    String inWords,
+    List<Sentence> inWords,
     int drawn) {
 
   /** How many points a curve has. */
   static final int POINTS = 121;
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public RuleCurve {
     points = List.copyOf(points);
+    inWords = List.copyOf(inWords);
   }
 
   /** The unit in which the rule speaks of speeds. */
@@ -42,18 +46,19 @@ public record RuleCurve(
   }
 
   /** Whether the figures are calculated, or from how many archers and how sure. */
-  public String how() {
-    if (drawn == 0) {
-      return "calculated";
-    }
-    return String.format(
-        Locale.ROOT,
-        "simulated from %d archers a speed, \u00b1 %.1f in 100",
-        drawn,
-        100 * OperatingCharacteristic.standardError(drawn));
+  public Sentence how() {
+    return drawn == 0
+        ? Sentence.of(Reckoned.CALCULATED)
+        : Sentence.of(
+            Reckoned.SIMULATED,
+            drawn,
+            new BigDecimal(
+                String.format(
+                    Locale.ROOT, "%.1f", 100 * OperatingCharacteristic.standardError(drawn))));
   }
 
-  static RuleCurve of(RuleEffect effect, double from, double to, Supposed supposed, String beside) {
+  static RuleCurve of(
+      RuleEffect effect, double from, double to, Supposed supposed, List<Sentence> beside) {
     Speed excess = supposed.excess();
     return new RuleCurve(
         effect.limit(),
@@ -61,7 +66,7 @@ public record RuleCurve(
         effect.curve(from, to, POINTS),
         effect.risks(excess),
         effect.caught(excess),
-        effect.inWords(excess) + beside,
+        Stream.concat(Stream.of(effect.inWords(excess)), beside.stream()).toList(),
         effect.isCalculated() ? 0 : effect.drawn());
   }
 }

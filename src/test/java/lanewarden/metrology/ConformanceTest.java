@@ -147,13 +147,22 @@ class ConformanceTest {
 
   @Test
   void wordsSayTheRisk() {
-    assertTrue(Conformance.SIMPLE.inWords().contains("50.0 % come from arrows that are over"));
     assertTrue(
-        ACCEPTANCE.inWords().endsWith("passed exactly at the edge, at most 2.3 % are over."));
+        Conformance.SIMPLE.inWords().toString().contains("50.0 % come from arrows that are over"));
     assertTrue(
-        REJECTION.inWords().endsWith("failed exactly at the edge, at most 2.3 % are within."));
-    assertTrue(new Conformance(GUARDED_ACCEPTANCE, 1.64).inWords().contains("at most 5.1 %"));
-    assertTrue(new Conformance(GUARDED_ACCEPTANCE, 9).inWords().contains("at most 0.1 %"));
+        ACCEPTANCE
+            .inWords()
+            .toString()
+            .endsWith("passed exactly at the edge, at most 2.3 % are over."));
+    assertTrue(
+        REJECTION
+            .inWords()
+            .toString()
+            .endsWith("failed exactly at the edge, at most 2.3 % are within."));
+    assertTrue(
+        new Conformance(GUARDED_ACCEPTANCE, 1.64).inWords().toString().contains("at most 5.1 %"));
+    assertTrue(
+        new Conformance(GUARDED_ACCEPTANCE, 9).inWords().toString().contains("at most 0.1 %"));
   }
 
   @Test

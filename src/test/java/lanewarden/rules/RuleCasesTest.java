@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.WrittenRefused;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,7 +78,8 @@ class RuleCasesTest {
   @ParameterizedTest
   @MethodSource("said")
   void saysWhatItDemands(RuleCase given) {
-    List<String> sentences = Cases.division(given.toml()).sentences();
+    List<String> sentences =
+        Cases.division(given.toml()).sentences().stream().map(Sentence::toString).toList();
     assertTrue(sentences.contains(given.line("says").orElseThrow()), sentences::toString);
   }
 

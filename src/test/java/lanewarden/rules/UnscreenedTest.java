@@ -42,18 +42,18 @@ class UnscreenedTest {
   })
   void aRuleWithoutAClauseSaysWhatToWrite(String limit, int counted, String write) {
     Division division = Cases.division(rule(limit, counted, ""));
-    String remark = division.remark().orElseThrow();
+    String remark = division.remark().orElseThrow().toString();
     assertTrue(remark.startsWith("No clause asks about a reading that seems odd"), remark);
     assertTrue(remark.contains(write), remark);
-    assertEquals(remark, division.told().get(division.told().size() - 1));
-    assertFalse(division.sentences().contains(remark), "it is no demand of the rule");
+    assertEquals(remark, division.told().get(division.told().size() - 1).toString());
+    assertFalse(division.inWords().contains(remark), "it is no demand of the rule");
   }
 
   /** What the remark tells the organizer to write is taken, and the remark is gone. */
   @ParameterizedTest
   @CsvSource({"300 ft/s, 2", "300 ft/s, 3", "300 ft/s, 5", "65 m/s, 2", "65 m/s, 6"})
   void whatItSaysToWriteMendsIt(String limit, int counted) throws WrittenRefused {
-    String remark = Cases.division(rule(limit, counted, "")).remark().orElseThrow();
+    String remark = Cases.division(rule(limit, counted, "")).remark().orElseThrow().toString();
     String toWrite = remark.replaceFirst(".* write ", "").replaceFirst("\\.$", "");
     for (String one : toWrite.split(", or ")) {
       Division mended =

@@ -25,7 +25,11 @@ class WorkedCasesTest {
 
   private static String outcomes(Division division) {
     return division.workedCases().stream()
-        .map(c -> c.name() + ": " + (c.verdict().takesShots() ? "shots" : c.verdict().word()))
+        .map(
+            c ->
+                c.name().english()
+                    + ": "
+                    + (c.verdict().takesShots() ? "shots" : c.verdict().word()))
         .collect(Collectors.joining(", "));
   }
 
@@ -141,15 +145,16 @@ class WorkedCasesTest {
       RandomRule random = new RandomRule(new Random(i));
       for (WorkedCase one : WorkedCases.of(random.rule())) {
         String verdict = one.verdict().word();
-        String name = one.name();
-        if (name.equals("inside") || name.equals("at the edge")) {
-          assertEquals("within", verdict, () -> random + one.inWords());
-        } else if (name.contains("outside")) {
-          assertEquals("over", verdict, () -> random + one.inWords());
+        Worked name = one.name();
+        if (name == Worked.INSIDE || name == Worked.EDGE) {
+          assertEquals("within", verdict, () -> random + " " + one.inWords());
+        } else if (name.english().contains("outside")) {
+          assertEquals("over", verdict, () -> random + " " + one.inWords());
         }
       }
-      List<String> names = WorkedCases.of(random.rule()).stream().map(WorkedCase::name).toList();
-      assertTrue(names.containsAll(List.of("inside", "at the edge", "outside")), random::toString);
+      List<Worked> names = WorkedCases.of(random.rule()).stream().map(WorkedCase::name).toList();
+      assertTrue(
+          names.containsAll(List.of(Worked.INSIDE, Worked.EDGE, Worked.OUTSIDE)), random::toString);
     }
   }
 
@@ -185,7 +190,13 @@ class WorkedCasesTest {
             "limit = \"none\"\nenergy = \"165 J\"\nrechecks = 0\n"
                 + "decide = \"highest\"\ncounted = 1\nshots = 1\nvoids = 0\n");
     assertEquals("inside: within, at the edge: within, outside: over", outcomes(division));
-    assertTrue(division.workedCases().get(0).given().startsWith("arrow 400 gr; readings "));
+    assertTrue(
+        division
+            .workedCases()
+            .get(0)
+            .inWords()
+            .toString()
+            .startsWith("inside (arrow 400 gr; readings "));
   }
 
   @Test
@@ -208,7 +219,7 @@ class WorkedCasesTest {
         outcomes(division));
     assertTrue(
         division.workedCases().get(3).verdict().reason().contains(" ft·lbf), limit 80 ft·lbf for"),
-        division.workedCases().get(3)::inWords);
+        () -> division.workedCases().get(3).inWords().toString());
   }
 
   @Test
@@ -221,11 +232,11 @@ class WorkedCasesTest {
             .workedCases();
     assertEquals(
         "over, reading 280.1 ft/s, limit 280 ft/s; over by up to 1 %: a re-check, while one is left",
-        cases.get(2).outcome());
+        cases.get(2).outcome().toString());
     // (282.8 + 290) / 2 = 286.4
     assertEquals(
         "further outside (readings 286.4 ft/s): over, reading 286.4 ft/s, limit 280 ft/s;"
             + " over by up to 10 ft/s: the archer is barred from the event",
-        cases.get(3).inWords());
+        cases.get(3).inWords().toString());
   }
 }

@@ -77,7 +77,7 @@ public record CheckPage(
         opened.name(),
         texts.of("division", view.division().code(), view.division().name()),
         attempt(opened, texts),
-        view.division().inWords(),
+        texts.of(view.division().sentences()),
         Wording.limit(view, texts),
         view.unit().symbol(),
         Figure.last(view, texts),

@@ -3,6 +3,7 @@ package lanewarden.kiosk.look;
 import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
@@ -67,6 +68,11 @@ public final class Texts {
     return sentence.isVerbatim()
         ? sentence.toString()
         : of(SentenceKeys.of(sentence.form()), figures);
+  }
+
+  /** Sentences one after the other. */
+  public String of(List<Sentence> sentences) {
+    return sentences.stream().map(this::of).collect(Collectors.joining(" "));
   }
 
   /** A number in the manner of the language, with all its decimals. */

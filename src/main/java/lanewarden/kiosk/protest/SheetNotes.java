@@ -59,7 +59,7 @@ final class SheetNotes {
     notes.add(
         texts.of(
             "sheet.rule", texts.of("division", view.division().code(), view.division().name())));
-    notes.add(view.division().inWords());
+    notes.add(texts.of(view.division().sentences()));
     view.advice().map(this::advice).ifPresent(notes::addAll);
     return notes;
   }

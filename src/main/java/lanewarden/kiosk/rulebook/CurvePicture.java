@@ -60,8 +60,8 @@ final class CurvePicture extends Picture {
     redraw();
   }
 
-  private static String words(EffectPage page) {
-    return page.first().map(shown -> shown.effect().inWords()).orElse("");
+  private String words(EffectPage page) {
+    return page.first().map(shown -> texts.of(shown.effect().inWords())).orElse("");
   }
 
   @Override

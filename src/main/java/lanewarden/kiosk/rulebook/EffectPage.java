@@ -2,6 +2,7 @@ package lanewarden.kiosk.rulebook;
 
 import java.util.List;
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 import lanewarden.station.Effect;
 import lanewarden.station.RuleCurve;
 
@@ -21,7 +22,7 @@ public record EffectPage(Optional<Shown> first, Optional<Shown> second, String n
    * @param sentences the rule in words, and what there is to know of it
    * @param effect what it does to archers
    */
-  public record Shown(String name, List<String> sentences, Effect effect) {
+  public record Shown(String name, List<Sentence> sentences, Effect effect) {
 
     /** The effect drawn; empty where there is none to draw. */
     Optional<RuleCurve> curve() {

@@ -17,6 +17,7 @@ import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.WorkedCase;
 
 /** What the open rule means and does, redrawn at every key. */
@@ -102,10 +103,10 @@ final class MeaningPane extends VBox {
     everywhere.setManaged(hasCurve(page.first()));
     first.show(page.first(), page.second().isPresent());
     second.show(page.second(), true);
-    List<String> sentences = page.first().map(EffectPage.Shown::sentences).orElse(List.of());
+    List<Sentence> sentences = page.first().map(EffectPage.Shown::sentences).orElse(List.of());
     List<WorkedCase> worked = page.first().map(shown -> shown.effect().cases()).orElse(List.of());
     pseudoClassStateChanged(CROWDED, sentences.size() + worked.size() > COMFORTABLE);
-    words.say(sentences);
+    words.say(sentences.stream().map(texts::of).toList());
     cases.say(inWords(worked), i -> sign(worked.get(i)));
   }
 
@@ -113,10 +114,10 @@ final class MeaningPane extends VBox {
     return shown.flatMap(EffectPage.Shown::curve).isPresent();
   }
 
-  private static List<String> inWords(List<WorkedCase> all) {
+  private List<String> inWords(List<WorkedCase> all) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
-      words.add(i == 0 ? all.get(i).inWords() : all.get(i).inWordsAfter(all.get(i - 1)));
+      words.add(texts.of(i == 0 ? all.get(i).inWords() : all.get(i).inWordsAfter(all.get(i - 1))));
     }
     return words;
   }

@@ -37,7 +37,7 @@ final class NumbersBox extends VBox {
           String name = named ? rule.name() : texts.of("curve.it");
           head.setText(rule.curve().map(curve -> how(name, curve)).orElse(named ? name : ""));
           head.setManaged(!head.getText().isEmpty());
-          said.setText(rule.effect().inWords());
+          said.setText(texts.of(rule.effect().inWords()));
         });
   }
 

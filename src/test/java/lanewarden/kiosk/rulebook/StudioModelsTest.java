@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Screening;
 import lanewarden.station.RuleCurve;
 import lanewarden.station.RuleDraft;
@@ -209,7 +210,7 @@ class StudioModelsTest {
   }
 
   private String said() {
-    return effect.page().get().first().orElseThrow().effect().inWords();
+    return Sentence.joined(effect.page().get().first().orElseThrow().effect().inWords());
   }
 
   @Test
@@ -250,7 +251,8 @@ class StudioModelsTest {
     book.type(RuleKey.ROUND_READING, "down to 1 ft/s");
     done();
     // the root of 0.5 x 0.5 / 4000 is 0.0079
-    assertEquals("simulated from 4000 archers a speed, \u00b1 0.8 in 100", curve().how());
+    assertEquals(
+        "simulated from 4000 archers a speed, \u00b1 0.8 in 100", curve().how().toString());
   }
 
   @Test
