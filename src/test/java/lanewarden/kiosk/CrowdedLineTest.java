@@ -105,4 +105,24 @@ class CrowdedLineTest {
       assertWhole(booth, "training", "standing-trouble", "progress", "check-card", "stop-line");
     }
   }
+
+  /** A rule of many clauses is longer in some languages: its words give way, nothing else does. */
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void underARuleOfManyClausesOutcomeAdviceAndShotsAreWhole(Language language) throws Exception {
+    try (Booth booth = Booth.in(language, BoothEvent.CLAUSES, temp, WIDTH, HEIGHT)) {
+      booth.signIn();
+      booth.scan("101");
+      booth.press(KeyCode.ESCAPE);
+      assertWhole(booth, "set-up", "conditions", "verdict", "shots");
+      booth.press(KeyCode.F4);
+      booth.type("1");
+      booth.press(KeyCode.ENTER);
+      booth.scan("102");
+      booth.shoot("305 ft/s", "306.1 ft/s", "306.3 ft/s");
+      assertWhole(booth, "set-up", "conditions", "verdict", "shots");
+      booth.press(KeyCode.F11);
+      assertWhole(booth, "set-up", "verdict", "shots", "advice");
+    }
+  }
 }

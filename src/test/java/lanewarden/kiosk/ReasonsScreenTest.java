@@ -61,6 +61,28 @@ class ReasonsScreenTest {
     }
   }
 
+  /** Of the rule only what the rule book itself writes in words stays as it is written. */
+  @Test
+  void inGermanTheRuleIsTold() throws Exception {
+    try (Booth booth = Booth.in(Language.GERMAN, BoothEvent.CLAUSES, temp, 1280, 800)) {
+      booth.signIn();
+      booth.scan("102");
+      assertEquals(
+          "Höchstens 300 ft/s plus 2 ft/s (302 ft/s). Ein Pfeil von weniger als 6 gr/lb ist nicht"
+              + " zulässig (das größere von eingestelltem und bescheinigtem Zuggewicht). Der"
+              + " Mittelwert von 3 Messwerten entscheidet. Wie weit darüber, sagt der Mittelwert."
+              + " Höchstens 4 Schüsse, ungültige eingeschlossen. 1 ungültiger Messwert ist erlaubt."
+              + " Wo eine Nachkontrolle folgt, ist 1 erlaubt. Bis zu 1 % darüber: eine"
+              + " Nachkontrolle, solange noch eine übrig ist. Bis zu 3 % darüber: der Schütze ist"
+              + " vom Turnier ausgeschlossen. Wer sonst vor dem Turnier durchfällt: eine"
+              + " Nachkontrolle, solange noch eine übrig ist. Wer sonst während des Turniers"
+              + " durchfällt: ein Kampfrichter entscheidet. Wer sonst nach dem Turnier durchfällt:"
+              + " ein Kampfrichter entscheidet. Vor dem Urteil hakt die offizielle Person ab: full"
+              + " draw; 4 yd from the instrument.",
+          booth.text("rule"));
+    }
+  }
+
   /** In English letters are only names, units and what the rule book itself says. */
   @ParameterizedTest
   @EnumSource(Language.class)

@@ -48,7 +48,7 @@ final class CheckCard extends VBox {
     name.getStyleClass().add("name");
     name.setId("name");
     WrappedWords.in(rule);
-    rule.setMinHeight(USE_PREF_SIZE);
+    // Where room is short its words end in dots: what came of the check is to be whole
     rule.setId("rule");
     rule.managedProperty().bind(rule.visibleProperty());
     rule.getStyleClass().add("rule");
