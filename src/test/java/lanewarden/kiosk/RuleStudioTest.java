@@ -11,9 +11,11 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import lanewarden.kiosk.look.Language;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
 import org.junit.jupiter.api.AfterEach;
@@ -69,6 +71,42 @@ class RuleStudioTest {
     assertFalse(booth.shows("fault-limit"));
     assertFalse(booth.shows("effect-note"));
     assertEquals("Changed, not saved", booth.text("studio-state"));
+  }
+
+  /** Demands, worked cases and numbers, in the language of the screens. */
+  @Test
+  void inGermanItIsToldInGermanWhatTheRuleDoes() throws Exception {
+    booth.close();
+    booth =
+        Booth.in(
+            Language.GERMAN,
+            BoothEvent.PLAIN,
+            Files.createDirectory(temp.resolve("german")),
+            1280,
+            800);
+    booth.press(KeyCode.F10);
+    assertTrue(booth.text("curve").startsWith("Ein Schütze, dessen Pfeile im Mittel genau"));
+    assertTrue(labels("effect-numbers").get(0).startsWith("Was sie bewirkt, "));
+    assertEquals("Höchstens 300 ft/s plus 3 % (309 ft/s).", labels("rule-words").get(0));
+    List<String> cases = labels("rule-cases");
+    assertEquals(
+        "außerhalb (Messwerte 309,5 ft/s, 308,7 ft/s, 309,1 ft/s): zu schnell, Mittelwert 309,1"
+            + " ft/s, Limit 300 ft/s plus 3 % = 309 ft/s",
+        cases.get(2));
+    for (String pane : List.of("effect-numbers", "rule-words", "rule-cases")) {
+      for (String said : labels(pane)) {
+        assertFalse(said.matches(".*\\b(the|of|is|with|reading|readings)\\b.*"), said);
+      }
+    }
+  }
+
+  private List<String> labels(String pane) throws Exception {
+    return Booth.call(
+        () ->
+            booth.front.official().lookup("#" + pane).lookupAll(".label").stream()
+                .map(label -> ((Label) label).getText())
+                .filter(text -> !text.isBlank())
+                .toList());
   }
 
   @Test
