@@ -88,12 +88,15 @@ public record Effect(Optional<RuleCurve> curve, List<Sentence> inWords, List<Wor
   /** The supposed arrow, and to which arrows alone the speed limit applies. */
   private static Optional<Sentence> light(Reckoned form, Rule rule, Supposed supposed) {
     Mass arrow = supposed.setUp(rule).arrowMass();
-    return rule.speed()
-        .flatMap(SpeedLimit::onlyBelow)
-        .filter(ratio -> arrow != null)
-        .flatMap(
-            ratio ->
-                supposed.unlimitedFrom(rule).map(from -> Sentence.of(form, arrow, ratio, from)));
+    return arrow == null
+        ? Optional.empty()
+        : rule.speed()
+            .flatMap(SpeedLimit::onlyBelow)
+            .flatMap(
+                ratio ->
+                    supposed
+                        .unlimitedFrom(rule)
+                        .map(from -> Sentence.of(form, arrow, ratio, from)));
   }
 
   /** What the numbers hold for. */
