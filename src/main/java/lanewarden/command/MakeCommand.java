@@ -115,18 +115,25 @@ final class MakeCommand implements Callable<Integer> {
       description = "Whose key the whole ledger rests on.")
   private String organizer = "";
 
-  @Option(
-      names = "--official",
-      required = true,
-      paramLabel = "NAME",
-      description = "Who may sign at the station; repeat it for each.")
-  private List<String> officials = List.of();
+  /** At least one of either. */
+  private static final class Signers {
+    @Option(
+        names = "--official",
+        paramLabel = "NAME",
+        description = "Who may sign at the station; repeat it for each.")
+    private List<String> officials = List.of();
 
-  @Option(
-      names = "--judge",
-      paramLabel = "NAME",
-      description = "An official who may rule on protests too; repeat it for each.")
-  private List<String> judges = List.of();
+    @Option(
+        names = "--judge",
+        paramLabel = "NAME",
+        description =
+            "An official who may rule on protests too; repeat it for each. One official or judge is"
+                + " enough.")
+    private List<String> judges = List.of();
+  }
+
+  @ArgGroup(exclusive = false, multiplicity = "1")
+  private Signers signers = new Signers();
 
   @Option(
       names = "--passphrase-file",
@@ -153,10 +160,10 @@ final class MakeCommand implements Callable<Integer> {
     try (Passphrases.Fresh passphrases =
         new Passphrases(workplace.terminal()).fresh(passphraseFile)) {
       root = person(organizer, passphrases);
-      for (String official : officials) {
+      for (String official : signers.officials) {
         people.add(person(official, passphrases));
       }
-      for (String judge : judges) {
+      for (String judge : signers.judges) {
         people.add(NewEvent.Person.judge(judge, passphrases.of(judge.strip())));
       }
     }

@@ -194,7 +194,8 @@ final class Book implements AutoCloseable {
                 "The rule book in the folder is not the one in force.",
                 EventFolder.RULE_BOOK + " was changed after the event was made.",
                 "The rule book that was adopted goes on governing. Put its text back, or have the"
-                    + " organizer put this one in force with a reason: the command is adopt.",
+                    + " organizer put this one in force with a reason: at the screens in the rule"
+                    + " studio, while nobody is on duty, in a terminal with adopt.",
                 RuleBookChange.SEEN,
                 Trouble.Kind.USAGE);
       }

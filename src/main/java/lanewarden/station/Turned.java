@@ -46,7 +46,10 @@ record Turned(Competitor competitor, Division division, PastChecks past) {
               "A random share of division "
                   + division.code()
                   + " is checked, and it was not drawn yet.",
-              "Make the draw before witnesses first: draw " + division.code() + " SEED.");
+              "Make the draw before witnesses first: at the screens in Records, in a"
+                  + " terminal with draw "
+                  + division.code()
+                  + " SEED.");
       case NOT_DRAWN ->
           refused(
               "GROUNDS-MISSING",

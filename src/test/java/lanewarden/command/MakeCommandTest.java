@@ -146,6 +146,23 @@ class MakeCommandTest {
   }
 
   @Test
+  void aJudgeAloneMaySignAndNobodyMayNot() throws Exception {
+    List<String> unsigned = new ArrayList<>(List.of(arguments("--simulator")));
+    unsigned.removeAll(List.of("--official", "Ada Holt"));
+    Typed nobody = new Typed().run(unsigned.toArray(String[]::new));
+    assertEquals(2, nobody.code(), nobody.toString());
+    assertTrue(nobody.talk().contains("--official=NAME"), nobody.toString());
+
+    unsigned.addAll(List.of("--judge", "Jo Elm"));
+    Typed judge =
+        new Typed()
+            .secretly("organizer only", "organizer only", "judge only", "judge only")
+            .run(unsigned.toArray(String[]::new));
+    assertEquals(0, judge.code(), judge.toString());
+    assertEquals(List.of("Jo Elm"), new EventFolder(here.resolve("event")).officials());
+  }
+
+  @Test
   void passphrasesThatDifferMakeNothing() {
     Typed typed =
         new Typed().secretly("organizer only", "organizer oops").run(arguments("--simulator"));
