@@ -79,6 +79,8 @@ class ArchitectureTest {
           "lanewarden.bench.Rating$Expected",
           "lanewarden.bench.Series",
           "lanewarden.bench.Showing",
+          "lanewarden.bench.Advised",
+          "lanewarden.bench.Foretold",
           "lanewarden.bench.Prospect",
           "lanewarden.bench.Prospect$Lacking",
           "lanewarden.bench.Prospect$Measured",

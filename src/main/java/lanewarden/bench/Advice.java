@@ -1,5 +1,6 @@
 package lanewarden.bench;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +8,8 @@ import java.util.stream.Stream;
 import lanewarden.bow.DrawScaling;
 import lanewarden.bow.VirtualMassRange;
 import lanewarden.metrology.Belief;
+import lanewarden.quantity.Sentence;
+import lanewarden.quantity.Speed;
 import lanewarden.rules.Overrun;
 
 /**
@@ -24,11 +27,11 @@ public final class Advice {
   /** What stands above it wherever it is shown. */
   public static final String HEADING = "Advice, no part of the verdict";
 
-  private final String line;
-  private final Optional<String> exception;
-  private final List<String> notes;
+  private final Sentence line;
+  private final Optional<Sentence> exception;
+  private final List<Sentence> notes;
 
-  private Advice(String line, Optional<String> exception, List<String> notes) {
+  private Advice(Sentence line, Optional<Sentence> exception, List<Sentence> notes) {
     this.line = line;
     this.exception = exception;
     this.notes = List.copyOf(notes);
@@ -40,51 +43,55 @@ public final class Advice {
     Belief figure = scatter.next(over.meanCompared(), over.deciding()).believed();
     HeavierArrow heavier = HeavierArrow.of(over, figure, CONFIDENCE);
     LowerDraw lower = LowerDraw.of(over, figure, CONFIDENCE);
-    List<String> options =
-        Stream.of(heavier.option(), lower.option()).flatMap(Optional::stream).toList();
-    List<String> notes = new ArrayList<>();
+    Object[] options =
+        Stream.of(heavier.option(), lower.option()).flatMap(Optional::stream).toArray();
+    List<Sentence> notes = new ArrayList<>();
     Stream.of(heavier.note(), lower.note()).flatMap(Optional::stream).forEach(notes::add);
-    Optional<String> exception =
+    Optional<Sentence> exception =
         heavier.option().isEmpty()
             ? heavier.note()
             : lower.note().filter(why -> lower.option().isEmpty());
-    if (!options.isEmpty()) {
-      notes.add(
-          "The greater change brings "
-              + over.further()
-              + " within 95 times in 100, the smaller one perhaps; leave room.");
+    if (options.length > 0) {
+      notes.add(Sentence.of(Advised.LEAVE_ROOM, over.further()));
     }
     notes.add(supposed(scatter));
     return new Advice(
-        options.isEmpty()
-            ? "Neither a heavier arrow nor a lower draw weight brings this set-up inside."
-            : "To come within: " + String.join(", or ", options) + ".",
+        switch (options.length) {
+          case 0 -> Sentence.of(Advised.NO_WAY);
+          case 1 -> Sentence.of(Advised.ONE_WAY, options);
+          default -> Sentence.of(Advised.EITHER_WAY, options);
+        },
         exception,
         notes);
   }
 
-  private static String supposed(ShotScatter scatter) {
-    return "Supposed by rules of thumb: "
-        + (scatter.isTold() ? "" : "arrows that scatter by " + ShotScatter.USUAL + ", ")
-        + "a virtual mass of "
-        + VirtualMassRange.COMPOUND.inWords()
-        + ", as of compound bows, and an energy that follows the draw weight with a power of "
-        + DrawScaling.PRACTICE.inWords()
-        + ".";
+  private static Sentence supposed(ShotScatter scatter) {
+    VirtualMassRange bow = VirtualMassRange.COMPOUND;
+    BigDecimal least = DrawScaling.PRACTICE.leastPower();
+    BigDecimal most = DrawScaling.PRACTICE.mostPower();
+    return scatter.isTold()
+        ? Sentence.of(Advised.SUPPOSED, bow.least(), bow.most(), least, most)
+        : Sentence.of(
+            Advised.SUPPOSED_SCATTER,
+            Speed.parse(ShotScatter.USUAL),
+            bow.least(),
+            bow.most(),
+            least,
+            most);
   }
 
   /** What would help, in one line. */
-  public String line() {
+  public Sentence line() {
     return line;
   }
 
   /** Why one of both changes is no help, where it is none; also one of the notes. */
-  public Optional<String> exception() {
+  public Optional<Sentence> exception() {
     return exception;
   }
 
   /** What it holds for. */
-  public List<String> notes() {
+  public List<Sentence> notes() {
     return notes;
   }
 
@@ -95,7 +102,7 @@ public final class Advice {
 
   /** The whole of it for paper: what would help, what it holds for, the cautions. */
   public List<String> paragraphs() {
-    return List.of(line, String.join(" ", notes), Caution.paragraph());
+    return List.of(line.toString(), Sentence.joined(notes), Caution.paragraph());
   }
 
   /** The whole of it, cautions and all. */

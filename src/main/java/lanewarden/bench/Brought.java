@@ -21,6 +21,7 @@ import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.MomentumUnit;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Division;
@@ -59,76 +60,59 @@ public record Brought(
   }
 
   /** What it does, in sentences: speed, energy, momentum, and what is known of the bow. */
-  public List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
+  public List<Sentence> sentences() {
+    List<Sentence> sentences = new ArrayList<>();
     Speed mean = feet(speed.mean());
     Interval range = speed.interval(CONFIDENCE);
     sentences.add(
-        "An arrow of "
-            + arrow
-            + " at "
-            + mean
-            + " ("
-            + feet(range.low()).value()
-            + " to "
-            + feet(range.high())
-            + " with 95 % confidence).");
+        Sentence.of(Foretold.FLIES, arrow, mean, feet(range.low()).value(), feet(range.high())));
     Arrow flying = new Arrow(arrow);
+    Energy carried = flying.kineticEnergyAt(mean);
     sentences.add(
-        "It carries "
-            + flying.kineticEnergyAt(mean).to(EnergyUnit.FOOT_POUND, 1)
-            + " ("
-            + flying.kineticEnergyAt(mean).to(EnergyUnit.JOULE, 1)
-            + ") and "
-            + flying.momentumAt(mean).to(MomentumUnit.SLUG_FOOT_PER_SECOND, 3)
-            + ".");
+        Sentence.of(
+            Foretold.CARRIES,
+            carried.to(EnergyUnit.FOOT_POUND, 1),
+            carried.to(EnergyUnit.JOULE, 1),
+            flying.momentumAt(mean).to(MomentumUnit.SLUG_FOOT_PER_SECOND, 3)));
     bow.flatMap(shot -> shot.fittedVirtualMass().map(fit -> virtualMass(shot, fit)))
         .ifPresent(sentences::add);
     stored(flying, mean).ifPresent(sentences::add);
     return sentences;
   }
 
-  private static String virtualMass(MeasuredBow bow, Estimate fit) {
-    String alone =
-        "By the shots alone the bow's virtual mass is "
-            + grains(fit.value())
-            + " gr with a standard uncertainty of "
-            + grains(fit.standard())
-            + " gr";
+  private static Sentence virtualMass(MeasuredBow bow, Estimate fit) {
+    Mass least = bow.supposed().least();
+    Mass most = bow.supposed().most();
+    String value = grains(fit.value());
+    String standard = grains(fit.standard());
     if (bow.isNoise()) {
-      return alone
-          + ": less than nothing, which no bow has. That is noise and is not used; supposed are "
-          + bow.supposed().inWords()
-          + ".";
+      return Sentence.of(Foretold.MASS_IS_NOISE, value, standard, least, most);
     }
     Interval believed = bow.virtualMass(CONFIDENCE);
-    return alone
-        + "; with "
-        + bow.supposed().inWords()
-        + " supposed, it is "
-        + grains(believed.low())
-        + " to "
-        + grains(believed.high())
-        + " gr with 95 % confidence.";
+    return Sentence.of(
+        Foretold.MASS,
+        value,
+        standard,
+        least,
+        most,
+        grains(believed.low()),
+        grains(believed.high()));
   }
 
   private static String grains(double kilograms) {
     return String.format(Locale.ROOT, "%.0f", kilograms / MassUnit.GRAIN.inSi().doubleValue());
   }
 
-  private Optional<String> stored(Arrow flying, Speed mean) {
+  private Optional<Sentence> stored(Arrow flying, Speed mean) {
     if (curve.isPresent()) {
       Energy stored = curve.get().stored();
       Launch launch = new Launch(flying, mean, stored);
       return Optional.of(
-          "By its force-draw curve the bow stores "
-              + stored.to(EnergyUnit.FOOT_POUND, 1)
-              + "; the arrow takes "
-              + percent(launch.efficiency())
-              + " % of it, a virtual mass of "
-              + grains(launch.virtualMass())
-              + " gr."
-              + misfit(launch.efficiency()));
+          Sentence.of(
+              isTooMuch(launch.efficiency()) ? Foretold.STORED_TOO_LITTLE : Foretold.STORED,
+              stored.to(EnergyUnit.FOOT_POUND, 1),
+              percent(launch.efficiency()),
+              grains(launch.virtualMass())));
     }
     Force draw = setUp.drawWeight();
     Length length = setUp.drawLength();
@@ -139,20 +123,17 @@ public record Brought(
     Interval stored = DrawShape.LET_OFF.stored(new BowLimit(draw, length, brace));
     double carried = flying.kineticEnergyAt(mean).siDouble();
     return Optional.of(
-        "A compound bow of these figures stores about "
-            + joules(stored.low()).value()
-            + " to "
-            + joules(stored.high())
-            + " (rule of thumb); the arrow takes "
-            + percent(carried / stored.high())
-            + " to "
-            + percent(carried / stored.low())
-            + " % of it."
-            + misfit(carried / stored.high()));
+        Sentence.of(
+            isTooMuch(carried / stored.high()) ? Foretold.STORES_TOO_LITTLE : Foretold.STORES_ABOUT,
+            joules(stored.low()).value(),
+            joules(stored.high()),
+            percent(carried / stored.high()),
+            percent(carried / stored.low())));
   }
 
-  private static String misfit(double efficiency) {
-    return efficiency > 1 ? " More than all cannot be: look at the figures again." : "";
+  /** The arrow cannot take more than all of what is stored. */
+  private static boolean isTooMuch(double efficiency) {
+    return efficiency > 1;
   }
 
   private static String percent(double share) {

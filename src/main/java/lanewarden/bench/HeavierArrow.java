@@ -9,6 +9,7 @@ import lanewarden.metrology.Interval;
 import lanewarden.metrology.Mixture;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.EnergyLimit;
 import lanewarden.rules.Overrun;
 import lanewarden.rules.SetUp;
@@ -24,7 +25,7 @@ import lanewarden.rules.SetUp;
  * @param option the heavier arrow in words; empty where none helps
  * @param note why, or what else is to be known; empty where nothing is
  */
-record HeavierArrow(Optional<String> option, Optional<String> note) {
+record HeavierArrow(Optional<Sentence> option, Optional<Sentence> note) {
 
   /** No arrow is so many times heavier than another of the same bow. */
   private static final int FAR = 10;
@@ -37,9 +38,7 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
    */
   static HeavierArrow of(Overrun over, Belief figure, double confidence) {
     if (!over.isOfSpeed()) {
-      return none(
-          "A heavier arrow does not help against a limit of energy: it takes more of it along."
-              + " A lighter one is harder on the bow.");
+      return none(Advised.AGAINST_ENERGY);
     }
     Interval needed =
         ArrowScaling.PRACTICE.arrowFor(figure, over.arrow(), over.limit(), confidence);
@@ -48,9 +47,7 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
     Optional<Mass> free = over.rule().unlimitedFrom(over.setUp());
     boolean escapes = free.filter(from -> from.isAtMost(slow)).isPresent();
     if (chance(over, figure, escapes ? free.orElseThrow() : slow) < confidence) {
-      return none(
-          "An arrow heavy enough for the speed limit is over the energy limit, or too near to it:"
-              + " it takes more of the bow's energy along.");
+      return none(Advised.TOO_MUCH_ENERGY);
     }
     Optional<Mass> most = most(over, figure, confidence);
     if (escapes) {
@@ -59,26 +56,20 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
     return new HeavierArrow(
         Optional.of(words(over, figure, needed, most)),
         free.filter(from -> chance(over, figure, from) >= confidence)
-            .map(
-                from ->
-                    "From "
-                        + from
-                        + " on, no speed limit applies to an arrow at this draw weight."));
+            .map(from -> Sentence.of(Advised.FREE_FROM, from)));
   }
 
-  private static HeavierArrow none(String why) {
-    return new HeavierArrow(Optional.empty(), Optional.of(why));
+  private static HeavierArrow none(Advised why) {
+    return new HeavierArrow(Optional.empty(), Optional.of(Sentence.of(why)));
   }
 
-  private static String escape(Mass from, Optional<Mass> most) {
-    return "an arrow of "
-        + from
-        + " or more, to which no speed limit applies at this draw weight"
-        + most.map(up -> " (" + tooHeavy(up) + ")").orElse("");
+  private static Sentence escape(Mass from, Optional<Mass> most) {
+    return most.map(up -> Sentence.of(Advised.FREE_BUT, from, tooHeavy(up)))
+        .orElseGet(() -> Sentence.of(Advised.FREE, from));
   }
 
-  private static String tooHeavy(Mass most) {
-    return "one of more than " + most + " may be over the energy limit";
+  private static Sentence tooHeavy(Mass most) {
+    return Sentence.of(Advised.TOO_HEAVY, most);
   }
 
   /** How likely an arrow of this mass keeps every limit that applies to it. */
@@ -121,7 +112,7 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
   }
 
   /** Rounded so that the greater one is enough, and the smaller one not hopeless. */
-  private static String words(
+  private static Sentence words(
       Overrun over, Belief figure, Interval needed, Optional<Mass> heaviest) {
     Mass arrow = over.arrow();
     BigDecimal now = now(arrow);
@@ -132,16 +123,18 @@ record HeavierArrow(Optional<String> option, Optional<String> note) {
             ? grains(needed.low() - arrow.siDouble(), RoundingMode.CEILING)
             : floor;
     BigDecimal most = grains(needed.high() - arrow.siDouble(), RoundingMode.CEILING);
-    boolean surely = least.signum() > 0;
-    return "an arrow "
-        + (surely ? least.toPlainString() + " to " : "up to ")
-        + most.toPlainString()
-        + " gr heavier ("
-        + (surely ? whole(now.add(least)) + " to " : "")
-        + whole(now.add(most))
-        + " gr"
-        + heaviest.map(up -> "; " + tooHeavy(up)).orElse("")
-        + ")";
+    String from = least.toPlainString();
+    String to = most.toPlainString();
+    String heavy = whole(now.add(most));
+    if (least.signum() > 0) {
+      String light = whole(now.add(least));
+      return heaviest
+          .map(up -> Sentence.of(Advised.HEAVIER_BUT, from, to, light, heavy, tooHeavy(up)))
+          .orElseGet(() -> Sentence.of(Advised.HEAVIER, from, to, light, heavy));
+    }
+    return heaviest
+        .map(up -> Sentence.of(Advised.HEAVIER_UP_TO_BUT, to, heavy, tooHeavy(up)))
+        .orElseGet(() -> Sentence.of(Advised.HEAVIER_UP_TO, to, heavy));
   }
 
   private static BigDecimal now(Mass arrow) {

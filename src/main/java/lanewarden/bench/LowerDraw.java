@@ -9,6 +9,7 @@ import lanewarden.bow.DrawScaling;
 import lanewarden.metrology.Belief;
 import lanewarden.metrology.Interval;
 import lanewarden.quantity.Force;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Overrun;
 import lanewarden.rules.SetUp;
 import lanewarden.rules.Verdict;
@@ -20,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param option the lower draw weight in words; empty where the rule does not admit it
  * @param note why none is in words; empty where one is
  */
-record LowerDraw(Optional<String> option, Optional<String> note) {
+record LowerDraw(Optional<Sentence> option, Optional<Sentence> note) {
   private static final int SHOWN = 1;
 
   /**
@@ -38,42 +39,39 @@ record LowerDraw(Optional<String> option, Optional<String> note) {
     if (over.rule().judge(with(over.setUp(), least), Set.of(), List.of())
         instanceof Verdict.NotAdmitted barred) {
       return new LowerDraw(
-          Optional.empty(),
-          Optional.of("A draw weight so low would not be admitted: " + barred.clause() + "."));
+          Optional.empty(), Optional.of(Sentence.of(Advised.TOO_LOW, barred.clause())));
     }
     return new LowerDraw(
         Optional.of(
-            free.map(
-                    at ->
-                        "a draw weight of "
-                            + at
-                            + " or less, at which no speed limit applies to this arrow")
+            free.map(at -> Sentence.of(Advised.LOW_AND_FREE, at))
                 .orElseGet(() -> inForce(now, share, enough))),
         Optional.empty());
   }
 
-  private static String inForce(Force now, Interval share, Force enough) {
-    BigDecimal most = now.value().subtract(enough.value());
+  private static Sentence inForce(Force now, Interval share, Force enough) {
+    BigDecimal most = plain(now.value().subtract(enough.value()));
     BigDecimal least =
-        now.value().subtract(times(now, Math.min(1, share.high()), RoundingMode.CEILING).value());
+        plain(
+            now.value()
+                .subtract(times(now, Math.min(1, share.high()), RoundingMode.CEILING).value()));
     String unit = now.unit().symbol();
-    return (least.signum() > 0 ? plain(least) + " to " : "up to ")
-        + plain(most)
-        + " "
-        + unit
-        + " less draw weight";
+    return least.signum() > 0
+        ? Sentence.of(Advised.LOWER, least, most, unit)
+        : Sentence.of(Advised.LOWER_UP_TO, most, unit);
   }
 
-  private static String inHundredths(Interval share) {
+  private static Sentence inHundredths(Interval share) {
     BigDecimal least = BigDecimal.valueOf(100 * (1 - share.high())).setScale(0, RoundingMode.FLOOR);
     BigDecimal most = BigDecimal.valueOf(100 * (1 - share.low())).setScale(0, RoundingMode.CEILING);
-    return (least.signum() > 0 ? least.toPlainString() + " to " : "up to ")
-        + most.toPlainString()
-        + " % less draw weight";
+    return least.signum() > 0
+        ? Sentence.of(Advised.LOWER_SHARE, least, most)
+        : Sentence.of(Advised.LOWER_SHARE_UP_TO, most);
   }
 
-  private static String plain(BigDecimal force) {
-    return force.stripTrailingZeros().toPlainString();
+  /** Without zeros that say nothing, and not written as a power of ten. */
+  private static BigDecimal plain(BigDecimal force) {
+    BigDecimal stripped = force.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
   }
 
   private static Force times(Force force, double share, RoundingMode way) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import lanewarden.metrology.Chances;
 import lanewarden.metrology.CurvePoint;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Division;
 import lanewarden.rules.Missing;
@@ -22,53 +23,48 @@ public sealed interface Prospect {
   String word();
 
   /** In a sentence or two. */
-  String inWords();
+  Sentence inWords();
 
   /** A clause about bow and arrow keeps it out. */
-  record NotAdmitted(String clause) implements Prospect {
+  record NotAdmitted(Sentence clause) implements Prospect {
     @Override
     public String word() {
       return "not admitted";
     }
 
     @Override
-    public String inWords() {
-      return "Not admitted: " + clause + ".";
+    public Sentence inWords() {
+      return Sentence.of(Foretold.NOT_ADMITTED, clause);
     }
   }
 
   /**
    * The rule asks for more than is known.
    *
-   * @param figures of bow and arrow, as the rule names them
+   * @param figures of bow and arrow
    */
-  record Lacking(List<String> figures) implements Prospect {
-    /** Copies the list. */
-    public Lacking {
-      figures = List.copyOf(figures);
-    }
-
+  record Lacking(Missing.SetUpFigures figures) implements Prospect {
     @Override
     public String word() {
       return "not known";
     }
 
     @Override
-    public String inWords() {
-      return "Not known: state " + String.join(", ", figures) + ".";
+    public Sentence inWords() {
+      return Sentence.of(Foretold.NOT_KNOWN, figures.row());
     }
   }
 
   /** It is admitted, and passes without a shot. */
-  record Unlimited(String why) implements Prospect {
+  record Unlimited(Sentence why) implements Prospect {
     @Override
     public String word() {
       return "passes";
     }
 
     @Override
-    public String inWords() {
-      return "Passes without a shot; " + why + ".";
+    public Sentence inWords() {
+      return Sentence.of(Foretold.UNLIMITED, why);
     }
   }
 
@@ -80,8 +76,8 @@ public sealed interface Prospect {
     }
 
     @Override
-    public String inWords() {
-      return "Admitted; the limit holds, but nobody is measured.";
+    public Sentence inWords() {
+      return Sentence.of(Foretold.UNMEASURED);
     }
   }
 
@@ -99,17 +95,11 @@ public sealed interface Prospect {
     }
 
     @Override
-    public String inWords() {
-      String passes =
-          "To be measured; up to "
-              + fastest
-              + " passes. The first check is passed "
-              + RuleEffect.often(first.within());
-      boolean again = Math.abs(ending.within() - first.within()) > SEEN;
-      return passes
-          + (again
-              ? ", and with the re-checks allowed " + RuleEffect.often(ending.within()) + "."
-              : ".");
+    public Sentence inWords() {
+      Sentence once = RuleEffect.often(first.within());
+      return Math.abs(ending.within() - first.within()) > SEEN
+          ? Sentence.of(Foretold.MEASURED_AGAIN, fastest, once, RuleEffect.often(ending.within()))
+          : Sentence.of(Foretold.MEASURED, fastest, once);
     }
 
     /** Less cannot be told from the figures printed. */
@@ -127,14 +117,14 @@ public sealed interface Prospect {
     Verdict before =
         division.rule().judge(setUp, Set.copyOf(division.rule().conditions()), List.of());
     if (before instanceof Verdict.NotAdmitted barred) {
-      return new NotAdmitted(barred.reason());
+      return new NotAdmitted(barred.why());
     }
     if (before instanceof Verdict.Within free) {
-      return new Unlimited(free.reason());
+      return new Unlimited(free.why());
     }
     if (before instanceof Verdict.NotDecided open
         && open.missing() instanceof Missing.SetUpFigures figures) {
-      return new Lacking(figures.figures());
+      return new Lacking(figures);
     }
     Optional<RuleEffect> effect =
         division.coverage().who() == Who.NOT_MEASURED

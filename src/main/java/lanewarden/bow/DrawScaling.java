@@ -1,8 +1,7 @@
 package lanewarden.bow;
 
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import lanewarden.metrology.Belief;
 import lanewarden.metrology.Interval;
 import lanewarden.metrology.Mixture;
@@ -33,10 +32,18 @@ public record DrawScaling(double least, double most) {
     }
   }
 
-  /** For example {@code 0.6 to 1}. */
-  public String inWords() {
-    DecimalFormat plain = new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
-    return plain.format(least) + " to " + plain.format(most);
+  /** The least power as a number that is written. */
+  public BigDecimal leastPower() {
+    return written(least);
+  }
+
+  /** The most power as a number that is written. */
+  public BigDecimal mostPower() {
+    return written(most);
+  }
+
+  private static BigDecimal written(double power) {
+    return BigDecimal.valueOf(power).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros();
   }
 
   /**

@@ -11,6 +11,7 @@ import lanewarden.journal.Fact;
 import lanewarden.journal.LineStop;
 import lanewarden.journal.Outcome;
 import lanewarden.journal.TakenShot;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Doubt;
@@ -175,8 +176,8 @@ final class Narration {
   /** In one line, its cautions with it. */
   private static Notice advice(Advice advice) {
     return Notice.of("advice", "no part of the verdict. " + String.join(" ", advice.paragraphs()))
-        .with("line", advice.line())
-        .with("notes", advice.notes())
+        .with("line", advice.line().toString())
+        .with("notes", advice.notes().stream().map(Sentence::toString).toList())
         .with("cautions", advice.cautions().stream().map(Caution::inWords).toList());
   }
 

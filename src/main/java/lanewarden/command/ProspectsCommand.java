@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanewarden.bench.Caution;
 import lanewarden.bench.Prospect;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
@@ -139,8 +140,8 @@ final class ProspectsCommand implements Callable<Integer> {
   private void tell(WrittenRules rules, Outlook outlook) {
     Terminal terminal = workplace.terminal();
     terminal.result(Notice.of("event", rules.event() + ", edition " + rules.edition()).line());
-    outlook.sentences().forEach(terminal::result);
-    terminal.result(outlook.supposed());
+    outlook.sentences().forEach(sentence -> terminal.result(sentence.toString()));
+    terminal.result(outlook.supposed().toString());
     terminal.result("");
     for (int i = 0; i < outlook.divisions().size(); i++) {
       Division division = outlook.divisions().get(i);
@@ -156,13 +157,13 @@ final class ProspectsCommand implements Callable<Integer> {
     members.put("event", rules.event());
     members.put("edition", rules.edition());
     members.put("sha256", rules.sha256());
-    members.put("setUp", outlook.sentences());
+    members.put("setUp", outlook.sentences().stream().map(Sentence::toString).toList());
     List<Map<String, Object>> divisions = new ArrayList<>();
     for (int i = 0; i < outlook.divisions().size(); i++) {
       divisions.add(members(outlook.divisions().get(i), outlook.prospects().get(i)));
     }
     members.put("divisions", divisions);
-    members.put("supposed", outlook.supposed());
+    members.put("supposed", outlook.supposed().toString());
     members.put("noVerdict", Prospect.NO_VERDICT);
     members.put("cautions", Caution.sentences());
     return members;
@@ -173,7 +174,7 @@ final class ProspectsCommand implements Callable<Integer> {
     members.put("code", division.code());
     members.put("name", division.name());
     members.put("prospect", prospect.word());
-    members.put("words", prospect.inWords());
+    members.put("words", prospect.inWords().toString());
     if (prospect instanceof Prospect.Measured measured) {
       members.put("fastest", measured.fastest().toString());
       members.put("firstCheckWithin", measured.first().within());

@@ -81,9 +81,12 @@ public sealed interface Missing {
 
     @Override
     public Sentence sentence() {
-      return Sentence.of(
-          Because.TO_BE_STATED,
-          new Sentence.Row(", ", figures.stream().map(SetUpFigures::named).toList()));
+      return Sentence.of(Because.TO_BE_STATED, row());
+    }
+
+    /** The figures by their names, one after the other. */
+    public Sentence.Row row() {
+      return new Sentence.Row(", ", figures.stream().map(SetUpFigures::named).toList());
     }
 
     private static Sentence named(String figure) {

@@ -2,8 +2,10 @@ package lanewarden.station;
 
 import java.util.List;
 import lanewarden.bench.Brought;
+import lanewarden.bench.Foretold;
 import lanewarden.bench.Prospect;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleEffect;
@@ -17,7 +19,10 @@ import lanewarden.rules.RuleEffect;
  * @param supposed of archer and instrument, in a sentence
  */
 public record Outlook(
-    List<String> sentences, List<Division> divisions, List<Prospect> prospects, String supposed) {
+    List<Sentence> sentences,
+    List<Division> divisions,
+    List<Prospect> prospects,
+    Sentence supposed) {
 
   /** Copies the lists. */
   public Outlook {
@@ -46,14 +51,11 @@ public record Outlook(
         brought.sentences(),
         divisions,
         brought.prospects(divisions, supposed),
-        "Supposed of the check: arrows that scatter by "
-            + supposed.arrows()
-            + ", an instrument uncertain by "
-            + Supposition.Usual.READING
-            + " a reading and "
-            + Supposition.Usual.CALIBRATION
-            + " for all, "
-            + Supposition.Usual.VOIDS
-            + " void shots.");
+        Sentence.of(
+            Foretold.SUPPOSED,
+            supposed.arrows(),
+            supposed.reading(),
+            supposed.calibration(),
+            supposed.voids()));
   }
 }

@@ -69,7 +69,7 @@ class AdviceFollowedTest {
         continue;
       }
       over++;
-      String line = Advice.on(overrun(division, readings)).line();
+      String line = Advice.on(overrun(division, readings)).line().toString();
       double k = 80 * random.nextDouble();
       double slower = speed * Math.sqrt((350 + k) / (found(HEAVIER, line) + k));
       heavier += passes(division, slower, scatter, shots, random);

@@ -16,6 +16,7 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.Division;
@@ -48,7 +49,9 @@ class ProspectTest {
   void aReCheckGivesAnotherChance() throws Exception {
     Prospect.Measured once = measured(LIMIT, 300, 1);
     assertTrue(once.ending().within() > once.first().within());
-    assertTrue(once.inWords().contains("with the re-checks allowed"), once.inWords());
+    assertTrue(
+        once.inWords().toString().contains("with the re-checks allowed"),
+        once.inWords().toString());
   }
 
   /** Readings raised by 0.5 % to the bow: an arrow read at 298.6 counts as 300.093 ft/s. */
@@ -63,7 +66,8 @@ class ProspectTest {
     Prospect prospect = prospect(Rules.mean(LIMIT + "least-arrow = \"6 gr/lb\"\n"), 200, 1);
     assertInstanceOf(Prospect.NotAdmitted.class, prospect);
     assertEquals(
-        "Not admitted: arrow mass 350 gr, at least 6 gr/lb × 60 lbf = 360 gr.", prospect.inWords());
+        "Not admitted: arrow mass 350 gr, at least 6 gr/lb × 60 lbf = 360 gr.",
+        prospect.inWords().toString());
   }
 
   @Test
@@ -77,7 +81,7 @@ class ProspectTest {
     Prospect prospect =
         prospect(
             Rules.mean(LIMIT + "least-arrow = \"6 gr/lb\"\ndraw-weight = \"certified\"\n"), 290, 1);
-    assertEquals("Not known: state certified draw weight.", prospect.inWords());
+    assertEquals("Not known: state certified draw weight.", prospect.inWords().toString());
   }
 
   @Test
@@ -93,10 +97,10 @@ class ProspectTest {
   /** Common practice, the first of four pairs: 377.5 gr at 272 and 350 gr at 284 ft/s. */
   @Test
   void aVirtualMassThatNoBowHasIsSaidToBeNoise() {
-    String told = String.join(" ", brought(shots(272, 284), Optional.empty()).sentences());
+    String told = Sentence.joined(brought(shots(272, 284), Optional.empty()).sentences());
     assertTrue(told.contains("virtual mass is -45 gr"), told);
     assertTrue(told.contains("That is noise and is not used"), told);
-    String other = String.join(" ", brought(shots(290, 300), Optional.empty()).sentences());
+    String other = Sentence.joined(brought(shots(290, 300), Optional.empty()).sentences());
     assertTrue(other.contains("virtual mass is 42 gr"), other);
     assertTrue(other.contains("0 gr to 80 gr supposed"), other);
   }
@@ -119,7 +123,7 @@ class ProspectTest {
             Mixture.of(new Estimate(170 * FOOT, 0.01)),
             Optional.empty(),
             Optional.of(triangle));
-    String told = String.join(" ", brought.sentences());
+    String told = Sentence.joined(brought.sentences());
     assertTrue(told.contains("stores 48.0 ft·lbf"), told);
     assertTrue(told.contains("takes 67 % of it, a virtual mass of 248 gr."), told);
     // Printed as 32.054 with g = 32.2; exact constants give 32.08
@@ -140,7 +144,7 @@ class ProspectTest {
             Mixture.of(new Estimate(300 * FOOT, 0.01)),
             Optional.empty(),
             Optional.empty());
-    String told = String.join(" ", brought.sentences());
+    String told = Sentence.joined(brought.sentences());
     assertTrue(told.endsWith("More than all cannot be: look at the figures again."), told);
   }
 

@@ -14,6 +14,9 @@ import lanewarden.kiosk.look.Texts;
 public record AdvicePage(String line, String exception, String cautions) {
 
   static AdvicePage of(Advice advice, Texts texts) {
-    return new AdvicePage(advice.line(), advice.exception().orElse(""), Cautions.paragraph(texts));
+    return new AdvicePage(
+        texts.of(advice.line()),
+        advice.exception().map(texts::of).orElse(""),
+        Cautions.paragraph(texts));
   }
 }

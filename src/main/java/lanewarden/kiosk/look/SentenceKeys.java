@@ -1,5 +1,7 @@
 package lanewarden.kiosk.look;
 
+import lanewarden.bench.Advised;
+import lanewarden.bench.Foretold;
 import lanewarden.bow.BowLimit;
 import lanewarden.journal.Sequel;
 import lanewarden.metrology.Compared;
@@ -72,6 +74,12 @@ final class SentenceKeys {
     }
     if (form instanceof Verified verified) {
       return InstrumentKeys.of(verified);
+    }
+    if (form instanceof Advised advised) {
+      return BenchKeys.of(advised);
+    }
+    if (form instanceof Foretold foretold) {
+      return BenchKeys.of(foretold);
     }
     throw new IllegalArgumentException("no screen has the sentence " + form.english());
   }

@@ -84,8 +84,8 @@ final class SheetNotes {
   }
 
   private List<String> advice(Advice advice) {
-    List<String> told = new ArrayList<>(List.of(texts.of("line.advice"), advice.line()));
-    told.addAll(advice.notes());
+    List<String> told = new ArrayList<>(List.of(texts.of("line.advice"), texts.of(advice.line())));
+    advice.notes().stream().map(texts::of).forEach(told::add);
     told.add(Cautions.paragraph(texts));
     return told;
   }

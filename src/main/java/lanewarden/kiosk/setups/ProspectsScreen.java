@@ -172,11 +172,11 @@ public final class ProspectsScreen implements Page {
   }
 
   private void tell(Outlook outlook) {
-    outlook.sentences().forEach(this::say);
+    outlook.sentences().stream().map(texts::of).forEach(this::say);
     for (int i = 0; i < outlook.divisions().size(); i++) {
       told.getChildren().add(card(outlook.divisions().get(i), outlook.prospects().get(i)));
     }
-    say(outlook.supposed()).setId("prospects-supposed");
+    say(texts.of(outlook.supposed())).setId("prospects-supposed");
   }
 
   private Label say(String sentence) {
@@ -191,7 +191,7 @@ public final class ProspectsScreen implements Page {
     mark.show(sign(prospect));
     Label name = new Label(texts.of("prospects.division", division.code(), division.name()));
     name.getStyleClass().add("docket-title");
-    Label words = new Label(prospect.inWords());
+    Label words = new Label(texts.of(prospect.inWords()));
     PanelFrame.wrap(name, words);
     VBox said = new VBox(name, words);
     said.setMinWidth(0);

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.setups.ProspectsViewModel.Figure;
+import lanewarden.quantity.Sentence;
 import lanewarden.station.BroughtText;
 import lanewarden.station.Outlook;
 import lanewarden.station.SetUpText;
@@ -34,7 +35,8 @@ class ProspectsViewModelTest {
           Texts.in(Language.ENGLISH));
 
   private static Outlook outlook(String sentence) {
-    return new Outlook(List.of(sentence), List.of(), List.of(), "supposed");
+    return new Outlook(
+        List.of(Sentence.verbatim(sentence)), List.of(), List.of(), Sentence.verbatim("supposed"));
   }
 
   private void type(Figure figure, String text) {
