@@ -8,9 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
+import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
 import lanewarden.kiosk.look.Language;
@@ -60,9 +64,36 @@ class ListCornerTest {
   private List<String> preview() throws Exception {
     Scene scene = door.scene();
     return Booth.call(
-        () ->
-            ((GridPane) scene.lookup("#roster-preview"))
-                .getChildren().stream().map(cell -> ((Labeled) cell).getText()).toList());
+        () -> {
+          Stream<String> titles =
+              ((GridPane) scene.lookup("#roster-titles"))
+                  .getChildren().stream().map(cell -> ((Labeled) cell).getText());
+          return Stream.concat(titles, rows(scene).getItems().stream().flatMap(List::stream))
+              .toList();
+        });
+  }
+
+  @SuppressWarnings("unchecked") // the only list on the screen
+  private static ListView<List<String>> rows(Scene scene) {
+    return (ListView<List<String>>) scene.lookup("#roster-rows");
+  }
+
+  /** The bibs of the lines that are in sight. */
+  private List<String> seen() throws Exception {
+    Scene scene = door.scene();
+    return Booth.call(
+        () -> {
+          scene.getRoot().layout();
+          ListView<List<String>> rows = rows(scene);
+          VirtualFlow<?> flow = (VirtualFlow<?>) rows.lookup(".virtual-flow");
+          return rows
+              .getItems()
+              .subList(
+                  flow.getFirstVisibleCell().getIndex(), flow.getLastVisibleCell().getIndex() + 1)
+              .stream()
+              .map(line -> line.get(0))
+              .toList();
+        });
   }
 
   private static List<String> cells(CompetitorList read) {
@@ -98,6 +129,32 @@ class ListCornerTest {
     }
     door.press(KeyCode.ESCAPE);
     assertEquals("Lanewarden test", door.text("start-version"));
+  }
+
+  @Test
+  void everyLineIsShownAndTheKeysTurnThemFromWhereverTheFocusIs() throws Exception {
+    Files.writeString(
+        list,
+        IntStream.rangeClosed(1, 400)
+            .mapToObj(bib -> bib + ";Ann " + bib + ";OC\n")
+            .collect(Collectors.joining("", "Bib;Name;Division\n", "")));
+    take(list);
+    assertEquals(cells(CompetitorList.read(list, List.of(), Optional.empty())), preview());
+    List<String> first = seen();
+    assertEquals("1", first.get(0));
+    assertTrue(first.size() > 5 && first.size() < 40, first.toString());
+
+    door.focus("field-roster");
+    door.press(KeyCode.PAGE_DOWN);
+    List<String> next = seen();
+    assertEquals(first.get(first.size() - 1), next.get(0), "none is passed over");
+    door.press(KeyCode.PAGE_UP);
+    assertEquals(first, seen());
+
+    door.focus("roster-rows");
+    door.press(KeyCode.END);
+    List<String> last = seen();
+    assertEquals("400", last.get(last.size() - 1));
   }
 
   @Test

@@ -86,7 +86,7 @@ public final class ListScreen implements Page {
 
   @Override
   public boolean press(KeyCode code) {
-    return keys.press(code);
+    return list.press(code) || keys.press(code);
   }
 
   @Override

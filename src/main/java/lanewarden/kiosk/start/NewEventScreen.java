@@ -167,7 +167,7 @@ public final class NewEventScreen implements Page {
     Optional.ofNullable(root.getScene().getFocusOwner())
         .filter(this::isHere)
         .ifPresent(owner -> last = Optional.of(owner));
-    return keys.press(code);
+    return pane().press(code) || keys.press(code);
   }
 
   @Override

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -25,15 +24,13 @@ import lanewarden.station.EventFormFindings;
 
 /** The list of competitors, which of its columns are which, and what becomes of it. */
 final class RosterStep implements StepPane {
-  private static final int ROWS = 5;
-
   private final Draft draft;
   private final Texts texts;
   private final VBox node;
   private final FormField file;
   private final List<KeyButton> buttons;
   private final List<ColumnTurner> turners = new ArrayList<>();
-  private final GridPane preview = new GridPane();
+  private final RosterPreview preview;
   private final Label size = new Label();
   private final Label leftOut = new Label();
   private final VBox faults = new VBox();
@@ -51,7 +48,7 @@ final class RosterStep implements StepPane {
     columns.setId("columns");
     columns.setMinWidth(Region.USE_PREF_SIZE);
     RosterSheet.wanted().forEach(wanted -> columns.getChildren().add(column(fields, wanted)));
-    preview.getStyleClass().add("roster-preview");
+    preview = new RosterPreview(texts.of("make.roster"));
     preview.setId("roster-preview");
     size.setId("roster-size");
     size.getStyleClass().add("field-title");
@@ -61,7 +58,7 @@ final class RosterStep implements StepPane {
     faults.getStyleClass().add("roster-faults");
     leftOut.visibleProperty().bind(leftOut.textProperty().isNotEmpty());
     leftOut.managedProperty().bind(leftOut.visibleProperty());
-    VBox result = new VBox(size, leftOut, preview, faults);
+    VBox result = new VBox(size, leftOut, faults, preview);
     result.getStyleClass().add("roster-result");
     HBox.setHgrow(result, Priority.ALWAYS);
     Row halves = new Row(columns, result);
@@ -129,9 +126,14 @@ final class RosterStep implements StepPane {
             .filter(out -> !out.isEmpty())
             .map(this::told)
             .orElse(""));
-    preview.getChildren().clear();
     faults.getChildren().clear();
-    found.ifPresent(this::fill);
+    found.map(EventFormFindings::rosterFaults).ifPresent(this::tell);
+    preview.show(
+        found.flatMap(EventFormFindings::mapped).map(mapped -> titles(found.get())).orElse(List.of()),
+        found
+            .flatMap(EventFormFindings::mapped)
+            .map(RosterSheet.Mapped::rows)
+            .orElse(List.of()));
   }
 
   /** Nobody shall miss a column without a word. */
@@ -150,36 +152,26 @@ final class RosterStep implements StepPane {
             .collect(Collectors.joining(", ")));
   }
 
-  private void fill(EventFormFindings found) {
-    List<String> told = found.rosterFaults();
+  private void tell(List<String> told) {
     for (String fault : told) {
       Label line = new Label(fault);
       PanelFrame.wrap(line);
       faults.getChildren().add(line);
     }
-    if (found.mapped().isEmpty()) {
-      return;
-    }
-    List<String> titles =
-        RosterSheet.wanted().stream()
-            .map(RosterSheet.Wanted::title)
-            .filter(found.columns()::containsKey)
-            .map(title -> name(title, texts))
-            .toList();
-    row(0, titles, "field-title");
-    List<List<String>> rows = found.mapped().get().rows();
-    for (int i = 0; i < Math.min(ROWS, rows.size()); i++) {
-      row(i + 1, rows.get(i), "roster-cell");
-    }
   }
 
-  private void row(int place, List<String> cells, String style) {
-    for (int column = 0; column < cells.size(); column++) {
-      Label cell = new Label(cells.get(column));
-      cell.getStyleClass().add(style);
-      PanelFrame.wrap(cell);
-      preview.add(cell, column, place);
-    }
+  private List<String> titles(EventFormFindings found) {
+    return RosterSheet.wanted().stream()
+        .map(RosterSheet.Wanted::title)
+        .filter(found.columns()::containsKey)
+        .map(title -> name(title, texts))
+        .toList();
+  }
+
+  /** Turns the lines of the list by PgUp and PgDn; any other key is not its own. */
+  @Override
+  public boolean press(KeyCode code) {
+    return preview.press(code);
   }
 
   @Override

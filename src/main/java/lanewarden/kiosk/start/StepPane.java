@@ -2,6 +2,7 @@ package lanewarden.kiosk.start;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
 import lanewarden.kiosk.look.KeyButton;
 
 /** What one page of the form shows. */
@@ -14,4 +15,13 @@ interface StepPane {
 
   /** The buttons that only this page has. */
   List<KeyButton> buttons();
+
+  /**
+   * Takes a key that no button has.
+   *
+   * @return whether the key means something on this page
+   */
+  default boolean press(KeyCode code) {
+    return false;
+  }
 }
