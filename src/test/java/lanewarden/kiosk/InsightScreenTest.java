@@ -90,9 +90,16 @@ class InsightScreenTest {
               ", entry " + check.verdict().orElseThrow().sequence())) {
         assertTrue(told.contains(line), line + "\n" + told);
       }
+      assertTimesHaveTheirZone(told);
       assertTrue(told.indexOf("OVER") < told.indexOf("376.1 ft/s"), told);
       assertTrue(told.indexOf("376.1 ft/s") < told.indexOf("Lines refused"), told);
     }
+  }
+
+  /** There is one at all, and behind each stands how far its clock is from UTC. */
+  private static void assertTimesHaveTheirZone(String told) {
+    assertTrue(told.matches("(?s).*\\d\\d:\\d\\d:\\d\\d UTC.*"), told);
+    assertFalse(told.matches("(?s).*\\d\\d:\\d\\d:\\d\\d(?! UTC).*"), told);
   }
 
   @Test
@@ -196,6 +203,7 @@ class InsightScreenTest {
       words = booth.text("chart-single-words");
       assertEquals(2, drawn.size());
       assertTrue(drawn.get(0).toString().contains("296.9 ft/s against 296.4 ft/s (simulator)"));
+      drawn.forEach(shot -> assertTimesHaveTheirZone(shot.toString()));
       assertTrue(drawn.get(0).toString().contains("Shot 2: +0.50\u00a0ft/s\naverage "));
       ledger = brought(booth);
     }

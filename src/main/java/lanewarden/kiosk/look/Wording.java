@@ -2,6 +2,7 @@ package lanewarden.kiosk.look;
 
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
 import java.util.Locale;
 import java.util.Optional;
 import lanewarden.journal.Occasion;
@@ -68,9 +69,16 @@ public final class Wording {
     };
   }
 
-  /** Writes a day with its time, as on every screen. */
+  /**
+   * Writes a day with its time and how far the clock is from UTC, as on every screen: {@code
+   * 2026-05-02 11:30:05 UTC+02:00}, and {@code UTC} alone where it is that.
+   */
   public static DateTimeFormatter clock(ZoneId zone) {
-    return DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT).withZone(zone);
+    return new DateTimeFormatterBuilder()
+        .appendPattern("yyyy-MM-dd HH:mm:ss 'UTC'")
+        .appendOffset("+HH:MM", "")
+        .toFormatter(Locale.ROOT)
+        .withZone(zone);
   }
 
   /** Where a reading came from, in a word of this language. */

@@ -163,7 +163,8 @@ class ChartViewModelTest {
         shots.get(0).figures().startsWith("Shot 9: +3.00\u00a0ft/s OUTSIDE\naverage +0."),
         shots.get(0).figures());
     assertEquals(
-        "299.4 ft/s against 296.4 ft/s (instrument)\nVerification 1: opening, 1970-01-01 00:00:00",
+        "299.4 ft/s against 296.4 ft/s (instrument)\n"
+            + "Verification 1: opening, 1970-01-01 00:00:00 UTC",
         shots.get(0).words());
     assertEquals(Sign.WITHIN, shots.get(8).sign());
     assertTrue(
