@@ -44,9 +44,10 @@ final class AdoptCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
-    char[] passphrase = organizer.passphrase(terminal);
+    EventFolder event = new EventFolder(folder);
+    char[] passphrase = organizer.passphrase(event, terminal);
     EventOffice.Adopted adopted =
-        new EventOffice(new EventFolder(folder), workplace.here())
+        new EventOffice(event, workplace.here())
             .adoptRuleBook(organizer.key(), passphrase, reason);
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();

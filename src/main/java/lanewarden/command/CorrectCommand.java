@@ -1,6 +1,8 @@
 package lanewarden.command;
 
 import lanewarden.journal.Correction;
+import lanewarden.station.EventFolder;
+import lanewarden.station.LedgerRecords;
 import lanewarden.station.Protests;
 import lanewarden.station.StationException;
 import picocli.CommandLine.ArgGroup;
@@ -18,7 +20,9 @@ import picocli.CommandLine.Parameters;
           + " line, type correct."
     })
 final class CorrectCommand extends DeskCommand {
-  @Parameters(index = "1", paramLabel = "CHECK", description = "The number of the check.")
+  @Parameters(index = "1", paramLabel = "CHECK", description = LAST_CHECK)
+  private String meant = "";
+
   private long check;
 
   /** What is right: one of these. */
@@ -66,6 +70,11 @@ final class CorrectCommand extends DeskCommand {
 
   CorrectCommand(Workplace workplace) {
     super(workplace);
+  }
+
+  @Override
+  void find(EventFolder event) throws StationException {
+    check = LedgerRecords.of(event.path()).checks().last(meant);
   }
 
   @Override

@@ -2,6 +2,7 @@ package lanewarden.command;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import lanewarden.journal.CheckSought;
 import lanewarden.station.EventFolder;
 import lanewarden.station.EventOffice;
 import lanewarden.station.Protests;
@@ -12,6 +13,12 @@ import picocli.CommandLine.Parameters;
 
 /** What an official or a judge signs about a check while no station runs. */
 abstract class DeskCommand implements Callable<Integer> {
+
+  /** How a command tells that it takes a check as {@link CheckSought} does, and which is meant. */
+  static final String LAST_CHECK =
+      "A bib, or a name or a part of it, whose last check is meant, or the number of a check;"
+          + " where a bib is the same, write \"check 16\".";
+
   private final Workplace workplace;
 
   @Parameters(index = "0", paramLabel = "FOLDER", description = "The event's folder.")
@@ -26,6 +33,15 @@ abstract class DeskCommand implements Callable<Integer> {
     this.workplace = workplace;
   }
 
+  /**
+   * Looks up what is meant, before anybody is asked for a passphrase.
+   *
+   * @throws StationException if it is not clear, or there is none
+   */
+  void find(EventFolder event) throws StationException {
+    // Whatever is meant by its number is looked up when it is signed
+  }
+
   /** Signs, and says what was signed. */
   abstract Notice sign(Protests protests) throws StationException, CommandRefused;
 
@@ -33,6 +49,8 @@ abstract class DeskCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
     EventFolder event = new EventFolder(folder);
+    event.requireUnused();
+    find(event);
     Signer.Signature by = signer.signature(event, terminal);
     Notice told =
         sign(new EventOffice(event, workplace.here()).protests(by.name(), by.passphrase()));

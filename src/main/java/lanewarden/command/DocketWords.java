@@ -7,33 +7,42 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.journal.ProtestFact;
+import lanewarden.station.CheckRecords;
 import lanewarden.station.Protests;
+import lanewarden.station.Station;
 import lanewarden.station.StationException;
 
 /**
  * Protests, rulings and corrections as an official types them at the line.
  *
  * @param protests where they are signed
+ * @param checks among which a check is meant
  */
-record DocketWords(Protests protests) {
+record DocketWords(Protests protests, CheckRecords checks) {
   private static final String NUMBER = "([0-9]{1,9})";
   private static final String BECAUSE = "\\s+because\\s+(.+)";
+  private static final String CHECK = "(.+?)";
   private static final Pattern FILED =
-      form(NUMBER + "(?:\\s+as\\s+(.+?))?\\s+by\\s+(.+?)" + BECAUSE);
+      form(CHECK + "(?:\\s+as\\s+(.+?))?\\s+by\\s+(.+?)" + BECAUSE);
   private static final Pattern RULED =
       form(NUMBER + "\\s+(upheld|dismissed)\\s+" + NUMBER + "\\s*:\\s*(.+?)" + BECAUSE);
   private static final Pattern CORRECTED =
-      form(NUMBER + "\\s+(bib|division|#[0-9]{1,3})\\s+(.+?)" + BECAUSE);
+      form(CHECK + "\\s+(bib|division|#[0-9]{1,3})\\s+(.+?)" + BECAUSE);
+
+  /** Those of a station. */
+  static DocketWords at(Station station) {
+    return new DocketWords(station.protests(), station.records());
+  }
 
   private static Pattern form(String pattern) {
     return Pattern.compile(pattern, Pattern.CASE_INSENSITIVE);
   }
 
-  /** For example {@code 12 as spot check by the range captain because the string was changed}. */
+  /** For example {@code 101 as spot check by the range captain because the string was changed}. */
   void file(String typed) throws StationException, CommandRefused {
     Matcher words = match(FILED, typed, LineWord.PROTEST);
     protests.file(
-        number(words.group(1)),
+        checks.last(words.group(1)),
         cause(Optional.ofNullable(words.group(2)).orElse(ProtestFact.Cause.PROTEST.word())),
         words.group(3),
         words.group(4));
@@ -50,10 +59,10 @@ record DocketWords(Protests protests) {
         words.group(5));
   }
 
-  /** For example {@code 12 #2 301.2 because the digits were exchanged}. */
+  /** For example {@code 101 #2 301.2 because the digits were exchanged}. */
   void correct(String typed) throws StationException, CommandRefused {
     Matcher words = match(CORRECTED, typed, LineWord.CORRECT);
-    long check = number(words.group(1));
+    long check = checks.last(words.group(1));
     String part = words.group(2).toLowerCase(Locale.ROOT);
     String right = words.group(3);
     String reason = words.group(4);

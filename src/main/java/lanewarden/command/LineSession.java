@@ -93,11 +93,11 @@ final class LineSession extends Session<LineWord> {
       case STOP -> station.proceedings().stopLine(rest);
       case CLEAR -> station.proceedings().clearLine();
       case LIFT -> station.proving().lift(rest);
-      case PROTEST -> new DocketWords(station.protests()).file(rest);
+      case PROTEST -> DocketWords.at(station).file(rest);
       case RECHECK -> station.recheck(DocketWords.protest(rest));
-      case RULE -> new DocketWords(station.protests()).rule(rest);
-      case CORRECT -> new DocketWords(station.protests()).correct(rest);
-      case CONFIRM -> new DocketWords(station.protests()).confirm(rest);
+      case RULE -> DocketWords.at(station).rule(rest);
+      case CORRECT -> DocketWords.at(station).correct(rest);
+      case CONFIRM -> DocketWords.at(station).confirm(rest);
       case CLOSE -> {
         station.closeLine(rest.replaceFirst("(?i)^because\\s+", ""));
         return false;

@@ -2,6 +2,7 @@ package lanewarden.command;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import lanewarden.station.EventFolder;
 import picocli.CommandLine.Option;
 
 /** Where the organizer's key is, for an act that the organizer signs, and what opens it. */
@@ -25,8 +26,9 @@ final class OrganizerOptions {
     return key;
   }
 
-  /** The passphrase that opens it; the caller wipes it. */
-  char[] passphrase(Terminal terminal) throws Exception {
+  /** The passphrase that opens it, unless a line is open; the caller wipes it. */
+  char[] passphrase(EventFolder event, Terminal terminal) throws Exception {
+    event.requireUnused();
     return new Passphrases(terminal).of("the organizer", passphraseFile);
   }
 }

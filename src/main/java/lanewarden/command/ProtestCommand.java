@@ -1,5 +1,7 @@
 package lanewarden.command;
 
+import lanewarden.station.EventFolder;
+import lanewarden.station.LedgerRecords;
 import lanewarden.station.Protests;
 import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
@@ -15,7 +17,9 @@ import picocli.CommandLine.Parameters;
           + " ruling. No station may have the event open: at an open line, type protest."
     })
 final class ProtestCommand extends DeskCommand {
-  @Parameters(index = "1", paramLabel = "CHECK", description = "The number of the check.")
+  @Parameters(index = "1", paramLabel = "CHECK", description = LAST_CHECK)
+  private String meant = "";
+
   private long check;
 
   @Option(
@@ -32,6 +36,11 @@ final class ProtestCommand extends DeskCommand {
 
   ProtestCommand(Workplace workplace) {
     super(workplace);
+  }
+
+  @Override
+  void find(EventFolder event) throws StationException {
+    check = LedgerRecords.of(event.path()).checks().last(meant);
   }
 
   @Override

@@ -38,13 +38,14 @@ final class SealKeyCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Terminal terminal = workplace.terminal();
-    char[] passphrase = organizer.passphrase(terminal);
+    EventFolder event = new EventFolder(folder);
+    char[] passphrase = organizer.passphrase(event, terminal);
     char[] again = passphrase.clone();
     Path made;
     String fingerprint;
     try {
       made =
-          new KeyOffice(new EventFolder(folder), workplace.here())
+          new KeyOffice(event, workplace.here())
               .makeReportSeal(organizer.key(), passphrase);
       fingerprint = Seal.open(made, again).fingerprint();
     } finally {

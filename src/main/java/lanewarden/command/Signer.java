@@ -34,9 +34,10 @@ final class Signer {
   @SuppressWarnings("ArrayRecordComponent") // two are never compared
   record Signature(String name, char[] passphrase) {}
 
-  /** The official and the passphrase, asked for where no file holds it. */
+  /** The official and the passphrase, asked for where no file holds it, unless a line is open. */
   Signature signature(EventFolder event, Terminal terminal)
       throws StationException, CommandRefused, IOException {
+    event.requireUnused();
     String name = name(event);
     return new Signature(name, new Passphrases(terminal).of(name, passphraseFile));
   }

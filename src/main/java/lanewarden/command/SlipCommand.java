@@ -39,9 +39,7 @@ final class SlipCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "CHECK",
-      description =
-          "A bib, or a name or a part of it, whose last check is meant, or the number of a check;"
-              + " where a bib is the same, write \"check 16\".")
+      description = DeskCommand.LAST_CHECK)
   private Optional<String> check = Optional.empty();
 
   @Option(

@@ -79,6 +79,46 @@ public final class CheckRecords {
   }
 
   /**
+   * The number of the check that is meant to be signed about: of a bib or name the last one.
+   *
+   * @param typed as {@link CheckSought} takes it
+   * @throws StationException if there is no such check, or what was typed is in several names
+   */
+  public long last(String typed) throws StationException {
+    synchronized (lock) {
+      CheckSought sought = new CheckSought(typed);
+      List<String> several = sought.several(standing);
+      if (!several.isEmpty()) {
+        throw which("Nothing was signed.", typed, several);
+      }
+      return newestFirst(sought.among(standing))
+          .findFirst()
+          .map(Check::number)
+          .orElseThrow(() -> none("Nothing was signed.", typed));
+    }
+  }
+
+  /** What was typed is in several names. */
+  static StationException which(String what, String typed, List<String> several) {
+    return StationException.misstep(
+        "WHICH-CHECK",
+        what,
+        "\"" + typed.strip() + "\" is in several names: " + String.join(", ", several) + ".",
+        "Write the bib of the one that is meant.");
+  }
+
+  /** There is no such check. */
+  static StationException none(String what, String typed) {
+    return StationException.misstep(
+        "NO-SUCH-CHECK",
+        what,
+        "The ledger has no check of a bib or name "
+            + typed.strip()
+            + ", and none numbered so.",
+        "Write the bib as it was called, or the number of the check as the report prints it.");
+  }
+
+  /**
    * Whether the rule of the check and of its rechecks is known: without it, nothing can be told.
    */
   public boolean hasRule(long check) {

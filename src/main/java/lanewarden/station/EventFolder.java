@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import lanewarden.chronograph.Capture;
 import lanewarden.chronograph.SentenceProfile;
+import lanewarden.ledger.Ledger;
+import lanewarden.ledger.LedgerException;
 import lanewarden.ledger.SigningKey;
 import lanewarden.roster.Roster;
 import lanewarden.rules.RuleBook;
@@ -69,6 +71,34 @@ public record EventFolder(Path path) {
   /** Whether an event was made here. */
   public boolean isMade() {
     return Files.isRegularFile(ledger());
+  }
+
+  /**
+   * Refuses while somebody writes into the event's ledger, as an open line does; so that nobody is
+   * asked for a passphrase in vain.
+   *
+   * @throws StationException {@code LEDGER-IN-USE}
+   */
+  public void requireUnused() throws StationException {
+    try {
+      requireNoWriter();
+    } catch (LedgerException e) {
+      throw StationException.of(e);
+    }
+  }
+
+  /** The same, as the ledger refuses it. */
+  void requireNoWriter() throws LedgerException {
+    if (isMade()) {
+      try {
+        Ledger.requireUnused(ledger());
+      } catch (LedgerException e) {
+        // Whatever else keeps a lock from being taken keeps no line open
+        if (e.code().equals("LEDGER-IN-USE")) {
+          throw e;
+        }
+      }
+    }
   }
 
   /** Whether there are settings: a ledger that was handed on lies alone. */

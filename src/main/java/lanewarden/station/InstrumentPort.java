@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import lanewarden.ledger.Ledger;
 import lanewarden.ledger.LedgerException;
 import lanewarden.written.Literal;
 import lanewarden.written.TablePath;
@@ -78,15 +77,10 @@ public record InstrumentPort(EventFolder event, String now) {
 
   /** At an open line the old port would go on to be listened to, and nobody would know. */
   private void requireClosed() throws StationException {
-    if (event.isMade()) {
-      try {
-        Ledger.requireUnused(event.ledger());
-      } catch (LedgerException e) {
-        // Whatever else keeps a lock from being taken keeps no line open
-        if (e.code().equals("LEDGER-IN-USE")) {
-          throw StationException.of("No port was changed.", e);
-        }
-      }
+    try {
+      event.requireNoWriter();
+    } catch (LedgerException e) {
+      throw StationException.of("No port was changed.", e);
     }
   }
 }

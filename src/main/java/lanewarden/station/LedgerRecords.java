@@ -55,18 +55,10 @@ public record LedgerRecords(
     List<Long> meant = checks.meant(typed);
     List<String> several = checks.several(typed);
     if (!several.isEmpty()) {
-      throw StationException.misstep(
-          "WHICH-CHECK",
-          "Nothing was shown.",
-          "\"" + typed + "\" is in several names: " + String.join(", ", several) + ".",
-          "Write the bib of the one that is meant.");
+      throw CheckRecords.which("Nothing was shown.", typed, several);
     }
     if (meant.isEmpty() && sound) {
-      throw StationException.misstep(
-          "NO-SUCH-CHECK",
-          "Nothing was shown.",
-          "The ledger has no check of a bib or name " + typed + ", and none numbered so.",
-          "Write the bib as it was called, or the number of the check as the report prints it.");
+      throw CheckRecords.none("Nothing was shown.", typed);
     }
     return meant;
   }

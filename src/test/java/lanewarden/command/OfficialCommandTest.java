@@ -12,6 +12,8 @@ import lanewarden.station.CheckInLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class OfficialCommandTest extends PracticeRun {
 
@@ -171,6 +173,34 @@ class OfficialCommandTest extends PracticeRun {
           typed.talk().contains("In its terminal type: enrol NAME [as judge]; or: suspend NAME"),
           typed.toString());
       assertTrue(typed.talk().contains("LEDGER-IN-USE"), typed.toString());
+    }
+  }
+
+  /** There is no keyboard: whoever asked for a passphrase would be told so. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "official FOLDER --enrol Ann --judge",
+        "official FOLDER --replace Ann --reason lost",
+        "official FOLDER --readmit Ann",
+        "adopt FOLDER --reason typo",
+        "seal-key FOLDER",
+        "draw FOLDER OC --seed 123",
+        "witness FOLDER north 12-ab",
+        "protest FOLDER 5 --by team --ground fast",
+        "correct FOLDER Ann --bib 2 --reason slip",
+        "ruling FOLDER 5 --ruling upheld --stands 6 --consequence none --reason slip",
+        "confirm FOLDER 5",
+        "compare demo-data/practice.csv --keep-in FOLDER",
+        "line FOLDER"
+      })
+  void besideAnOpenLineNobodyIsAskedForAPassphraseInVain(String typed) throws Exception {
+    List<String> words = new ArrayList<>(List.of(typed.split(" ")));
+    words.replaceAll(word -> word.equals("FOLDER") ? event.path().toString() : word);
+    try (CheckInLine unused = open(event)) {
+      Typed run = new Typed().run(words.toArray(String[]::new));
+      assertEquals(4, run.code(), run.toString());
+      assertTrue(run.talk().contains("LEDGER-IN-USE"), run.toString());
     }
   }
 

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lanewarden.ledger.Enrolled;
 import lanewarden.ledger.Verification;
 import lanewarden.station.EventFolder;
@@ -215,6 +216,70 @@ class ProtestCommandsTest {
     assertEquals(
         List.of("bib", "division", "reading"),
         docket().stream().map(one -> one.get("what").asText()).toList());
+  }
+
+  /** What the roster calls the competitor of a bib. */
+  private String nameOf(String bib) throws Exception {
+    return Files.readAllLines(event.path().resolve("roster.csv")).stream()
+        .filter(line -> line.startsWith(bib + ","))
+        .map(line -> line.split(",")[1])
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aCheckIsNamedByBibNameOrNumberAtTheLineAndInACommand() throws Exception {
+    line("3", "end the wrong arrows", "out");
+    String last = checkOf("57.9 m/s");
+    String name = nameOf("3").toLowerCase(Locale.ROOT);
+    assertSays(
+        line(
+            "protest 3 by the team because x",
+            "protest " + name + " as re-test by the team because x",
+            "protest check " + last + " as referral by the team because x",
+            "correct " + name + " #1 57.8 m/s because digits exchanged",
+            "out"),
+        "protest on check " + last,
+        "re-test on check " + last,
+        "referral on check " + last,
+        "57.8 m/s instead of 57.9 m/s");
+    for (String which : List.of("3", name, "check " + last, last)) {
+      String[] filed = {which, "--by", "the team", "--ground", "x", "--json"};
+      Typed typed = by(PracticeEvent.OFFICIAL, "protest", filed);
+      assertEquals(
+          last, json(typed.results()).get("check").asText(),
+          typed.toString());
+    }
+    Typed right = by(PracticeEvent.OFFICIAL, "correct", name, "--bib", "2", "--reason", "a slip");
+    assertSays(right, "correction", "check " + last);
+  }
+
+  @Test
+  void whatIsNoCheckOrSeveralIsRefusedBeforeAnybodyIsAskedForAPassphrase() throws Exception {
+    checkOf("57.9 m/s");
+    line("2", "typed 57.9 m/s", "next", "out");
+    String common = common(nameOf("2"), nameOf("3"));
+    String[] rest = {"--by", "the team", "--ground", "x"};
+    for (String which : List.of("nobody at all", "check 9999", common)) {
+      List<String> words = new ArrayList<>(List.of("protest", event.path().toString(), which));
+      words.addAll(List.of(rest));
+      Typed typed = new Typed().run(words.toArray(String[]::new));
+      String code = which.equals(common) ? "WHICH-CHECK" : "NO-SUCH-CHECK";
+      assertTrue(typed.talk().contains(code), typed.toString());
+      Typed atTheLine = line("protest " + which + " by the team because x", "out");
+      assertTrue(atTheLine.talk().contains(code), atTheLine.toString());
+    }
+    assertEquals(List.of(), docket());
+  }
+
+  /** A letter that is in both names. */
+  private static String common(String one, String other) {
+    return one.toLowerCase(Locale.ROOT)
+        .chars()
+        .filter(c -> Character.isLetter(c) && other.toLowerCase(Locale.ROOT).indexOf(c) >= 0)
+        .mapToObj(Character::toString)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
