@@ -7,6 +7,7 @@ import lanewarden.audit.AuditSummary;
 import lanewarden.station.CheckInLine;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.DemoEvent;
+import lanewarden.station.LedgerNames;
 import lanewarden.station.LineOpening;
 import lanewarden.station.StationException;
 import picocli.CommandLine.Command;
@@ -110,7 +111,10 @@ final class DemoCommand implements Callable<Integer> {
               session.obey(LineSource.of(DemoEvent.script()));
               return ExitCode.FINE;
             });
-    Path pdf = demo.folder().report();
+    Path pdf =
+        demo.folder()
+            .path()
+            .resolve(LedgerNames.of(demo.folder().ledger()).report(true, false));
     AuditSummary summary = new ReportWriting(workplace).write(demo.folder().ledger(), pdf);
     tell("ledger", demo.folder().ledger());
     tell("report", pdf);

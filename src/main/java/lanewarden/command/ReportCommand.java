@@ -11,6 +11,7 @@ import lanewarden.audit.Export;
 import lanewarden.audit.ReportEdition;
 import lanewarden.audit.seal.Seal;
 import lanewarden.station.EventFolder;
+import lanewarden.station.LedgerNames;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.Trouble;
 import picocli.CommandLine.Command;
@@ -38,8 +39,9 @@ final class ReportCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "FILE",
       description =
-          "Where to write it (default: audit-report.pdf in the event's folder,"
-              + " public-report.pdf for everybody's).")
+          "Where to write it (default: audit-HEAD.pdf in the event's folder, public-HEAD.pdf for"
+              + " everybody's, -sealed.pdf if it is; HEAD is the ledger's, as the report prints"
+              + " it).")
   private Optional<Path> out = Optional.empty();
 
   @Option(
@@ -71,11 +73,12 @@ final class ReportCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Path file = EventFolder.ledgerAt(ledger);
     EventFolder event = folderOf(file);
-    Path pdf =
-        out.orElseGet(() -> forEverybody ? event.publicReport() : event.report()).toAbsolutePath();
+    LedgerNames names = LedgerNames.of(file);
     ReportEdition edition =
         new ReportEdition(
             !forEverybody, sealing.seal(event, workplace), sealing.authority(event, workplace));
+    String usual = names.report(edition.named(), edition.seal().isPresent());
+    Path pdf = out.orElseGet(() -> event.path().resolve(usual)).toAbsolutePath();
     AuditReport.Written written = new ReportWriting(workplace).write(file, pdf, edition);
     AuditSummary summary = written.summary();
     Terminal terminal = workplace.terminal();

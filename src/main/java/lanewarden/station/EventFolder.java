@@ -29,8 +29,6 @@ public record EventFolder(Path path) {
   static final String SETTINGS = "station.toml";
   static final String LEDGER = "ledger.sqlite";
   static final String REHEARSAL = "rehearsal.capture";
-  static final String REPORT = "audit-report.pdf";
-  static final String PUBLIC_REPORT = "public-report.pdf";
   static final String KEYS = "keys";
 
   /** Not with the ending of the officials' keys: nobody signs in with it. */
@@ -44,16 +42,6 @@ public record EventFolder(Path path) {
   /** The rule book as its organizer writes it; the ledger says which one is in force. */
   public Path ruleBookFile() {
     return path.resolve(RULE_BOOK);
-  }
-
-  /** Where the audit report is written if nobody says otherwise. */
-  public Path report() {
-    return path.resolve(REPORT);
-  }
-
-  /** Where the edition for everybody is written if nobody says otherwise. */
-  public Path publicReport() {
-    return path.resolve(PUBLIC_REPORT);
   }
 
   /** Where the key rests that seals reports; an event made by an older version has none. */

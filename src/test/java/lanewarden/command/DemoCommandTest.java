@@ -9,6 +9,7 @@ import java.util.List;
 import lanewarden.station.DemoEvent;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
+import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,9 +32,9 @@ class DemoCommandTest {
         "so far   35 within, 4 not, of 40 competitors",
         typed.lines().stream().filter(l -> l.startsWith("so far")).reduce((a, b) -> b).orElse(""));
     List<String> last = typed.lines().subList(typed.lines().size() - 2, typed.lines().size());
-    assertEquals(List.of("ledger   " + demo().ledger(), "report   " + demo().report()), last);
+    assertEquals(List.of("ledger   " + demo().ledger(), "report   " + PracticeEvent.report(demo())), last);
     assertTrue(LedgerInspection.of(demo().path(), List.of()).sound());
-    assertTrue(Files.size(demo().report()) > 10_000);
+    assertTrue(Files.size(PracticeEvent.report(demo())) > 10_000);
   }
 
   @Test

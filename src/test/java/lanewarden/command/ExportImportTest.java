@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
+import lanewarden.station.LedgerNames;
+import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -115,8 +117,8 @@ class ExportImportTest extends PracticeRun {
       assertEquals(0, report.code(), report.toString());
     }
     EventFolder folder = new EventFolder(alone);
-    assertTrue(Files.exists(folder.report()));
-    assertTrue(Files.exists(folder.publicReport()));
+    assertTrue(Files.exists(PracticeEvent.report(folder)));
+    assertTrue(Files.exists(alone.resolve(LedgerNames.of(folder.ledger()).report(false, false))));
   }
 
   @Test
@@ -137,11 +139,11 @@ class ExportImportTest extends PracticeRun {
   }
 
   @Test
-  void aReportCanHaveItsVerifierBesideIt() {
+  void aReportCanHaveItsVerifierBesideIt() throws Exception {
     Typed report =
         new Typed().run("report", event.path().toString(), "--with-verifier", out.toString());
     assertEquals(0, report.code(), report.toString());
-    assertTrue(Files.exists(event.report()));
+    assertTrue(Files.exists(PracticeEvent.report(event)));
     assertTrue(Files.exists(out.resolve("verify.html")));
     assertTrue(Files.exists(entries));
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import lanewarden.chronograph.PseudoTerminal;
 import lanewarden.station.LedgerInspection;
+import lanewarden.station.PracticeEvent;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -48,7 +49,7 @@ class LineOnPortTest extends PracticeRun {
     }
     assertEquals(List.of(), LedgerInspection.of(event.path(), List.of()).faults());
     assertEquals(0, new Typed().run("report", event.path().toString()).code());
-    assertTrue(printed(event.report()).contains("Ann Archer"));
+    assertTrue(printed(PracticeEvent.report(event)).contains("Ann Archer"));
   }
 
   /** What stands in the log of the program that was told to end. */

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.station.LedgerInspection;
+import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
 
 /** verify, report, listen and kiosk. */
@@ -72,7 +73,9 @@ class OtherCommandsTest extends PracticeRun {
     JsonNode members = new ObjectMapper().readTree(typed.results());
     assertEquals(1, members.get("checks").asInt());
     assertTrue(Files.isRegularFile(Path.of(members.get("report").asText())));
-    assertEquals(event.report().toString(), members.get("report").asText());
+    String head = LedgerInspection.headNow(event.ledger()).orElseThrow();
+    assertEquals(
+        event.path().resolve("audit-" + head + ".pdf").toString(), members.get("report").asText());
   }
 
   @Test
@@ -99,7 +102,7 @@ class OtherCommandsTest extends PracticeRun {
     flip(2);
     Typed typed = new Typed().run("report", event.path().toString());
     assertEquals(3, typed.code(), typed.toString());
-    assertTrue(Files.isRegularFile(event.report()), typed.toString());
+    assertTrue(Files.isRegularFile(PracticeEvent.report(event)), typed.toString());
   }
 
   @Test

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.station.LedgerNames;
+import lanewarden.station.PracticeEvent;
 import org.junit.jupiter.api.Test;
 
 /** Sealing, publishing and slips, as typed. */
@@ -23,12 +25,19 @@ class SealCommandsTest extends PracticeRun {
     return run(all.toArray(String[]::new));
   }
 
+  /** Where a sealed report is written if nobody says otherwise. */
+  private Path sealed() throws Exception {
+    String name = LedgerNames.of(event.ledger()).report(true, true);
+    assertTrue(name.endsWith("-sealed.pdf"), name);
+    return event.path().resolve(name);
+  }
+
   @Test
   void aNewEventHasASealThatItsLedgerStates() throws Exception {
     Typed typed = report("--seal", "--passphrase-file", passphrase.toString());
     assertEquals(ExitCode.FINE, typed.code(), typed.toString());
     assertTrue(typed.results().matches("(?s).*seal     ([0-9A-F]{2}:){31}[0-9A-F]{2}\\n.*"));
-    assertTrue(Files.exists(event.report()));
+    assertTrue(Files.exists(sealed()));
   }
 
   @Test
@@ -66,17 +75,19 @@ class SealCommandsTest extends PracticeRun {
             "http://localhost:9/nobody");
     assertEquals(ExitCode.ENVIRONMENT, typed.code(), typed.toString());
     assertTrue(typed.talk().contains("TIME-STAMP-MISSING"), typed.toString());
-    assertTrue(Files.exists(event.report()));
+    assertTrue(Files.exists(sealed()));
     typed = report("--seal", "--passphrase-file", passphrase.toString(), "--time-stamp", "nowhere");
     assertTrue(typed.talk().contains("TIME-STAMP-ADDRESS"), typed.toString());
   }
 
   @Test
-  void theEditionForEverybodyGoesIntoAFileOfItsOwn() {
+  void theEditionForEverybodyGoesIntoAFileOfItsOwn() throws Exception {
     Typed typed = report("--public");
     assertEquals(ExitCode.FINE, typed.code(), typed.toString());
-    assertTrue(Files.exists(event.publicReport()));
-    assertFalse(Files.exists(event.report()));
+    String name = LedgerNames.of(event.ledger()).report(false, false);
+    assertTrue(name.startsWith("public-"), name);
+    assertTrue(Files.exists(event.path().resolve(name)));
+    assertFalse(Files.exists(PracticeEvent.report(event)));
   }
 
   @Test

@@ -133,6 +133,11 @@ public final class PracticeEvent {
     return new EventFolder(target);
   }
 
+  /** Where the report of an event as it is now is written if nobody says otherwise. */
+  public static Path report(EventFolder event) throws StationException {
+    return event.path().resolve(LedgerNames.of(event.ledger()).report(true, false));
+  }
+
   public static Surroundings here() {
     return new Surroundings(
         Clock.systemUTC(), System::nanoTime, new SecureRandom(), "Lanewarden under test");

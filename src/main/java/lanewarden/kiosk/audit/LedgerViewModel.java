@@ -20,6 +20,7 @@ import lanewarden.kiosk.trouble.Causes;
 import lanewarden.station.Budget;
 import lanewarden.station.EventFolder;
 import lanewarden.station.LedgerInspection;
+import lanewarden.station.LedgerNames;
 import lanewarden.station.SignedPapers;
 import lanewarden.station.StationException;
 import lanewarden.station.Trouble;
@@ -45,16 +46,10 @@ public final class LedgerViewModel {
   /**
    * One ledger, and where what is made of it is put.
    *
-   * @param head its head, which names the files made of it; nothing where none can be read
+   * @param names of the files made of it
    * @param beside where they lie unless somebody says otherwise
    */
-  record Subject(Path ledger, Optional<String> head, Places beside) {
-
-    /** A file's name with the head in it. */
-    String named(String start, String end) {
-      return start + head.orElse("without-head") + end;
-    }
-  }
+  record Subject(Path ledger, LedgerNames names, Places beside) {}
 
   private final SlipMaker slips;
   private final Printing printing;
@@ -153,7 +148,7 @@ public final class LedgerViewModel {
     Path ledger = places.ledger(typed);
     return new Subject(
         ledger,
-        LedgerInspection.headNow(ledger),
+        LedgerNames.of(ledger),
         new Places(event.orElseGet(() -> around(ledger))));
   }
 
@@ -189,7 +184,7 @@ public final class LedgerViewModel {
           String start = "slip-" + which.replaceAll("[^\\p{L}\\p{N}.-]", "-") + "-";
           Path pdf =
               wish.file().isBlank()
-                  ? of.beside().at(of.named(start, ".pdf"))
+                  ? of.beside().at(of.names().with(start, ".pdf"))
                   : of.beside().fresh(wish.file(), "");
           return progress -> {
             Slips.Written written = slips.make(of.ledger(), which, pdf);
@@ -252,7 +247,7 @@ public final class LedgerViewModel {
         () -> {
           Subject of = subject(ledger);
           Path fresh =
-              of.beside().fresh(target, of.named(named ? "export-" : "public-export-", ""));
+              of.beside().fresh(target, of.names().with(named ? "export-" : "public-export-", ""));
           return progress ->
               words.exported(
                   named

@@ -96,7 +96,7 @@ final class ReportViewModel {
   }
 
   private static Path folder(LedgerViewModel.Subject of, String typed) throws IOException {
-    return of.beside().fresh(typed, of.named("entries-", ""));
+    return of.beside().fresh(typed, of.names().with("entries-", ""));
   }
 
   /** A report of the same ledger may take the place of the one before; of nothing else. */
@@ -167,8 +167,7 @@ final class ReportViewModel {
   private Ending make(Wish wish, Optional<Sealed> sealed, Consumer<Progress> progress)
       throws Exception {
     LedgerViewModel.Subject of = ledgers.subject(wish.ledger());
-    String start = wish.named() ? "audit-" : "public-";
-    Path pdf = place(of, wish, of.named(start, sealed.isPresent() ? "-sealed.pdf" : ".pdf"));
+    Path pdf = place(of, wish, of.names().report(wish.named(), sealed.isPresent()));
     Optional<Seal> seal = sealed.map(Sealed::seal);
     AuditReport.Written written =
         paper
