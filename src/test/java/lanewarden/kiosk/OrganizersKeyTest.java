@@ -98,6 +98,20 @@ class OrganizersKeyTest {
   }
 
   @Test
+  void keyThatIsTakenAwayWhileItsFormIsOpenIsThenAskedForThere() throws Exception {
+    Files.move(stick, booth.folder.organizerKey());
+    people(KeyCode.F3);
+    booth.type("1");
+    booth.press(KeyCode.ENTER);
+    Files.move(booth.folder.organizerKey(), stick);
+    answer(booth, WORDS);
+    assertTrue(trouble().contains("ORGANIZER-KEY-MISSING"), trouble());
+    answer(booth, stick.toString(), WORDS);
+    assertFalse(booth.shows("suspend-panel"), trouble());
+    assertEquals(2, signers().size());
+  }
+
+  @Test
   void organizersPassphraseIsChangedOnTheStickWithTheSealInTheFolder() throws Exception {
     people(KeyCode.F8);
     booth.type(String.valueOf(signers().size() + 1));

@@ -133,6 +133,33 @@ class RecordsScreenTest {
   }
 
   @Test
+  void keyOfTheSealThatGoesMissingWhileItsFormIsOpenIsThenAskedForThere() throws Exception {
+    try (Booth booth = new Booth(temp)) {
+      booth.press(KeyCode.F8);
+      booth.press(KeyCode.F8);
+      choose(booth, "1");
+      answer(booth, "2");
+      assertTrue(booth.shows("seal-panel"), booth.text("form-trouble"));
+      assertFalse(booth.shows("form-seal-key"), "it is in its place");
+      Path away = Files.move(booth.folder.reportSeal(), temp.resolve("away.seal"));
+      answer(booth, BoothEvent.ORGANIZER_PASSPHRASE);
+      assertFalse(booth.text("form-trouble").isEmpty());
+      assertEquals(away.toString(), chosen(booth, away));
+      booth.focusField("form-organizer");
+      answer(booth, BoothEvent.ORGANIZER_PASSPHRASE);
+      assertFalse(booth.shows("seal-panel"), booth.text("form-trouble"));
+      assertEquals(1, signatures(file(booth, "audit-", "-sealed.pdf")).size());
+    }
+  }
+
+  /** Chooses the key of the seal with the system's chooser. */
+  private static String chosen(Booth booth, Path away) throws Exception {
+    booth.windows.chosen.add(away);
+    booth.touch("choose-seal-key");
+    return booth.fieldText("form-seal-key");
+  }
+
+  @Test
   void authorityThatGivesNoTimeStampIsToldBesideTheSealedReport() throws Exception {
     try (Booth booth = new Booth(temp)) {
       // Port 9 is the discard service (RFC 863), where nobody listens here

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.audit;
 
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -92,8 +93,9 @@ final class ReportPanels {
 
   private void seal(ReportViewModel.Wish wish, ReportViewModel.Sealing asked) {
     List<Question> questions = new ArrayList<>();
+    Question key = panels.words(KEY, "records.ask.seal-key").place(Question.Place.FILE);
     if (asked.away()) {
-      questions.add(panels.words(KEY, "records.ask.seal-key").place(Question.Place.FILE));
+      questions.add(key);
     }
     questions.add(panels.words(AUTHORITY, "records.ask.authority").mayStayOpen());
     questions.add(Question.secret(PASSPHRASE, texts.of("people.organizer")));
@@ -113,6 +115,8 @@ final class ReportPanels {
                     missed));
     if (asked.away()) {
       form.text(KEY).set(asked.key());
+    } else {
+      form.askLater(key, asked.key(), () -> !Files.isRegularFile(asked.place()));
     }
     form.text(AUTHORITY).set(asked.authority());
     FormPanel unused =

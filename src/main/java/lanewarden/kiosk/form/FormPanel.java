@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
@@ -48,6 +50,9 @@ public final class FormPanel implements Page {
   private final PanelFrame root;
   private final GridPane grid = new GridPane();
   private final Map<Question, Node> entries = new LinkedHashMap<>();
+
+  // Held here: it follows the model's own weakly
+  private final ObservableList<Question> asked;
   private final Label open = new Label();
 
   /**
@@ -71,6 +76,7 @@ public final class FormPanel implements Page {
       Optional<Chooser> chooser,
       Runnable leave) {
     this.model = model;
+    asked = model.questions();
     this.texts = texts;
     this.chooser = chooser;
     root = new PanelFrame(id);
@@ -82,7 +88,14 @@ public final class FormPanel implements Page {
     fields.setHgrow(Priority.ALWAYS);
     grid.getColumnConstraints().setAll(labels, fields);
     grid.getStyleClass().add("form-grid");
-    model.questions().forEach(this::add);
+    asked.forEach(question -> add(question, grid.getRowCount()));
+    asked.addListener(
+        (ListChangeListener<Question>)
+            change -> {
+              while (change.next()) {
+                change.getAddedSubList().forEach(this::addFirst);
+              }
+            });
     TroubleCard card = new TroubleCard(texts);
     card.setId("form-trouble");
     model.trouble().addListener((all, before, now) -> tell(card, now));
@@ -98,7 +111,12 @@ public final class FormPanel implements Page {
     root.offer(act, back);
   }
 
-  private void add(Question question) {
+  private void addFirst(Question question) {
+    grid.getChildren().forEach(node -> GridPane.setRowIndex(node, GridPane.getRowIndex(node) + 1));
+    add(question, 0);
+  }
+
+  private void add(Question question, int row) {
     Label label = new Label(question.label());
     PanelFrame.wrap(label);
     label.getStyleClass().add("form-label");
@@ -107,7 +125,7 @@ public final class FormPanel implements Page {
     entries.put(question, entry);
     boolean picks = question.kind() == Question.Kind.WORDS && !question.options().isEmpty();
     grid.addRow(
-        grid.getRowCount(),
+        row,
         label,
         picks
             ? new VBox(chosen(question, entry), picksOf(question, entry))

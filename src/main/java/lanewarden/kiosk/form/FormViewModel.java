@@ -1,11 +1,13 @@
 package lanewarden.kiosk.form;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
@@ -15,6 +17,8 @@ import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import lanewarden.station.Trouble;
 
 /** Questions with their answers on the way to whoever asked; used on the screen's thread. */
@@ -29,7 +33,16 @@ public final class FormViewModel {
     void give(Answers answers, Runnable done, Consumer<Trouble> missed);
   }
 
-  private final List<Question> questions;
+  /**
+   * A question that is asked only once the answers were not taken, and for a certain reason.
+   *
+   * @param usual what stands in its field at first
+   * @param wanted whether that reason is there
+   */
+  private record Later(Question question, String usual, BooleanSupplier wanted) {}
+
+  private final ObservableList<Question> questions;
+  private final List<Later> later = new ArrayList<>();
   private final Handover handover;
   private final Runnable done;
   private final Map<String, StringProperty> texts = new LinkedHashMap<>();
@@ -42,7 +55,7 @@ public final class FormViewModel {
    * @param done runs when the answers were taken
    */
   public FormViewModel(List<Question> questions, Handover handover, Runnable done) {
-    this.questions = List.copyOf(questions);
+    this.questions = FXCollections.observableArrayList(questions);
     this.handover = handover;
     this.done = done;
     for (Question question : questions) {
@@ -55,8 +68,28 @@ public final class FormViewModel {
   }
 
   /** The questions, in order. */
-  public List<Question> questions() {
-    return questions;
+  public ObservableList<Question> questions() {
+    return FXCollections.unmodifiableObservableList(questions);
+  }
+
+  /**
+   * Asks a question for words too, before the others, once the answers were not taken because of
+   * something that was otherwise when the form was opened.
+   *
+   * @param usual what stands in its field at first
+   * @param wanted whether that is so now
+   */
+  public void askLater(Question question, String usual, BooleanSupplier wanted) {
+    later.add(new Later(question, usual, wanted));
+  }
+
+  private void askMore() {
+    List<Later> now = later.stream().filter(one -> one.wanted().getAsBoolean()).toList();
+    later.removeAll(now);
+    for (Later one : now) {
+      texts.put(one.question().name(), new SimpleStringProperty(one.usual()));
+      questions.add(0, one.question());
+    }
   }
 
   /** The words answered to a question. */
@@ -115,6 +148,7 @@ public final class FormViewModel {
         },
         missed -> {
           busy.set(false);
+          askMore();
           trouble.set(Optional.of(missed));
         });
   }

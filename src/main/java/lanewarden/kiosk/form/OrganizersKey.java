@@ -13,8 +13,8 @@ import lanewarden.station.Trouble;
 
 /**
  * The organizer's key, which the organizer is told to keep elsewhere: where it is not in its place,
- * every form that it signs asks where it lies, and remembers the answer that was good. Used on the
- * screen's thread.
+ * every form that it signs asks where it lies, also where it was when the form was opened and is not
+ * any more; and remembers the answer that was good. Used on the screen's thread.
  */
 public final class OrganizersKey {
   private static final String PLACE = "organizer-key";
@@ -65,16 +65,23 @@ public final class OrganizersKey {
   public FormViewModel form(
       List<Question> questions, Texts texts, Handover handover, Runnable done) {
     List<Question> all = new ArrayList<>();
-    if (isAway()) {
-      all.add(place(texts.of("organizer.key")));
+    boolean away = isAway();
+    Question place = place(texts.of("organizer.key"));
+    if (away) {
+      all.add(place);
     }
     all.addAll(questions);
     all.add(Question.secret(PASSPHRASE, texts.of("people.organizer")));
-    return form(
-        all,
-        (answers, key, good, missed) ->
-            handover.give(answers, new Signature(key, answers), good, missed),
-        done);
+    FormViewModel form =
+        form(
+            all,
+            (answers, key, good, missed) ->
+                handover.give(answers, new Signature(key, answers), good, missed),
+            done);
+    if (!away) {
+      form.askLater(place, last, this::isAway);
+    }
+    return form;
   }
 
   /** Takes the answers of a form that perhaps the organizer answered. */
