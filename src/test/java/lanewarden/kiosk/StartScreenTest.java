@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.geometry.NodeOrientation;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import lanewarden.journal.Outcome;
 import lanewarden.kiosk.look.Language;
@@ -262,6 +263,34 @@ class StartScreenTest {
     door.user.lastEvents().add(event);
     door.press(KeyCode.F4);
     door.press(KeyCode.ESCAPE);
+  }
+
+  @Test
+  void anyEventCanBeOpenedOtherwiseByItsFolderTypedOrChosen() throws Exception {
+    Path event = BoothEvent.copied(BoothEvent.PLAIN.path(), temp.resolve("event"));
+    try (Doorstep door = new Doorstep(temp)) {
+      door.press(KeyCode.F11);
+      door.focus("form-folder");
+      door.type(temp.resolve("nowhere").toString());
+      door.press(KeyCode.ENTER);
+      assertTrue(door.words("otherwise-panel").contains("nowhere"), door.words("otherwise-panel"));
+      assertTrue(door.line.station().isEmpty());
+
+      door.chosen.add(event);
+      Scene scene = door.scene();
+      Booth.call(
+          () -> {
+            ((Button) scene.lookup("#choose-folder")).fire();
+            return true;
+          });
+      assertEquals(event.toString(), door.text("form-folder"));
+      door.focus("form-port");
+      door.type(temp.resolve("gate").toString());
+      door.press(KeyCode.ENTER);
+      assertEquals("Hollow Oak Open", station(door).view().event());
+      assertFalse(station(door).view().training(), "an instrument measures, not the simulator");
+      assertEquals(event, door.user.lastEvents().read().events().get(0).folder());
+    }
   }
 
   @Test

@@ -1,5 +1,6 @@
 package lanewarden.kiosk.start;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import lanewarden.kiosk.form.Places;
 import lanewarden.station.CurrentLine;
 import lanewarden.station.EventFolder;
 import lanewarden.station.InstrumentPort;
@@ -60,7 +62,7 @@ public final class StartViewModel {
   /** Opens something off the screen's thread, and says how to hand it over. */
   @FunctionalInterface
   private interface Opening {
-    Runnable open() throws StationException;
+    Runnable open() throws StationException, IOException;
   }
 
   private final CurrentLine line;
@@ -196,16 +198,24 @@ public final class StartViewModel {
    * Opens a line otherwise than usual, for once.
    *
    * @param event empty for the invented one
+   * @param other the folder of another event instead, as typed; blank for none
    * @param port as typed; blank for what the settings say
    * @param pace of invented archers, as typed; blank for the usual
    * @param missed takes why it was not opened
    */
   void openOtherwise(
-      Optional<Path> event, String port, String pace, Runnable done, Consumer<Trouble> missed) {
+      Optional<Path> event,
+      String other,
+      String port,
+      String pace,
+      Runnable done,
+      Consumer<Trouble> missed) {
     begin(
         () -> {
           OpeningTerms terms = OpeningTerms.typed(port, pace);
-          Runnable handed = event.isPresent() ? opened(event.get(), terms) : practised(terms);
+          Optional<Path> meant =
+              other.isBlank() ? event : Optional.of(Places.in(Path.of("")).folder(other));
+          Runnable handed = meant.isPresent() ? opened(meant.get(), terms) : practised(terms);
           return () -> {
             done.run();
             handed.run();
@@ -279,7 +289,7 @@ public final class StartViewModel {
                   busy.set(false);
                   opened.run();
                 });
-          } catch (StationException | RuntimeException | Error e) {
+          } catch (StationException | IOException | RuntimeException | Error e) {
             Trouble missed = Trouble.of(e);
             screen.execute(
                 () -> {
