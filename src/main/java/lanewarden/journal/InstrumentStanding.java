@@ -6,8 +6,10 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 /**
  * How far the station's instrument can be believed: its verifications and the holds of the line.
@@ -18,11 +20,20 @@ final class InstrumentStanding {
   private final Map<Long, InstrumentVerification> verifications = new LinkedHashMap<>();
   private final Map<Long, Hold> holds = new LinkedHashMap<>();
   private Fact.VerificationPlanned plan = new Fact.VerificationPlanned(false, null, false);
-  private long opened;
+  private final NavigableMap<Long, Fact.StationOpened> openings = new TreeMap<>();
 
   /** The line opened with this entry, or another instrument, profile or program took over. */
-  void opened(long sequence) {
-    opened = sequence;
+  void opened(long sequence, Fact.StationOpened fact) {
+    openings.put(sequence, fact);
+  }
+
+  /** Where it stood when an entry was written, if that was said. */
+  Optional<Place> place(long entry) {
+    return Optional.ofNullable(openings.lowerEntry(entry)).map(at -> at.getValue().place());
+  }
+
+  private long opened() {
+    return openings.isEmpty() ? 0 : openings.lastKey();
   }
 
   /** Takes a fact if it is about the instrument. */
@@ -128,7 +139,7 @@ final class InstrumentStanding {
   }
 
   Optional<Occasion> due(Collection<Check> checks) {
-    if (plan.beforeOpening() && opened > goodSince()) {
+    if (plan.beforeOpening() && opened() > goodSince()) {
       return Optional.of(Occasion.OPENING);
     }
     OptionalInt left = callsLeft(checks);

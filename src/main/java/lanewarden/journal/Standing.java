@@ -21,8 +21,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * How things stand: everything that screens and reports show, folded from the ledger's entries.
  *
- * <p>Owned by one thread; what it hands out is immutable. The same entries in the same order always
- * give the same standing, so a restart comes back exactly where the ledger ends.
+ * <p>Owned by one thread; what it hands out is immutable. The same entries give the same standing.
  */
 public final class Standing {
 
@@ -78,7 +77,7 @@ public final class Standing {
       roster = adopted;
     } else if (fact instanceof Fact.StationOpened openedNow) {
       opened = openedNow;
-      instrument.opened(sequence);
+      instrument.opened(sequence, openedNow);
     } else if (fact instanceof Fact.StationClosed) {
       opened = null;
       official = null;
@@ -251,6 +250,11 @@ public final class Standing {
   /** The name of the official who is signed in. */
   public Optional<String> official() {
     return Optional.ofNullable(official);
+  }
+
+  /** Where the instrument stood when an entry was written, if that was said. */
+  public Optional<Place> place(long entry) {
+    return instrument.place(entry);
   }
 
   /** The last word on the link to the instrument. */

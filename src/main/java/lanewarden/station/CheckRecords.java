@@ -15,7 +15,6 @@ import lanewarden.journal.CheckSought;
 import lanewarden.journal.Correction;
 import lanewarden.journal.Docket;
 import lanewarden.journal.Objection;
-import lanewarden.journal.Place;
 import lanewarden.journal.Protest;
 import lanewarden.journal.ProtestFact;
 import lanewarden.journal.Standing;
@@ -29,27 +28,23 @@ public final class CheckRecords {
   private final Object lock;
   private final Standing standing;
   private final Supplier<Map<String, String>> officials;
-  private final Optional<Place> place;
 
   /**
    * @param lock held by whoever changes the standing
    * @param officials every name that was ever enrolled, by the thumbprint of its key
-   * @param place of the instrument, if it is known
    */
   CheckRecords(
       Object lock,
       Standing standing,
-      Supplier<Map<String, String>> officials,
-      Optional<Place> place) {
+      Supplier<Map<String, String>> officials) {
     this.lock = lock;
     this.standing = standing;
     this.officials = officials;
-    this.place = place;
   }
 
   /** Those of a station. */
-  static CheckRecords at(Station station, Book book, Optional<Place> place) {
-    return new CheckRecords(station, book.standing(), book.people()::names, place);
+  static CheckRecords at(Station station, Book book) {
+    return new CheckRecords(station, book.standing(), book.people()::names);
   }
 
   /**
@@ -239,6 +234,6 @@ public final class CheckRecords {
   }
 
   private CheckView view(Check check) {
-    return CheckView.of(standing, check).seenFrom(place);
+    return CheckView.of(standing, check).seenFrom(standing.place(check.number()));
   }
 }

@@ -36,7 +36,7 @@ public record LedgerRecords(
       return new LedgerRecords(
           found.sound() && meaning.fault().isEmpty(),
           new CheckRecords(
-              meaning, meaning.standing(), () -> People.names(found.officials()), Optional.empty()),
+              meaning, meaning.standing(), () -> People.names(found.officials())),
           VerificationView.rounds(meaning.standing()));
     } catch (LedgerException e) {
       throw StationException.of(e);

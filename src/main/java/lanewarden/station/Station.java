@@ -68,7 +68,7 @@ public final class Station implements AutoCloseable {
     this.wire = new Wire(papers.profile());
     this.officiating = new Officiating(this);
     this.proceedings = new Proceedings(this, folder, book, duty, clock);
-    this.records = CheckRecords.at(this, book, papers.settings().place());
+    this.records = CheckRecords.at(this, book);
     this.proving = new Proving(this, papers.settings().verification(), typedEntry);
     this.practising = new Practising(this, folder, book, duty, typedEntry, clock);
     this.hearing = new Hearing(this, wire, practising, intake, duty, book);

@@ -146,4 +146,17 @@ class BothWaysTest {
     acts.removeAll(told.screens());
     assertEquals(Set.of(), acts);
   }
+
+  @Test
+  void theReadMeNamesWhatRecordsLookInto() throws IOException {
+    Properties texts = texts();
+    String records =
+        Files.readAllLines(Path.of("README.md")).stream()
+            .filter(line -> line.contains("At the kiosk *Records* (F8)"))
+            .findFirst()
+            .orElseThrow();
+    for (String key : List.of("records.check", "act.chart")) {
+      assertTrue(records.contains("*" + shown(texts.get(key)) + "*"), key);
+    }
+  }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import lanewarden.ledger.Verification;
@@ -85,6 +87,30 @@ class CheckCommandTest extends PracticeRun {
       assertTrue(typed.lines().stream().anyMatch(l -> l.startsWith(line)), line + "\n" + typed);
     }
     assertFalse(typed.results().contains("LEDGER"), typed.toString());
+  }
+
+  private void stands(String distance) throws Exception {
+    Path settings = event.path().resolve("station.toml");
+    String others = Files.readString(settings).replaceFirst("(?s)\\[place].*", "");
+    Files.writeString(settings, others + "[place]\ndistance = \"" + distance + "\"\n");
+  }
+
+  private String speedAtBow(String words) {
+    return words.replaceFirst("(?s).*; at the bow about ([0-9.]+ (m|ft)/s).*", "$1");
+  }
+
+  @Test
+  void theSpeedAtTheBowIsToldFromWhereTheInstrumentStoodThen() throws Exception {
+    stands("3 m");
+    Typed atTheLine = line("3", "setup arrow 400", "typed 57 m/s", "next", "out");
+    String near = speedAtBow(atTheLine.results());
+    assertEquals(near, speedAtBow(check("3").results()), atTheLine.toString());
+    stands("30 m");
+    line("4", "setup arrow 400", "typed 57 m/s", "end enough", "out");
+    assertEquals(near, speedAtBow(check("3").results()), "it stood elsewhere then");
+    String far = speedAtBow(check("4").results());
+    assertTrue(far.matches("[0-9.]+ (m|ft)/s"), check("4").toString());
+    assertFalse(far.equals(near), far);
   }
 
   @Test

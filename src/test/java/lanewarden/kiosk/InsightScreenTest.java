@@ -85,6 +85,8 @@ class InsightScreenTest {
               "Rule of XB \u00b7 Crossbow:",
               "Advice, no part of the verdict",
               "To come within: ",
+              "This check counts.",
+              "It is still at the line.",
               "Never go below the least arrow mass",
               check.shots().get(0).reading().instrument(),
               ", entry " + check.verdict().orElseThrow().sequence())) {
@@ -120,10 +122,11 @@ class InsightScreenTest {
       answer(door, ledger.toString(), "301");
       String shown = door.words("dossier-panel");
       for (String line : told.split("\n")) {
-        // Where the instrument stands is known at its event alone
-        assertTrue(line.startsWith("at the bow") || shown.contains(line), line + "\n" + shown);
+        assertTrue(shown.contains(line), line + "\n" + shown);
       }
       assertFalse(shown.contains("NOT sound"), shown);
+      assertTrue(shown.contains("at the bow about "), shown);
+      assertTrue(shown.contains("Ended with its verdict."), shown);
       door.press(KeyCode.ESCAPE);
       assertEquals("Checks shown: 1", Doorstep.text(door.scene(), "errand-words"));
 

@@ -44,9 +44,7 @@ final class SheetNotes {
     }
     check.verdict().map(this::signed).ifPresent(notes::add);
     view.follows().map(next -> texts.of("outcome.follows", next)).ifPresent(notes::add);
-    if (!check.isClosed()) {
-      notes.add(texts.of("sheet.line"));
-    }
+    notes.add(left(check));
     setUp().ifPresent(notes::add);
     view.leastArrow().map(mass -> texts.of("set-up.least", mass)).ifPresent(notes::add);
     if (!check.ticked().isEmpty()) {
@@ -62,6 +60,14 @@ final class SheetNotes {
     notes.add(texts.of(view.division().sentences()));
     view.advice().map(this::advice).ifPresent(notes::addAll);
     return notes;
+  }
+
+  /** How the competitor left the line. */
+  private String left(Check check) {
+    if (!check.isClosed()) {
+      return texts.of("sheet.line");
+    }
+    return texts.of(check.verdict().isPresent() ? "sheet.left" : "sheet.left-without");
   }
 
   private String signed(Check.GivenVerdict given) {

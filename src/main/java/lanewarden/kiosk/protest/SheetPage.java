@@ -11,6 +11,7 @@ import lanewarden.kiosk.look.Figure;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
+import lanewarden.rules.Doubt;
 import lanewarden.station.CheckView;
 import lanewarden.station.Dossier;
 import lanewarden.station.LineBytes;
@@ -128,6 +129,17 @@ public record SheetPage(
         .filter(doubt -> doubt.shot() == shot.reading().shot() - 1)
         .findFirst()
         .map(doubt -> texts.of(doubt.sentence()))
-        .orElseGet(() -> shot.kept() == null ? "" : texts.of("sheet.kept", shot.kept().reason()));
+        .orElseGet(() -> counts(shot, texts));
+  }
+
+  /** Why it counts although something spoke against it; blank where nothing did. */
+  private static String counts(TakenShot shot, Texts texts) {
+    if (shot.kept() != null) {
+      return texts.of("sheet.kept", shot.kept().reason());
+    }
+    return shot.isCleared()
+        ? texts.of(
+            shot.isFlagged(Doubt.Kind.IMPOSSIBLE) ? "sheet.cleared.stated" : "sheet.cleared")
+        : "";
   }
 }

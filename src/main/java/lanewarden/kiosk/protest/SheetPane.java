@@ -21,11 +21,8 @@ final class SheetPane extends VBox {
     Label title = label(page.title(), "sheet-title");
     Label about = label(page.about(), "sheet-about");
     getChildren().addAll(title, about, outcome(page));
-    if (beside) {
-      getChildren()
-          .add(
-              label(texts.of(page.counts() ? "sheet.counts" : "sheet.counts-not"), "sheet-counts"));
-    }
+    getChildren()
+        .add(label(texts.of(page.counts() ? "sheet.counts" : "sheet.counts-not"), "sheet-counts"));
     getChildren().add(label(page.limit(), "sheet-limit"));
     if (page.readings().isEmpty()) {
       getChildren().add(label(texts.of("sheet.no-readings"), "sheet-note"));
