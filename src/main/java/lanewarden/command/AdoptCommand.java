@@ -47,8 +47,7 @@ final class AdoptCommand implements Callable<Integer> {
     EventFolder event = new EventFolder(folder);
     char[] passphrase = organizer.passphrase(event, terminal);
     EventOffice.Adopted adopted =
-        new EventOffice(event, workplace.here())
-            .adoptRuleBook(organizer.key(), passphrase, reason);
+        new EventOffice(event, workplace.here()).adoptRuleBook(organizer.key(), passphrase, reason);
     if (json) {
       Map<String, Object> members = new LinkedHashMap<>();
       members.put("folder", folder.toString());

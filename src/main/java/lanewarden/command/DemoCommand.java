@@ -112,9 +112,7 @@ final class DemoCommand implements Callable<Integer> {
               return ExitCode.FINE;
             });
     Path pdf =
-        demo.folder()
-            .path()
-            .resolve(LedgerNames.of(demo.folder().ledger()).report(true, false));
+        demo.folder().path().resolve(LedgerNames.of(demo.folder().ledger()).report(true, false));
     AuditSummary summary = new ReportWriting(workplace).write(demo.folder().ledger(), pdf);
     tell("ledger", demo.folder().ledger());
     tell("report", pdf);

@@ -105,7 +105,8 @@ final class OfficialCommand implements Callable<Integer> {
   }
 
   private KeyOffice.Organizer organizer(KeyOffice office) throws Exception {
-    return office.organizer(organizer.key(), organizer.passphrase(new EventFolder(folder), workplace.terminal()));
+    return office.organizer(
+        organizer.key(), organizer.passphrase(new EventFolder(folder), workplace.terminal()));
   }
 
   private char[] fresh(String name) throws Exception {

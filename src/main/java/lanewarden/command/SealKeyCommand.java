@@ -44,9 +44,7 @@ final class SealKeyCommand implements Callable<Integer> {
     Path made;
     String fingerprint;
     try {
-      made =
-          new KeyOffice(event, workplace.here())
-              .makeReportSeal(organizer.key(), passphrase);
+      made = new KeyOffice(event, workplace.here()).makeReportSeal(organizer.key(), passphrase);
       fingerprint = Seal.open(made, again).fingerprint();
     } finally {
       Arrays.fill(again, '\0');

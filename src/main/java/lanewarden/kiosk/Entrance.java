@@ -103,7 +103,9 @@ final class Entrance implements Kiosk.Opened {
 
               @Override
               public void otherwise(Optional<Path> event, List<String> here) {
-                shell.open(OpeningPanel.of(event, here, model, texts, Entrance.this.chooser, shell::close));
+                shell.open(
+                    OpeningPanel.of(
+                        event, here, model, texts, Entrance.this.chooser, shell::close));
               }
 
               @Override

@@ -33,10 +33,7 @@ public final class CheckRecords {
    * @param lock held by whoever changes the standing
    * @param officials every name that was ever enrolled, by the thumbprint of its key
    */
-  CheckRecords(
-      Object lock,
-      Standing standing,
-      Supplier<Map<String, String>> officials) {
+  CheckRecords(Object lock, Standing standing, Supplier<Map<String, String>> officials) {
     this.lock = lock;
     this.standing = standing;
     this.officials = officials;
@@ -107,9 +104,7 @@ public final class CheckRecords {
     return StationException.misstep(
         "NO-SUCH-CHECK",
         what,
-        "The ledger has no check of a bib or name "
-            + typed.strip()
-            + ", and none numbered so.",
+        "The ledger has no check of a bib or name " + typed.strip() + ", and none numbered so.",
         "Write the bib as it was called, or the number of the check as the report prints it.");
   }
 

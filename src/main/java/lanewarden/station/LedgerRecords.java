@@ -35,8 +35,7 @@ public record LedgerRecords(
       Verification found = Verification.of(ledger, List.of(), meaning::take);
       return new LedgerRecords(
           found.sound() && meaning.fault().isEmpty(),
-          new CheckRecords(
-              meaning, meaning.standing(), () -> People.names(found.officials())),
+          new CheckRecords(meaning, meaning.standing(), () -> People.names(found.officials())),
           VerificationView.rounds(meaning.standing()));
     } catch (LedgerException e) {
       throw StationException.of(e);

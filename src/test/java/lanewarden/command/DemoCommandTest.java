@@ -32,7 +32,8 @@ class DemoCommandTest {
         "so far   35 within, 4 not, of 40 competitors",
         typed.lines().stream().filter(l -> l.startsWith("so far")).reduce((a, b) -> b).orElse(""));
     List<String> last = typed.lines().subList(typed.lines().size() - 2, typed.lines().size());
-    assertEquals(List.of("ledger   " + demo().ledger(), "report   " + PracticeEvent.report(demo())), last);
+    assertEquals(
+        List.of("ledger   " + demo().ledger(), "report   " + PracticeEvent.report(demo())), last);
     assertTrue(LedgerInspection.of(demo().path(), List.of()).sound());
     assertTrue(Files.size(PracticeEvent.report(demo())) > 10_000);
   }

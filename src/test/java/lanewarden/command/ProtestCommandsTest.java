@@ -246,9 +246,7 @@ class ProtestCommandsTest {
     for (String which : List.of("3", name, "check " + last, last)) {
       String[] filed = {which, "--by", "the team", "--ground", "x", "--json"};
       Typed typed = by(PracticeEvent.OFFICIAL, "protest", filed);
-      assertEquals(
-          last, json(typed.results()).get("check").asText(),
-          typed.toString());
+      assertEquals(last, json(typed.results()).get("check").asText(), typed.toString());
     }
     Typed right = by(PracticeEvent.OFFICIAL, "correct", name, "--bib", "2", "--reason", "a slip");
     assertSays(right, "correction", "check " + last);

@@ -147,9 +147,7 @@ public final class LedgerViewModel {
   Subject subject(String typed) throws IOException, StationException {
     Path ledger = places.ledger(typed);
     return new Subject(
-        ledger,
-        LedgerNames.of(ledger),
-        new Places(event.orElseGet(() -> around(ledger))));
+        ledger, LedgerNames.of(ledger), new Places(event.orElseGet(() -> around(ledger))));
   }
 
   /** The folder that a ledger lies in, as if it were its event's. */

@@ -13,8 +13,8 @@ import lanewarden.station.Trouble;
 
 /**
  * The organizer's key, which the organizer is told to keep elsewhere: where it is not in its place,
- * every form that it signs asks where it lies, also where it was when the form was opened and is not
- * any more; and remembers the answer that was good. Used on the screen's thread.
+ * every form that it signs asks where it lies, also where it was when the form was opened and is
+ * not any more; and remembers the answer that was good. Used on the screen's thread.
  */
 public final class OrganizersKey {
   private static final String PLACE = "organizer-key";

@@ -138,8 +138,7 @@ public record SheetPage(
       return texts.of("sheet.kept", shot.kept().reason());
     }
     return shot.isCleared()
-        ? texts.of(
-            shot.isFlagged(Doubt.Kind.IMPOSSIBLE) ? "sheet.cleared.stated" : "sheet.cleared")
+        ? texts.of(shot.isFlagged(Doubt.Kind.IMPOSSIBLE) ? "sheet.cleared.stated" : "sheet.cleared")
         : "";
   }
 }

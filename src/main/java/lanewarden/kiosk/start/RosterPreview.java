@@ -98,8 +98,7 @@ final class RosterPreview extends VBox {
       IndexedCell<?> last = flow.getLastVisibleCell();
       if (first != null && last != null) {
         int page = Math.max(1, last.getIndex() - first.getIndex());
-        rows.scrollTo(
-            Math.max(0, first.getIndex() + (code == KeyCode.PAGE_DOWN ? page : -page)));
+        rows.scrollTo(Math.max(0, first.getIndex() + (code == KeyCode.PAGE_DOWN ? page : -page)));
       }
     }
     return true;

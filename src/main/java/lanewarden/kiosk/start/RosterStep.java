@@ -129,11 +129,11 @@ final class RosterStep implements StepPane {
     faults.getChildren().clear();
     found.map(EventFormFindings::rosterFaults).ifPresent(this::tell);
     preview.show(
-        found.flatMap(EventFormFindings::mapped).map(mapped -> titles(found.get())).orElse(List.of()),
         found
             .flatMap(EventFormFindings::mapped)
-            .map(RosterSheet.Mapped::rows)
-            .orElse(List.of()));
+            .map(mapped -> titles(found.get()))
+            .orElse(List.of()),
+        found.flatMap(EventFormFindings::mapped).map(RosterSheet.Mapped::rows).orElse(List.of()));
   }
 
   /** Nobody shall miss a column without a word. */

@@ -66,16 +66,14 @@ class SheetPageTest {
   @Test
   void aReadingThatCountsAgainSaysSoAsInATerminal() throws Exception {
     EventFolder event = PracticeEvent.make(temp.resolve("doubts"), RULES, ROSTER);
-    try (CheckInLine line =
-        CheckInLine.open(event, Optional.empty(), 1, PracticeEvent.here())) {
+    try (CheckInLine line = CheckInLine.open(event, Optional.empty(), 1, PracticeEvent.here())) {
       Station station = line.station();
       station.signIn(PracticeEvent.OFFICIAL, PracticeEvent.PASSPHRASE.toCharArray());
       station.call("1", "");
       station.type("264");
       station.type("371");
       assertTrue(told(station).get(1).contains("371 ft/s"), told(station).toString());
-      long first =
-          station.view().check().orElseThrow().check().shots().get(0).sequence();
+      long first = station.view().check().orElseThrow().check().shots().get(0).sequence();
       station.officiating().declareVoid(first, "a sparrow in the gate");
       assertEquals("counts: nothing speaks against it any more", told(station).get(1));
     }
@@ -84,8 +82,7 @@ class SheetPageTest {
   @Test
   void soDoesOneThatWasImpossibleForTheBowAsItWasStated() throws Exception {
     EventFolder event = PracticeEvent.make(temp.resolve("doubts"), RULES, ROSTER);
-    try (CheckInLine line =
-        CheckInLine.open(event, Optional.empty(), 1, PracticeEvent.here())) {
+    try (CheckInLine line = CheckInLine.open(event, Optional.empty(), 1, PracticeEvent.here())) {
       Station station = line.station();
       station.signIn(PracticeEvent.OFFICIAL, PracticeEvent.PASSPHRASE.toCharArray());
       station.call("2", "");
