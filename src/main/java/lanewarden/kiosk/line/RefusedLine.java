@@ -6,8 +6,8 @@ import lanewarden.station.LineBytes;
 /**
  * A line that did not become a reading, as the screen shows it.
  *
- * @param reason in a word or two
- * @param words in a sentence
+ * @param reason in a word or two, as signed
+ * @param words in a sentence, as signed
  * @param bytes as received, escaped
  * @param source where they came from
  */

@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Mark;
+import lanewarden.kiosk.look.RefusalWording;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
@@ -40,7 +41,8 @@ final class RefusedStrip extends HBox {
     setManaged(refused.isPresent());
     refused.ifPresent(
         line -> {
-          words.setText(texts.of("line.refused", line.reason(), line.words()));
+          words.setText(
+              texts.of("line.refused", RefusalWording.of(line.reason(), texts), line.words()));
           bytes.setText(line.bytes().isEmpty() ? texts.of("line.refused.empty") : line.bytes());
           setAccessibleText(words.getText() + " " + bytes.getText());
         });

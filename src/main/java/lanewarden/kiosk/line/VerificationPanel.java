@@ -14,6 +14,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Mark;
 import lanewarden.kiosk.look.Page;
 import lanewarden.kiosk.look.PanelFrame;
+import lanewarden.kiosk.look.RefusalWording;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
@@ -76,7 +77,9 @@ final class VerificationPanel implements Page {
     model.round().ifPresent(this::show);
     LinePage page = model.page().get();
     Optional<RefusedLine> line = page == null ? Optional.empty() : page.refused();
-    refused.setText(line.map(l -> texts.of("line.refused", l.reason(), l.words())).orElse(""));
+    refused.setText(
+        line.map(l -> texts.of("line.refused", RefusalWording.of(l.reason(), texts), l.words()))
+            .orElse(""));
     refused.setManaged(line.isPresent());
   }
 

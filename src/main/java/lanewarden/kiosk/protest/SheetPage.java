@@ -8,6 +8,7 @@ import lanewarden.journal.Check;
 import lanewarden.journal.Fact;
 import lanewarden.journal.TakenShot;
 import lanewarden.kiosk.look.Figure;
+import lanewarden.kiosk.look.RefusalWording;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.Wording;
@@ -118,7 +119,8 @@ public record SheetPage(
 
   private static Refused refused(Fact.LineRefused line, Texts texts) {
     return new Refused(
-        bytes(line.raw(), texts), texts.of("sheet.refused.why", line.reason(), line.words()));
+        bytes(line.raw(), texts),
+        texts.of("sheet.refused.why", RefusalWording.of(line.reason(), texts), line.words()));
   }
 
   private static String told(TakenShot shot, CheckView view, Texts texts) {
