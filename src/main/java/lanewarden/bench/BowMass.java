@@ -16,10 +16,10 @@ import lanewarden.metrology.Interval;
  * @param noise whether the speeds contradict every bow, so that nothing is taken from them
  * @param interval what is believed with the speeds and the range that is supposed, kg, 95 times in
  *     100
- * @param supposed that range, in words
+ * @param supposed that range
  */
 public record BowMass(
-    PracticeBow bow, Estimate fitted, boolean noise, Interval interval, String supposed) {
+    PracticeBow bow, Estimate fitted, boolean noise, Interval interval, VirtualMassRange supposed) {
 
   /** Of the set-ups of one bow; empty where fewer than two arrow masses have an interval. */
   static Optional<BowMass> of(PracticeBow bow, List<Showing> showings) {
@@ -45,6 +45,11 @@ public record BowMass(
                     fit,
                     measured.isNoise(),
                     measured.virtualMass(Comparison.CONFIDENCE),
-                    supposed.inWords()));
+                    supposed));
+  }
+
+  /** The range that is supposed, for example {@code 0 gr to 80 gr}. */
+  public String supposedInWords() {
+    return supposed.inWords();
   }
 }

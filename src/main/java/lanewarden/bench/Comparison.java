@@ -27,16 +27,6 @@ public record Comparison(
   /** How often an interval holds, and all those of the differences at once. */
   public static final double CONFIDENCE = 0.95;
 
-  /** What is left out, in a sentence. */
-  public static final String SIFTED = Sifting.RULES;
-
-  /** How the differences are to be read, in a sentence. */
-  public static final String DIFFERENCES =
-      "Welch's intervals, made wider for the number of pairs (Bonferroni): all of them hold at once"
-          + " 95 times in 100 where shots scatter by 2 ft/s or less, the step of the display"
-          + " included and a scatter of 1 ft/s taken where a few shots seem to have less. A difference is real where its"
-          + " interval leaves zero out; else it is within noise.";
-
   /**
    * Compares the set-ups of a practice day.
    *

@@ -13,9 +13,12 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lanewarden.metrology.Interval;
 import lanewarden.quantity.EnergyUnit;
+import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.MomentumUnit;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.SpeedUnit;
+import lanewarden.rules.Because;
 
 /**
  * A comparison in words and figures for screen, terminal and paper, in one unit of speed: that of
@@ -60,7 +63,7 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
       String place,
       String setUp,
       String arrow,
-      String shots,
+      Sentence shots,
       String mean,
       String reach,
       String deviation,
@@ -69,7 +72,8 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
 
     /** All of it, as a table has it from left to right. */
     public List<String> cells() {
-      return List.of(place, setUp, arrow, shots, mean, reach, deviation, energy, momentum);
+      return List.of(
+          place, setUp, arrow, shots.toString(), mean, reach, deviation, energy, momentum);
     }
   }
 
@@ -101,25 +105,24 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
       String margin,
       String from,
       String to,
-      String words) {
+      Sentence words) {
 
     /** All of it, as a table has it from left to right. */
     public List<String> cells() {
-      return List.of(setUp, division, allowed, margin, from, to, words);
+      return List.of(setUp, division, allowed, margin, from, to, words.toString());
     }
   }
 
   /** The set-ups and shots, counted. */
-  public String summary() {
+  public Sentence summary() {
     int shots =
         comparison.practice().series().stream().mapToInt(series -> series.shots().size()).sum();
     int setUps = comparison.showings().size();
-    return setUps
-        + (setUps == 1 ? " set-up, " : " set-ups, ")
-        + shots
-        + (shots == 1 ? " shot, " : " shots, ")
-        + comparison.leftOut()
-        + " left out";
+    return Sentence.of(
+        Told.SUMMARY,
+        setUps == 1 ? Sentence.of(Told.ONE_SET_UP) : Sentence.of(Told.SET_UPS, setUps),
+        shots == 1 ? Sentence.of(Told.ONE_SHOT) : Sentence.of(Told.SHOTS, shots),
+        comparison.leftOut());
   }
 
   /** The set-ups, from the fastest to the slowest. */
@@ -134,7 +137,7 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
         place(showing),
         showing.series().name(),
         showing.series().mass().toString(),
-        counted == all ? String.valueOf(all) : counted + " of " + all,
+        counted == all ? Sentence.of(Because.SHOWN, all) : Sentence.of(Told.OF, counted, all),
         speed(showing.mean()),
         showing.interval().map(i -> speed(i.width() / 2)).orElse(NONE),
         speed(showing.deviation()),
@@ -183,17 +186,18 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
   }
 
   /** The readings that were left out, a sentence each. */
-  public List<String> leftOut() {
+  public List<Sentence> leftOut() {
     return comparison.showings().stream()
-        .flatMap(
-            showing ->
-                showing.leftOut().stream()
-                    .map(out -> showing.series().name() + ": " + out.inWords()))
+        .flatMap(showing -> showing.leftOut().stream().map(out -> of(showing, out.inWords())))
         .toList();
   }
 
+  private static Sentence of(Showing showing, Sentence said) {
+    return Sentence.of(Told.OF_SET_UP, showing.series().name(), said);
+  }
+
   /** How the set-ups compare with what their bows' ratings make one expect, a sentence each. */
-  public List<String> expectations() {
+  public List<Sentence> expectations() {
     return comparison.showings().stream()
         .flatMap(
             showing ->
@@ -201,9 +205,7 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
                     .flatMap(
                         expected ->
                             showing.mean().stream()
-                                .mapToObj(
-                                    mean ->
-                                        showing.series().name() + ": " + expected.inWords(mean))))
+                                .mapToObj(mean -> of(showing, expected.inWords(mean)))))
         .toList();
   }
 
@@ -217,45 +219,45 @@ public record ComparisonSheet(Comparison comparison, SpeedUnit unit) {
   }
 
   /** What is believed of the bows' virtual masses, a sentence each. */
-  public List<String> masses() {
+  public List<Sentence> masses() {
     return comparison.masses().stream().map(ComparisonSheet::mass).toList();
   }
 
-  private static String mass(BowMass mass) {
-    String fitted = grains(mass.fitted().value()) + " by the speeds alone";
-    return mass.bow().label()
-        + ": "
-        + (mass.noise()
-            ? fitted + ", which no bow has: noise, not used; " + mass.supposed() + " is supposed"
-            : fitted
-                + "; with "
-                + mass.supposed()
-                + " supposed, "
-                + grains(mass.interval().low())
-                + " to "
-                + grains(mass.interval().high()));
+  private static Sentence mass(BowMass mass) {
+    String bow = mass.bow().label();
+    String fitted = grains(mass.fitted().value());
+    Mass least = mass.supposed().least();
+    Mass most = mass.supposed().most();
+    return mass.noise()
+        ? Sentence.of(Told.MASS_IS_NOISE, bow, fitted, least, most)
+        : Sentence.of(
+            Told.MASS,
+            bow,
+            fitted,
+            least,
+            most,
+            grains(mass.interval().low()),
+            grains(mass.interval().high()));
   }
 
   private static String grains(double kilograms) {
     return String.format(
-            Locale.ROOT, "%.0f ", kilograms / MassUnit.GRAIN.inSi().doubleValue() + 0.0)
-        + MassUnit.GRAIN.symbol();
+        Locale.ROOT, "%.0f", kilograms / MassUnit.GRAIN.inSi().doubleValue() + 0.0);
   }
 
   /** How everything is to be read, a sentence or two each. */
   public List<String> notes() {
-    return Stream.concat(readings().stream(), cautions().stream()).toList();
+    return Stream.concat(readings().stream().map(Sentence::toString), cautions().stream()).toList();
   }
 
   /** How the figures came about, a sentence or two each. */
-  public List<String> readings() {
+  public List<Sentence> readings() {
     return Stream.of(
-            Optional.of(Comparison.SIFTED),
-            comparison.pairs().isEmpty()
-                ? Optional.<String>empty()
-                : Optional.of(Comparison.DIFFERENCES),
-            expectations().isEmpty() ? Optional.<String>empty() : Optional.of(Rating.THUMBS))
+            Optional.of(Told.SIFTED),
+            Optional.of(Told.DIFFERENCES).filter(any -> !comparison.pairs().isEmpty()),
+            Optional.of(Told.THUMBS).filter(any -> !expectations().isEmpty()))
         .flatMap(Optional::stream)
+        .map(Sentence::of)
         .toList();
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import lanewarden.metrology.Interval;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Division;
 import lanewarden.rules.Missing;
@@ -27,25 +28,26 @@ public record LimitMargin(
     Optional<Speed> allowed,
     Optional<Double> margin,
     Optional<Interval> interval,
-    String words) {
+    Sentence words) {
 
   static LimitMargin of(Division division, Showing showing) {
     Rule rule = division.rule();
     SetUp setUp = setUp(showing.series());
     Verdict unshot = rule.judge(setUp, Set.copyOf(rule.conditions()), List.of());
     if (unshot instanceof Verdict.NotAdmitted barred) {
-      return without(division, showing, "not admitted: " + barred.clause());
+      return without(division, showing, Sentence.of(Told.NOT_ADMITTED, barred.clause()));
     }
     if (unshot instanceof Verdict.Within) {
-      return without(division, showing, "no limit applies");
+      return without(division, showing, Sentence.of(Told.NO_LIMIT));
     }
     if (unshot instanceof Verdict.NotDecided open
         && open.missing() instanceof Missing.SetUpFigures asked) {
-      return without(division, showing, "not known without " + String.join(", ", asked.figures()));
+      return without(division, showing, Sentence.of(Told.NOT_KNOWN, asked.row()));
     }
     Optional<Speed> allowed = rule.fastest(setUp);
     if (allowed.isEmpty() || !showing.hasMean()) {
-      return without(division, showing, showing.hasMean() ? "no limit applies" : "no shot counts");
+      return without(
+          division, showing, Sentence.of(showing.hasMean() ? Told.NO_LIMIT : Told.NO_SHOT));
     }
     double raised = raised(rule);
     double limit = allowed.get().siDouble();
@@ -58,7 +60,7 @@ public record LimitMargin(
         division, showing, allowed, Optional.of(margin), interval, words(interval));
   }
 
-  private static LimitMargin without(Division division, Showing showing, String why) {
+  private static LimitMargin without(Division division, Showing showing, Sentence why) {
     return new LimitMargin(
         division, showing, Optional.empty(), Optional.empty(), Optional.empty(), why);
   }
@@ -83,13 +85,13 @@ public record LimitMargin(
             .orElse(0.0);
   }
 
-  private static String words(Optional<Interval> margin) {
+  private static Sentence words(Optional<Interval> margin) {
     if (margin.isEmpty()) {
-      return "not known: too few shots";
+      return Sentence.of(Told.TOO_FEW);
     }
     if (margin.get().low() > 0) {
-      return "inside";
+      return Sentence.of(Told.INSIDE);
     }
-    return margin.get().high() < 0 ? "over" : "too near to tell";
+    return Sentence.of(margin.get().high() < 0 ? Told.OVER : Told.TOO_NEAR);
   }
 }

@@ -10,6 +10,7 @@ import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Quantity;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -45,11 +46,6 @@ public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arro
   private static final Thumb A_POUND = new Thumb(1.5, 2, 2.5);
   private static final Thumb A_GRAIN = new Thumb(-0.25, -1 / 3.0, -0.4);
 
-  /** The rules in a sentence, for everything that shows what comes of them. */
-  public static final String THUMBS =
-      "Rules of thumb, not measured: an inch of draw length 10 ft/s (8 to 12), a pound of draw"
-          + " weight 2 ft/s (1.5 to 2.5), three grains of arrow 1 ft/s (2.5 to 4 grains).";
-
   /**
    * What a bow should give by its rating.
    *
@@ -80,14 +76,16 @@ public record Rating(Speed speed, Force drawWeight, Length drawLength, Mass arro
      *
      * @param metresPerSecond the mean
      */
-    public String inWords(double metresPerSecond) {
-      return String.format(
-          Locale.ROOT,
-          "%s of the bow by rules of thumb, about %.0f ft/s (%.0f to %.0f)",
-          side(metresPerSecond),
-          usual / FOOT,
-          range.low() / FOOT,
-          range.high() / FOOT);
+    public Sentence inWords(double metresPerSecond) {
+      Told side =
+          range.holds(metresPerSecond)
+              ? Told.AS_EXPECTED
+              : metresPerSecond < range.low() ? Told.SLOWER : Told.FASTER;
+      return Sentence.of(side, feet(usual), feet(range.low()), feet(range.high()));
+    }
+
+    private static String feet(double metresPerSecond) {
+      return String.format(Locale.ROOT, "%.0f", metresPerSecond / FOOT);
     }
   }
 

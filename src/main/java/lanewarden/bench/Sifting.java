@@ -7,6 +7,7 @@ import lanewarden.bow.Arrow;
 import lanewarden.bow.BowLimit;
 import lanewarden.metrology.StrayReadings;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -23,17 +24,11 @@ record Sifting(List<PracticeShot> counted, List<LeftOut> leftOut) {
    */
   private static final StrayReadings STRAYS = new StrayReadings(3.5, Percent.parse("2 %"));
 
-  /** The rules in a sentence, for everything that shows what they did. */
-  static final String RULES =
-      "A reading is left out if the file says that it is a misread, if the arrow would carry more"
-          + " energy than the bow can give by its stated figures, or if it lies more than 3.5 scaled"
-          + " median absolute deviations and 2 % from the median of three readings or more.";
-
   static Sifting of(Series series) {
     List<LeftOut> leftOut = new ArrayList<>();
     List<PracticeShot> possible = new ArrayList<>();
     for (PracticeShot shot : series.shots()) {
-      Optional<String> barred = barred(series, shot);
+      Optional<Sentence> barred = barred(series, shot);
       if (barred.isPresent()) {
         leftOut.add(new LeftOut(shot, barred.get()));
       } else {
@@ -53,14 +48,16 @@ record Sifting(List<PracticeShot> counted, List<LeftOut> leftOut) {
     return new Sifting(List.copyOf(counted), List.copyOf(leftOut));
   }
 
-  private static Optional<String> barred(Series series, PracticeShot shot) {
+  private static Optional<Sentence> barred(Series series, PracticeShot shot) {
     if (shot.word() == PracticeShot.Word.MISREAD) {
       return Optional.of(
-          "marked as a misread" + (shot.remark().isEmpty() ? "" : ": " + shot.remark()));
+          shot.remark().isEmpty()
+              ? Sentence.of(Told.MISREAD)
+              : Sentence.of(Told.MISREAD_BECAUSE, shot.remark()));
     }
     Arrow arrow = new Arrow(series.mass());
     Optional<BowLimit> bow = series.bow().limit();
     return bow.filter(limit -> limit.isImpossible(shot.speed(), arrow))
-        .map(limit -> limit.sentence(shot.speed(), arrow).toString());
+        .map(limit -> limit.sentence(shot.speed(), arrow));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.ComparisonSheet;
+import lanewarden.quantity.Sentence;
 
 /** A comparison of set-ups for a terminal, never without its cautions. */
 final class ComparisonLines {
@@ -14,8 +15,8 @@ final class ComparisonLines {
   static List<String> of(Comparison comparison) {
     ComparisonSheet sheet = new ComparisonSheet(comparison);
     List<String> lines = new ArrayList<>();
-    lines.add(Notice.of("practice", sheet.summary()).line());
-    sheet.leftOut().forEach(out -> lines.add(Notice.of("left out", out).line()));
+    lines.add(Notice.of("practice", sheet.summary().toString()).line());
+    sheet.leftOut().forEach(out -> lines.add(Notice.of("left out", out.toString()).line()));
     section(lines, Columns.lines(setUps(sheet), 3));
     if (!sheet.pairs().isEmpty()) {
       section(lines, Columns.lines(pairs(sheet), 2));
@@ -36,8 +37,8 @@ final class ComparisonLines {
     }
   }
 
-  private static List<String> notices(String kind, List<String> sentences) {
-    return sentences.stream().map(sentence -> Notice.of(kind, sentence).line()).toList();
+  private static List<String> notices(String kind, List<Sentence> sentences) {
+    return sentences.stream().map(sentence -> Notice.of(kind, sentence.toString()).line()).toList();
   }
 
   private static List<List<String>> setUps(ComparisonSheet sheet) {

@@ -16,6 +16,7 @@ import lanewarden.bench.PairDifference;
 import lanewarden.bench.Rating;
 import lanewarden.bench.Showing;
 import lanewarden.metrology.Interval;
+import lanewarden.quantity.Sentence;
 
 /** A comparison for machines: speeds in m/s, masses in kg, energies in J, momenta in kg·m/s. */
 final class ComparisonMembers {
@@ -32,13 +33,17 @@ final class ComparisonMembers {
     members.put("pairs", comparison.pairs().stream().map(ComparisonMembers::pair).toList());
     members.put("margins", comparison.margins().stream().map(ComparisonMembers::margin).toList());
     members.put("bowMasses", comparison.masses().stream().map(ComparisonMembers::mass).toList());
-    members.put("howToRead", new ComparisonSheet(comparison).readings());
+    members.put("howToRead", strings(new ComparisonSheet(comparison).readings()));
     members.put("noVerdict", ComparisonSheet.NO_VERDICT);
     members.put("cautions", Caution.sentences());
     pdf.ifPresent(out -> members.put("pdf", out.toString()));
     csv.ifPresent(out -> members.put("csv", out.toString()));
     entry.ifPresent(number -> members.put("entry", number));
     return members;
+  }
+
+  private static List<String> strings(List<Sentence> sentences) {
+    return sentences.stream().map(Sentence::toString).toList();
   }
 
   private static Map<String, Object> setUp(Comparison comparison, Showing showing) {
@@ -48,7 +53,7 @@ final class ComparisonMembers {
     members.put("arrowMass", showing.series().mass().siDouble());
     members.put("shots", showing.series().shots().size());
     members.put("counted", showing.counted().size());
-    members.put("leftOut", showing.leftOut().stream().map(LeftOut::inWords).toList());
+    members.put("leftOut", strings(showing.leftOut().stream().map(LeftOut::inWords).toList()));
     comparison.place(showing).ifPresent(place -> members.put("place", place));
     showing.mean().ifPresent(mean -> members.put("mean", mean));
     put(members, showing.interval());
@@ -89,7 +94,7 @@ final class ComparisonMembers {
     margin.allowed().ifPresent(allowed -> members.put("allowed", allowed.siDouble()));
     margin.margin().ifPresent(left -> members.put("margin", left));
     put(members, margin.interval());
-    members.put("meanAgainstLimit", margin.words());
+    members.put("meanAgainstLimit", margin.words().toString());
     return members;
   }
 
@@ -98,7 +103,7 @@ final class ComparisonMembers {
     members.put("bow", mass.bow().label());
     members.put("fitted", mass.fitted().value());
     members.put("noise", mass.noise());
-    members.put("supposed", mass.supposed());
+    members.put("supposed", mass.supposedInWords());
     put(members, Optional.of(mass.interval()));
     return members;
   }

@@ -140,7 +140,7 @@ final class PracticeSession extends Session<PracticeWord> {
       ear.accept(
           new Notice(
               "comparison",
-              new ComparisonSheet(comparison).summary(),
+              new ComparisonSheet(comparison).summary().toString(),
               ComparisonMembers.of(
                   comparison, Optional.empty(), Optional.empty(), OptionalLong.empty())));
       return;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -34,7 +35,7 @@ public record StrayReadings(double mostScore, Percent leastGap) {
    * @param index counted from 0
    * @param words how far it lies from the median, for a person
    */
-  public record Stray(int index, String words) {}
+  public record Stray(int index, Sentence words) {}
 
   /**
    * @throws IllegalArgumentException if the score is none
@@ -65,14 +66,15 @@ public record StrayReadings(double mostScore, Percent leastGap) {
     return strays;
   }
 
-  private String words(Speed reading, BigDecimal twiceMedian) {
+  private Sentence words(Speed reading, BigDecimal twiceMedian) {
     double median = twiceMedian.doubleValue() / 2;
     Speed shown = Speed.ofSi(median, SpeedUnit.METRES_PER_SECOND).to(reading.unit(), 1);
-    return String.format(
-        Locale.ROOT,
-        "%s is %.1f %% from the median of %s",
+    return Sentence.of(
+        Straying.FROM_MEDIAN,
         reading,
-        100 * Math.abs(reading.siDouble() - median) / median,
+        new BigDecimal(
+            String.format(
+                Locale.ROOT, "%.1f", 100 * Math.abs(reading.siDouble() - median) / median)),
         shown);
   }
 

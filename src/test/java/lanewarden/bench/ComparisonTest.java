@@ -151,7 +151,7 @@ class ComparisonTest {
     assertEquals(1, comparison.leftOut());
     LeftOut out = showing.leftOut().get(0);
     assertEquals("390 ft/s", out.shot().speed().toString());
-    assertTrue(out.inWords().contains("from the median of"), out.inWords());
+    assertTrue(out.inWords().toString().contains("from the median of"), out.inWords().toString());
   }
 
   private static String[] file(String bow, String readings, String misread) {
@@ -177,7 +177,7 @@ class ComparisonTest {
     assertEquals(301, feet(showing.mean().getAsDouble()), 1e-9);
     assertEquals(
         "390 ft/s (line 3): 390 ft/s is impossible: 118 ft·lbf of 104 ft·lbf available",
-        showing.leftOut().get(0).inWords());
+        showing.leftOut().get(0).inWords().toString());
   }
 
   @Test
@@ -195,7 +195,7 @@ class ComparisonTest {
     assertEquals(301, feet(misread.mean().getAsDouble()), 1e-9);
     assertEquals(
         "301 ft/s (line 3): marked as a misread: clipped the frame",
-        misread.leftOut().get(0).inWords());
+        misread.leftOut().get(0).inWords().toString());
   }
 
   /** One figure a set-up is a mean of nobody knows how many shots: no interval is made up. */
@@ -245,16 +245,16 @@ class ComparisonTest {
     LimitMargin open = margin(demo, "Club bow + short shaft", "OC");
     assertEquals("309.00 ft/s", open.allowed().orElseThrow().to(SpeedUnit.FEET_PER_SECOND, 2) + "");
     assertEquals(9, feet(open.margin().orElseThrow()), 1e-9);
-    assertEquals("inside", open.words());
+    assertEquals("inside", open.words().toString());
     double reach = feet(open.interval().orElseThrow().width()) / 2;
     double[] shots = {298, 301, 301, 300, 299, 301};
     double u2 = StatUtils.variance(shots) / 6 + 1 / 12.0;
     double degrees = u2 * u2 / (Math.pow(StatUtils.variance(shots) / 6, 2) / 5);
     double t = new TDistribution(degrees).inverseCumulativeProbability(0.975);
     assertEquals(t * Math.sqrt(u2), reach, 1e-5);
-    assertEquals("over", margin(demo, "Club bow + short shaft", "HC").words());
-    assertEquals("over", margin(demo, "Red riser + short shaft", "HC").words());
-    assertEquals("inside", margin(demo, "Grey riser + long shaft", "HC").words());
+    assertEquals("over", margin(demo, "Club bow + short shaft", "HC").words().toString());
+    assertEquals("over", margin(demo, "Red riser + short shaft", "HC").words().toString());
+    assertEquals("inside", margin(demo, "Grey riser + long shaft", "HC").words().toString());
   }
 
   @Test
@@ -265,9 +265,10 @@ class ComparisonTest {
             Practice.read("test.csv", text.getBytes(StandardCharsets.UTF_8)),
             Optional.of(
                 RuleBook.read("rules", Files.readAllBytes(Path.of("demo-data/rule-book.toml")))));
-    assertEquals("too near to tell", margin(comparison, "Red + short", "HC").words());
+    assertEquals("too near to tell", margin(comparison, "Red + short", "HC").words().toString());
     assertEquals(
-        "not known without draw weight as set", margin(comparison, "Red + short", "RB").words());
+        "not known without draw weight as set",
+        margin(comparison, "Red + short", "RB").words().toString());
   }
 
   private static LimitMargin margin(Comparison comparison, String setUp, String division) {
@@ -288,7 +289,7 @@ class ComparisonTest {
     assertEquals(307, feet(expected.range().high()), 1e-9);
     assertEquals(
         "slower than expected of the bow by rules of thumb, about 300 ft/s (293 to 307)",
-        expected.inWords(red.mean().getAsDouble()));
+        expected.inWords(red.mean().getAsDouble()).toString());
     Rating.Expected heavier = showing(demo(), "Red riser + long shaft").expected().orElseThrow();
     assertEquals(300 - 27.5 / 3, feet(heavier.usual()), 1e-9);
     assertEquals(293 - 27.5 * 0.4, feet(heavier.range().low()), 1e-9);

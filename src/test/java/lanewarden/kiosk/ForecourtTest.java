@@ -186,7 +186,8 @@ class ForecourtTest {
     assertTrue(shows("setups-margins"));
     assertTrue(shows("setups-caution-0"));
     ComparisonSheet sheet = new ComparisonSheet(PracticeDay.compare(shots, Optional.of(RULES)));
-    assertTrue(door.words("setups-told").contains(sheet.summary()), door.words("setups-told"));
+    assertTrue(
+        door.words("setups-told").contains(sheet.summary().toString()), door.words("setups-told"));
 
     write("1");
     assertEquals("Written: " + temp.resolve("club evening.pdf"), door.text("compared-done"));

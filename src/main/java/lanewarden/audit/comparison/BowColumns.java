@@ -80,7 +80,7 @@ final class BowColumns {
                 mass(s)
                     .map(
                         mass ->
-                            mass.supposed()
+                            mass.supposedInWords()
                                 + (mass.noise()
                                     ? " supposed; the speeds are noise and not used"
                                     : " supposed, and the speeds"))));

@@ -9,6 +9,7 @@ import lanewarden.audit.press.Typeface;
 import lanewarden.audit.wording.Wording;
 import lanewarden.bench.Comparison;
 import lanewarden.bench.ComparisonSheet;
+import lanewarden.quantity.Sentence;
 
 /**
  * Everything that the paper of a comparison shows; texts are not escaped yet, pictures are.
@@ -46,19 +47,23 @@ record ComparisonPage(
         String.valueOf(name),
         comparison.practice().sha256(),
         Wording.time(made),
-        sheet.summary(),
+        sheet.summary().toString(),
         sheet.unit().symbol(),
         sheet.energyUnit().symbol(),
         sheet.momentumUnit().symbol(),
         sheet.lines(),
-        sheet.leftOut(),
+        strings(sheet.leftOut()),
         sheet.pairs(),
         sheet.margins(),
-        sheet.expectations(),
-        sheet.masses(),
+        strings(sheet.expectations()),
+        strings(sheet.masses()),
         sheet.notes(),
         new MeansPicture(sheet, face, ink).svg(ink.escape(sheet.means())),
         new ArrowPicture(sheet, face, ink)
             .svg(ink.escape("Speed over arrow mass, a line a bow: " + sheet.means())));
+  }
+
+  private static List<String> strings(List<Sentence> sentences) {
+    return sentences.stream().map(Sentence::toString).toList();
   }
 }

@@ -10,6 +10,7 @@ import lanewarden.bench.LeftOut;
 import lanewarden.bench.LimitMargin;
 import lanewarden.bench.PairDifference;
 import lanewarden.bench.Showing;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -75,7 +76,8 @@ final class ComparisonTable {
   }
 
   private static String leftOut(Showing showing) {
-    return String.join("; ", showing.leftOut().stream().map(LeftOut::inWords).toList());
+    return new Sentence.Row("; ", showing.leftOut().stream().map(LeftOut::inWords).toList())
+        .toString();
   }
 
   private List<TableColumn> limit(int index, String code) {
@@ -90,7 +92,7 @@ final class ComparisonTable {
     columns.add(
         TableColumn.words(
             "mean against the limit of " + code + " (no verdict)",
-            s -> Optional.of(margins(s).get(index).words())));
+            s -> Optional.of(margins(s).get(index).words().toString())));
     return columns;
   }
 

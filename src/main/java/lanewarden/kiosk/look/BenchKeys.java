@@ -2,6 +2,8 @@ package lanewarden.kiosk.look;
 
 import lanewarden.bench.Advised;
 import lanewarden.bench.Foretold;
+import lanewarden.bench.Told;
+import lanewarden.metrology.Straying;
 
 /** Under which key the screens have what is told of a set-up apart from any verdict. */
 final class BenchKeys {
@@ -52,6 +54,43 @@ final class BenchKeys {
       case STORED_TOO_LITTLE -> "foretold.stored-too-little";
       case STORES_ABOUT -> "foretold.stores-about";
       case STORES_TOO_LITTLE -> "foretold.stores-too-little";
+    };
+  }
+
+  static String of(Told told) {
+    return switch (told) {
+      case SUMMARY -> "told.summary";
+      case ONE_SET_UP -> "told.one-set-up";
+      case SET_UPS -> "told.set-ups";
+      case ONE_SHOT -> "told.one-shot";
+      case SHOTS -> "told.shots";
+      case OF -> "told.of";
+      case LEFT_OUT -> "told.left-out";
+      case OF_SET_UP -> "told.of-set-up";
+      case MISREAD -> "told.misread";
+      case MISREAD_BECAUSE -> "told.misread-because";
+      case AS_EXPECTED -> "told.as-expected";
+      case SLOWER -> "told.slower";
+      case FASTER -> "told.faster";
+      case MASS -> "told.mass";
+      case MASS_IS_NOISE -> "told.mass-is-noise";
+      case NOT_ADMITTED -> "told.not-admitted";
+      case NO_LIMIT -> "told.no-limit";
+      case NOT_KNOWN -> "told.not-known";
+      case NO_SHOT -> "told.no-shot";
+      case TOO_FEW -> "told.too-few";
+      case INSIDE -> "told.inside";
+      case OVER -> "told.over";
+      case TOO_NEAR -> "told.too-near";
+      case SIFTED -> "told.sifted";
+      case DIFFERENCES -> "told.differences";
+      case THUMBS -> "told.thumbs";
+    };
+  }
+
+  static String of(Straying straying) {
+    return switch (straying) {
+      case FROM_MEDIAN -> "straying.from-median";
     };
   }
 }

@@ -2,11 +2,13 @@ package lanewarden.kiosk.look;
 
 import lanewarden.bench.Advised;
 import lanewarden.bench.Foretold;
+import lanewarden.bench.Told;
 import lanewarden.bow.BowLimit;
 import lanewarden.journal.Sequel;
 import lanewarden.metrology.Compared;
 import lanewarden.metrology.Guarding;
 import lanewarden.metrology.OutlierTest;
+import lanewarden.metrology.Straying;
 import lanewarden.quantity.Sentence;
 import lanewarden.rules.Afterwards;
 import lanewarden.rules.Because;
@@ -80,6 +82,12 @@ final class SentenceKeys {
     }
     if (form instanceof Foretold foretold) {
       return BenchKeys.of(foretold);
+    }
+    if (form instanceof Told told) {
+      return BenchKeys.of(told);
+    }
+    if (form instanceof Straying straying) {
+      return BenchKeys.of(straying);
     }
     throw new IllegalArgumentException("no screen has the sentence " + form.english());
   }

@@ -23,6 +23,7 @@ import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Sign;
 import lanewarden.kiosk.look.TextSize;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Sentence;
 
 /**
  * What the shots show: the means as a picture, the figures, which differences are real, and what
@@ -55,9 +56,9 @@ final class ComparisonPane extends VBox {
   }
 
   private void tell(ComparisonSheet sheet) {
-    head(sheet.summary());
-    for (String out : sheet.leftOut()) {
-      getChildren().add(flagged(texts.of("setups.left-out", out)));
+    head(texts.of(sheet.summary()));
+    for (Sentence out : sheet.leftOut()) {
+      getChildren().add(flagged(texts.of("setups.left-out", texts.of(out))));
     }
     picture.show(sheet);
     getChildren().add(picture);
@@ -68,9 +69,9 @@ final class ComparisonPane extends VBox {
       head(texts.of("setups.margins", sheet.unit().symbol()));
       getChildren().add(margins(sheet));
     }
-    section(texts.of("setups.rated"), sheet.expectations());
-    section(texts.of("setups.masses"), sheet.masses());
-    section(texts.of("setups.notes"), sheet.readings());
+    section(texts.of("setups.rated"), told(sheet.expectations()));
+    section(texts.of("setups.masses"), told(sheet.masses()));
+    section(texts.of("setups.notes"), told(sheet.readings()));
   }
 
   /** Below the picture, where it takes the lines it needs: in one it would be cut off. */
@@ -99,6 +100,10 @@ final class ComparisonPane extends VBox {
     Label label = new Label(words);
     PanelFrame.wrap(label);
     getChildren().add(label);
+  }
+
+  private List<String> told(List<Sentence> sentences) {
+    return sentences.stream().map(texts::of).toList();
   }
 
   private void section(String title, List<String> sentences) {
@@ -135,7 +140,7 @@ final class ComparisonPane extends VBox {
             texts.of("setups.column.spread"),
             sheet.energyUnit().symbol(),
             sheet.momentumUnit().symbol()),
-        sheet.lines().stream().map(ComparisonSheet.Line::cells).toList());
+        sheet.lines().stream().map(this::cells).toList());
   }
 
   private void pairs(ComparisonSheet sheet) {
@@ -158,10 +163,21 @@ final class ComparisonPane extends VBox {
     return switch (sense) {
       case REAL ->
           texts.of(
-              "setups.really", pair.faster(), pair.slower(), pair.by(), pair.from(), pair.to());
+              "setups.really",
+              pair.faster(),
+              pair.slower(),
+              texts.number(pair.by()),
+              texts.number(pair.from()),
+              texts.number(pair.to()));
       case NOISE ->
-          texts.of("setups.alike", pair.faster(), pair.slower(), pair.by(), pair.from(), pair.to());
-      case UNKNOWN -> texts.of("setups.few", pair.faster(), pair.slower(), pair.by());
+          texts.of(
+              "setups.alike",
+              pair.faster(),
+              pair.slower(),
+              texts.number(pair.by()),
+              texts.number(pair.from()),
+              texts.number(pair.to()));
+      case UNKNOWN -> texts.of("setups.few", pair.faster(), pair.slower(), texts.number(pair.by()));
     };
   }
 
@@ -177,7 +193,31 @@ final class ComparisonPane extends VBox {
             texts.of("setups.column.from"),
             texts.of("setups.column.to"),
             texts.of("setups.column.mean-is")),
-        sheet.margins().stream().map(ComparisonSheet.Margin::cells).toList());
+        sheet.margins().stream().map(this::cells).toList());
+  }
+
+  private List<String> cells(ComparisonSheet.Line line) {
+    return List.of(
+        line.place(),
+        line.setUp(),
+        texts.number(line.arrow()),
+        texts.of(line.shots()),
+        texts.number(line.mean()),
+        texts.number(line.reach()),
+        texts.number(line.deviation()),
+        texts.number(line.energy()),
+        texts.number(line.momentum()));
+  }
+
+  private List<String> cells(ComparisonSheet.Margin margin) {
+    return List.of(
+        margin.setUp(),
+        margin.division(),
+        texts.number(margin.allowed()),
+        texts.number(margin.margin()),
+        texts.number(margin.from()),
+        texts.number(margin.to()),
+        texts.of(margin.words()));
   }
 
   /** A table; with large text it would be wider than the window, so each row is told instead. */

@@ -3,6 +3,7 @@ package lanewarden.kiosk.setups;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import lanewarden.bench.ComparisonSheet;
@@ -36,8 +37,23 @@ final class MeansPicture extends Picture {
   /** Draws a comparison in place of the one before. */
   void show(ComparisonSheet next) {
     sheet = Optional.of(next);
-    setAccessibleText(next.means());
+    setAccessibleText(spoken(next));
     redraw();
+  }
+
+  /** The means, a sentence each. */
+  private String spoken(ComparisonSheet shown) {
+    return shown.lines().stream()
+        .map(
+            line ->
+                texts.of(
+                    "setups.picture.spoken",
+                    line.setUp(),
+                    texts.number(line.arrow()),
+                    texts.number(line.mean()),
+                    texts.number(line.reach()),
+                    shown.unit().symbol()))
+        .collect(Collectors.joining("; "));
   }
 
   /** Where things stand, pixels; speeds in the sheet's unit. */
@@ -95,7 +111,7 @@ final class MeansPicture extends Picture {
     for (BigDecimal tick : Ticks.between(speeds.low(), speeds.high(), least)) {
       double x = field.x(tick.doubleValue());
       g.strokeLine(x, field.top(), x, field.bottom());
-      text(g, tick.toPlainString(), x, field.bottom() + 0.8 * em, TextAlignment.CENTER);
+      text(g, texts.number(tick), x, field.bottom() + 0.8 * em, TextAlignment.CENTER);
     }
     g.strokeLine(field.left(), field.bottom(), field.right(), field.bottom());
   }
@@ -111,7 +127,9 @@ final class MeansPicture extends Picture {
       g.setLineDashes();
       String words =
           texts.of(
-              "setups.picture.limit", limit.getKey(), ComparisonSheet.written(limit.getValue()));
+              "setups.picture.limit",
+              limit.getKey(),
+              texts.number(ComparisonSheet.written(limit.getValue())));
       boolean leftOfIt = x > (field.left() + field.right()) / 2;
       text(
           g,

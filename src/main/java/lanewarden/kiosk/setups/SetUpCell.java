@@ -33,11 +33,15 @@ final class SetUpCell extends RowCell<SetUpRow> {
     name.setText(row.line().setUp());
     figures.setText(
         row.leftOut().isEmpty()
-            ? texts.of("setups.row", row.line().mean(), row.line().reach(), row.line().shots())
+            ? texts.of(
+                "setups.row",
+                texts.number(row.line().mean()),
+                texts.number(row.line().reach()),
+                row.line().shots())
             : texts.of(
                 "setups.row.left-out",
-                row.line().mean(),
-                row.line().reach(),
+                texts.number(row.line().mean()),
+                texts.number(row.line().reach()),
                 row.line().shots(),
                 row.leftOut().size()));
     return texts.of("setups.row.spoken", place.getText(), name.getText(), figures.getText());
