@@ -21,7 +21,12 @@ enum PracticeColumn implements CsvColumn {
 
   /** A practice file. */
   static final CsvTable<PracticeColumn> TABLE =
-      new CsvTable<>(PracticeColumn.class, "bow,arrow,arrow-mass,speed", "a shot");
+      new CsvTable<>(
+          PracticeColumn.class,
+          "bow,arrow,arrow-mass,speed",
+          PracticeTold.SHOT,
+          PracticeTold.WRITE_HEADER,
+          PracticeTold.ADD_LINES);
 
   private final String title;
   private final boolean required;

@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import lanewarden.quantity.Extremes;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.PowerStroke;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.written.CsvCell;
 import lanewarden.written.CsvFaults;
@@ -53,28 +55,33 @@ final class PracticePage {
   private void take(CsvRow<PracticeColumn> row) {
     CsvCell bow = row.required(PracticeColumn.BOW);
     CsvCell arrow = row.required(PracticeColumn.ARROW);
-    row.requireWords(bow, "a name for the bow");
-    row.requireWords(arrow, "a name for the arrow");
+    row.requireWords(bow, PracticeTold.BOW_NAME);
+    row.requireWords(arrow, PracticeTold.ARROW_NAME);
     takeBow(row, bow);
     Optional<Mass> mass =
         arrows
             .computeIfAbsent(
-                arrow.text(), a -> new StatedFigures("arrow \"" + a + "\"", arrow, faults))
-            .take(row, PracticeColumn.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
+                arrow.text(), a -> new StatedFigures(PracticeTold.SAME_FOR_ARROW, arrow, faults))
+            .take(
+                row,
+                PracticeColumn.ARROW_MASS,
+                Sentence.of(FigureTold.MASS, "350 gr"),
+                Mass::parse);
     checkMass(row, PracticeColumn.ARROW_MASS, mass);
     Optional<Speed> speed =
-        row.requiredQuantity(PracticeColumn.SPEED, "a speed such as \"298 ft/s\"", Speed::parse);
+        row.requiredQuantity(
+            PracticeColumn.SPEED, Sentence.of(FigureTold.SPEED, "298 ft/s"), Speed::parse);
     PracticeShot.Word word = word(row);
     Optional<CsvCell> remark = row.filled(PracticeColumn.REMARK);
-    remark.ifPresent(cell -> row.requireWords(cell, "a remark"));
+    remark.ifPresent(cell -> row.requireWords(cell, PracticeTold.REMARK));
     if (speed.isPresent()) {
       Pair pair = new Pair(bow.text(), arrow.text());
       if (!shots.containsKey(pair) && shots.size() == Practice.MOST_SET_UPS) {
         faults.note(
             bow,
-            "at most " + Practice.MOST_SET_UPS + " set-ups of a bow and an arrow in one file",
-            "one more",
-            "compare fewer at a time: put the others into a file of their own");
+            Sentence.of(PracticeTold.SET_UPS, Practice.MOST_SET_UPS),
+            Sentence.of(PracticeTold.ONE_MORE),
+            Sentence.of(PracticeTold.FEWER));
       }
       shots
           .computeIfAbsent(pair, p -> new ArrayList<>())
@@ -87,26 +94,31 @@ final class PracticePage {
   private void takeBow(CsvRow<PracticeColumn> row, CsvCell label) {
     StatedFigures bow =
         bows.computeIfAbsent(
-            label.text(), b -> new StatedFigures("bow \"" + b + "\"", label, faults));
-    String force = "a force such as \"60 lbf\"";
-    String length = "a length such as \"29 in\"";
+            label.text(), b -> new StatedFigures(PracticeTold.SAME_FOR_BOW, label, faults));
+    Sentence force = Sentence.of(FigureTold.FORCE, "60 lbf");
+    Sentence length = Sentence.of(FigureTold.LENGTH, "29 in");
     bow.take(row, PracticeColumn.DRAW_WEIGHT, force, Force::parse);
     Optional<Length> draw = bow.take(row, PracticeColumn.DRAW_LENGTH, length, Length::parse);
-    row.atMost(PracticeColumn.DRAW_LENGTH, draw, "a draw length", Extremes.LONGEST_DRAW);
+    row.atMost(PracticeColumn.DRAW_LENGTH, draw, FigureTold.DRAW_LENGTH, Extremes.LONGEST_DRAW);
     bow.take(row, PracticeColumn.BRACE_HEIGHT, length, Length::parse);
-    bow.take(row, PracticeColumn.RATED_SPEED, "a speed such as \"335 ft/s\"", Speed::parse);
+    bow.take(
+        row, PracticeColumn.RATED_SPEED, Sentence.of(FigureTold.SPEED, "335 ft/s"), Speed::parse);
     bow.take(row, PracticeColumn.RATED_DRAW_WEIGHT, force, Force::parse);
     bow.take(row, PracticeColumn.RATED_DRAW_LENGTH, length, Length::parse);
     checkMass(
         row,
         PracticeColumn.RATED_ARROW_MASS,
-        bow.take(row, PracticeColumn.RATED_ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse));
+        bow.take(
+            row,
+            PracticeColumn.RATED_ARROW_MASS,
+            Sentence.of(FigureTold.MASS, "350 gr"),
+            Mass::parse));
   }
 
   private static void checkMass(
       CsvRow<PracticeColumn> row, PracticeColumn column, Optional<Mass> mass) {
-    row.atLeast(column, mass, "the mass of a whole arrow", Extremes.LIGHTEST_ARROW);
-    row.atMost(column, mass, "the mass of an arrow", Extremes.HEAVIEST_ARROW);
+    row.atLeast(column, mass, FigureTold.WHOLE_ARROW, Extremes.LIGHTEST_ARROW);
+    row.atMost(column, mass, FigureTold.ARROW, Extremes.HEAVIEST_ARROW);
   }
 
   private PracticeShot.Word word(CsvRow<PracticeColumn> row) {
@@ -119,8 +131,8 @@ final class PracticePage {
     if (word.isEmpty()) {
       faults.wrong(
           cell.orElseThrow(),
-          "yes for a misread, no for a reading that counts however odd it is, or nothing",
-          "write yes or no, or leave it empty to have it tested");
+          Sentence.of(PracticeTold.MISREAD),
+          Sentence.of(PracticeTold.YES_OR_NO));
     }
     return word.orElse(PracticeShot.Word.NONE);
   }
@@ -128,9 +140,7 @@ final class PracticePage {
   private void checkArrow(StatedFigures arrow) {
     if (arrow.lacks(PracticeColumn.ARROW_MASS)) {
       faults.wrong(
-          arrow.label(),
-          "an arrow whose mass stands on one of its lines",
-          "weigh the arrow and write its arrow-mass");
+          arrow.label(), Sentence.of(PracticeTold.MASS_NEEDED), Sentence.of(PracticeTold.WEIGH));
     }
   }
 
@@ -146,7 +156,7 @@ final class PracticePage {
                       brace.get(),
                       PowerStroke.DEMANDED,
                       none.figures(),
-                      "measure both, and look whether the two were exchanged"));
+                      Sentence.of(FigureTold.EXCHANGED)));
     }
     Optional<CsvCell> rated = bow.cell(PracticeColumn.RATED_SPEED);
     List<String> missing =
@@ -154,8 +164,8 @@ final class PracticePage {
     if (rated.isPresent() && !missing.isEmpty()) {
       faults.wrong(
           rated.get(),
-          "a rated speed with the conditions it was measured under",
-          "write " + String.join(", ", missing) + " as the bow's maker states them, or leave out");
+          Sentence.of(PracticeTold.RATED),
+          Sentence.of(PracticeTold.WRITE_CONDITIONS, String.join(", ", missing)));
     }
   }
 

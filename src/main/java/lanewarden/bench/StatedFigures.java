@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import lanewarden.quantity.Quantity;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.CsvCell;
 import lanewarden.written.CsvFaults;
 import lanewarden.written.CsvRow;
@@ -19,18 +20,18 @@ final class StatedFigures {
 
   private record Stated(Quantity<?, ?> value, CsvCell cell) {}
 
-  private final String whose;
+  private final PracticeTold same;
   private final CsvCell label;
   private final CsvFaults faults;
   private final Map<PracticeColumn, Stated> figures = new HashMap<>();
   private final Set<PracticeColumn> filled = EnumSet.noneOf(PracticeColumn.class);
 
   /**
-   * @param whose for faults, for example {@code bow "Heron"}
+   * @param same the demand that a figure is the same on all of its lines
    * @param label where it is named first
    */
-  StatedFigures(String whose, CsvCell label, CsvFaults faults) {
-    this.whose = whose;
+  StatedFigures(PracticeTold same, CsvCell label, CsvFaults faults) {
+    this.same = same;
     this.label = label;
     this.faults = faults;
   }
@@ -43,7 +44,7 @@ final class StatedFigures {
   <Q extends Quantity<?, Q>> Optional<Q> take(
       CsvRow<PracticeColumn> row,
       PracticeColumn column,
-      String expected,
+      Sentence expected,
       Function<String, Q> parser) {
     if (row.filled(column).isPresent()) {
       filled.add(column);
@@ -58,9 +59,9 @@ final class StatedFigures {
     if (first != null && first.value().si().compareTo(value.si()) != 0) {
       faults.note(
           cell,
-          "the same " + column.title() + " for " + whose + " on every line",
-          "\"" + value + "\", and \"" + first.value() + "\" on line " + first.cell().line(),
-          "write the right figure on both, or give the other one a name of its own");
+          Sentence.of(same, column.title(), label.text()),
+          Sentence.of(PracticeTold.TWO_FIGURES, value, first.value(), first.cell().line()),
+          Sentence.of(PracticeTold.WRITE_ON_BOTH));
     }
   }
 

@@ -4,12 +4,14 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.Measure;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Slip;
 
 /**
@@ -28,9 +30,9 @@ public record GrainsPerPound(BigDecimal value) implements Comparable<GrainsPerPo
   public GrainsPerPound {
     if (value.signum() <= 0) {
       throw new QuantityException(
-          "an arrow mass per draw weight of more than zero",
+          Sentence.of(FigureTold.PER_POUND_MORE),
           value.toPlainString() + " gr/lb",
-          "write how many grains of arrow there must be for each pound of draw weight");
+          Sentence.of(FigureTold.GRAINS_FOR_EACH));
     }
   }
 
@@ -44,9 +46,9 @@ public record GrainsPerPound(BigDecimal value) implements Comparable<GrainsPerPo
     Matcher written = WRITTEN.matcher(stripped);
     if (!written.matches()) {
       throw new QuantityException(
-          "an arrow mass per draw weight such as \"5 gr/lb\"",
+          Sentence.of(FigureTold.PER_POUND, "5 gr/lb"),
           "\"" + (stripped.length() > 40 ? stripped.substring(0, 40) + "…" : stripped) + "\"",
-          Slip.mendOf(stripped).orElse("write a number, then gr/lb"));
+          Slip.mendOf(stripped).orElse(Sentence.of(FigureTold.THEN_PER_POUND)));
     }
     return new GrainsPerPound(new BigDecimal(written.group(1)));
   }

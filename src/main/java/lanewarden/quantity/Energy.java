@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** An energy, as the kinetic energy of an arrow. */
 public final class Energy extends Quantity<EnergyUnit, Energy> {
 
-  private static final String EXAMPLE = "an energy such as \"165 J\"";
+  private static final Sentence EXAMPLE = Sentence.of(FigureTold.ENERGY, "165 J");
 
   private Energy(BigDecimal value, EnergyUnit unit) {
     super(value, unit);

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** A force, as the draw weight of a bow in pounds-force. */
 public final class Force extends Quantity<ForceUnit, Force> {
 
-  private static final String EXAMPLE = "a force such as \"60 lbf\"";
+  private static final Sentence EXAMPLE = Sentence.of(FigureTold.FORCE, "60 lbf");
 
   private Force(BigDecimal value, ForceUnit unit) {
     super(value, unit);

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** A length. */
 public final class Length extends Quantity<LengthUnit, Length> {
 
-  private static final String EXAMPLE = "a length such as \"28 in\"";
+  private static final Sentence EXAMPLE = Sentence.of(FigureTold.LENGTH, "28 in");
 
   private Length(BigDecimal value, LengthUnit unit) {
     super(value, unit);
@@ -61,6 +61,7 @@ public final class Length extends Quantity<LengthUnit, Length> {
    * @throws QuantityException if the text is no plain decimal, or its unit is not known
    */
   public static Length parse(String text, LengthUnit unitIfNone) {
-    return Writing.read(text, "a length", LengthUnit.class, unitIfNone, Length::new);
+    return Writing.read(
+        text, Sentence.of(FigureTold.A_LENGTH), LengthUnit.class, unitIfNone, Length::new);
   }
 }

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** A mass, as of an arrow in grains. */
 public final class Mass extends Quantity<MassUnit, Mass> {
 
-  private static final String EXAMPLE = "a mass such as \"350 gr\"";
+  private static final Sentence EXAMPLE = Sentence.of(FigureTold.MASS, "350 gr");
 
   private Mass(BigDecimal value, MassUnit unit) {
     super(value, unit);

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** A momentum, as of an arrow in flight. */
 public final class Momentum extends Quantity<MomentumUnit, Momentum> {
 
-  private static final String EXAMPLE = "a momentum such as \"2.5 kg·m/s\"";
+  private static final Sentence EXAMPLE = Sentence.of(FigureTold.MOMENTUM, "2.5 kg·m/s");
 
   private Momentum(BigDecimal value, MomentumUnit unit) {
     super(value, unit);

@@ -21,9 +21,9 @@ public record Percent(BigDecimal value) implements Comparable<Percent>, Measure 
   public Percent {
     if (value.signum() < 0) {
       throw new QuantityException(
-          "a percentage that is not negative",
+          Sentence.of(FigureTold.PERCENTAGE_NOT_NEGATIVE),
           value.toPlainString() + " %",
-          "leave the minus sign out");
+          Sentence.of(Slip.MINUS));
     }
   }
 
@@ -36,9 +36,9 @@ public record Percent(BigDecimal value) implements Comparable<Percent>, Measure 
     Matcher written = WRITTEN.matcher(text.strip());
     if (!written.matches()) {
       throw new QuantityException(
-          "a percentage such as \"3 %\"",
+          Sentence.of(FigureTold.PERCENTAGE, "3 %"),
           Writing.quoted(text.strip()),
-          Slip.mendOf(text).orElse("write a number, then the percent sign"));
+          Slip.mendOf(text).orElse(Sentence.of(FigureTold.THEN_PERCENT)));
     }
     return new Percent(new BigDecimal(written.group(1)));
   }

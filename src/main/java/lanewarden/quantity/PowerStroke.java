@@ -32,12 +32,11 @@ public record PowerStroke(Length drawLength, Length braceHeight) {
   }
 
   /** What figures that leave none are told in a file. */
-  public static final String DEMANDED =
-      "a power stroke: a brace height of less than the draw length less " + BEHIND_PIVOT;
+  public static final Sentence DEMANDED = Sentence.of(FigureTold.STROKE, BEHIND_PIVOT);
 
   /** The two figures themselves, beside {@link #DEMANDED}. */
-  public String figures() {
-    return "\"" + braceHeight + "\" with a draw length of " + drawLength;
+  public Sentence figures() {
+    return Sentence.of(FigureTold.STROKE_FIGURES, braceHeight, drawLength);
   }
 
   /** What the figures leave, as a clause for a fault: whether there is a power stroke, and why. */

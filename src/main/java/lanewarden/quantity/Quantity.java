@@ -27,9 +27,9 @@ public abstract sealed class Quantity<U extends Enum<U> & Unit, Q extends Quanti
   Quantity(BigDecimal value, U unit) {
     if (value.signum() < 0) {
       throw new QuantityException(
-          "a value that is not negative",
+          Sentence.of(FigureTold.NOT_NEGATIVE),
           value.toPlainString() + " " + unit.symbol(),
-          "leave the minus sign out");
+          Sentence.of(Slip.MINUS));
     }
     this.value = value;
     this.unit = unit;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What is often written wrong in a number with its unit, and the mend for it. */
-public enum Slip {
+public enum Slip implements Sentence.Form {
   /** Nothing in a rule or on a scale is less than nothing. */
   MINUS("[-−].*", "leave the minus sign out"),
   /** A comma between the digits. */
@@ -21,13 +21,19 @@ public enum Slip {
   }
 
   /** The mend for the first slip that the text shows; empty where it shows none. */
-  public static Optional<String> mendOf(String text) {
+  public static Optional<Sentence> mendOf(String text) {
     String stripped = text.strip();
     for (Slip slip : values()) {
       if (slip.written.matcher(stripped).matches()) {
-        return Optional.of(slip.mend);
+        return Optional.of(Sentence.of(slip));
       }
     }
     return Optional.empty();
+  }
+
+  /** The mend. */
+  @Override
+  public String english() {
+    return mend;
   }
 }

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** The speed of an arrow. */
 public final class Speed extends Quantity<SpeedUnit, Speed> {
 
-  private static final String EXAMPLE = "a speed such as \"300 ft/s\"";
+  private static final Sentence EXAMPLE = Sentence.of(FigureTold.SPEED, "300 ft/s");
 
   private Speed(BigDecimal value, SpeedUnit unit) {
     super(value, unit);

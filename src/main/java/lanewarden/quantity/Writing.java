@@ -29,7 +29,7 @@ final class Writing {
    */
   static <U extends Enum<U> & Unit, Q> Q read(
       String text,
-      String example,
+      Sentence example,
       Class<U> units,
       @Nullable U unitIfNone,
       BiFunction<BigDecimal, U, Q> make) {
@@ -39,7 +39,7 @@ final class Writing {
       throw new QuantityException(
           example,
           quoted(trimmed),
-          Slip.mendOf(trimmed).orElse("write digits with a decimal point, then the unit"));
+          Slip.mendOf(trimmed).orElse(Sentence.of(FigureTold.DIGITS_THEN_UNIT)));
     }
     String unitText = decimal.group(2);
     if (unitText.isEmpty() && unitIfNone != null) {
@@ -56,15 +56,17 @@ final class Writing {
         Slip.mendOf(trimmed)
             .or(() -> near(decimal.group(1), unitText, units))
             .orElse(
-                (unitText.isEmpty() ? "add the unit, one of " : "use one of ") + symbols(units)));
+                Sentence.of(
+                    unitText.isEmpty() ? FigureTold.ADD_UNIT : FigureTold.USE_UNIT,
+                    symbols(units))));
   }
 
   /** The same with the unit's own spelling, where only capitals, an s or a dot are wrong. */
-  private static <U extends Enum<U> & Unit> Optional<String> near(
+  private static <U extends Enum<U> & Unit> Optional<Sentence> near(
       String digits, String unitText, Class<U> units) {
     return Arrays.stream(units.getEnumConstants())
         .filter(unit -> unit.spellings().stream().anyMatch(known -> isNear(known, unitText)))
-        .map(unit -> "write \"" + digits + " " + unit.symbol() + "\"")
+        .map(unit -> Sentence.of(FigureTold.WRITE, digits + " " + unit.symbol()))
         .findFirst();
   }
 

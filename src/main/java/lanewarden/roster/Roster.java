@@ -8,7 +8,9 @@ import java.util.Set;
 import lanewarden.quantity.Extremes;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.CsvCell;
+import lanewarden.written.FileTold;
 import lanewarden.written.Fingerprint;
 import lanewarden.written.NearMatch;
 import lanewarden.written.WrittenFault;
@@ -109,11 +111,11 @@ public final class Roster {
         file,
         division.line(),
         division.column(),
-        "a division of the rule book, one of " + String.join(", ", divisionCodes),
-        "\"" + division.text() + "\"",
+        Sentence.of(RosterTold.DIVISION, String.join(", ", divisionCodes)),
+        Sentence.verbatim("\"" + division.text() + "\""),
         NearMatch.of(division.text(), divisionCodes)
-            .map(near -> "did you mean \"" + near + "\"?")
-            .orElse("correct it here, or add the division to the rule book"));
+            .map(near -> Sentence.of(FileTold.NEAR_TEXT, near))
+            .orElse(Sentence.of(RosterTold.CORRECT)));
   }
 
   /** The file's whole text: its UTF-8 bytes are the file's. */

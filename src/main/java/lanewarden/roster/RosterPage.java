@@ -6,10 +6,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lanewarden.quantity.Extremes;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.PowerStroke;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.CsvCell;
 import lanewarden.written.CsvFaults;
 import lanewarden.written.CsvRow;
@@ -19,7 +21,12 @@ import lanewarden.written.WrittenRefused;
 /** The competitors' lines of a roster file being read; for one thread. */
 final class RosterPage {
   private static final CsvTable<Column> TABLE =
-      new CsvTable<>(Column.class, "bib,name,division", "a competitor");
+      new CsvTable<>(
+          Column.class,
+          "bib,name,division",
+          RosterTold.COMPETITOR,
+          RosterTold.WRITE_HEADER,
+          RosterTold.ADD_LINES);
 
   private final CsvFaults faults;
   private final Map<String, CsvCell> bibs = new HashMap<>();
@@ -49,16 +56,17 @@ final class RosterPage {
     CsvCell name = row.required(Column.NAME);
     CsvCell division = row.required(Column.DIVISION);
     requireBib(bib);
-    row.requireWords(name, "a name");
-    row.requireWords(division, "a division code");
-    Optional<Mass> mass = row.quantity(Column.ARROW_MASS, "a mass such as \"350 gr\"", Mass::parse);
-    row.atLeast(Column.ARROW_MASS, mass, "the mass of a whole arrow", lightest);
-    row.atMost(Column.ARROW_MASS, mass, "the mass of an arrow", Extremes.HEAVIEST_ARROW);
+    row.requireWords(name, RosterTold.NAME);
+    row.requireWords(division, RosterTold.DIVISION_CODE);
+    Optional<Mass> mass =
+        row.quantity(Column.ARROW_MASS, Sentence.of(FigureTold.MASS, "350 gr"), Mass::parse);
+    row.atLeast(Column.ARROW_MASS, mass, FigureTold.WHOLE_ARROW, lightest);
+    row.atMost(Column.ARROW_MASS, mass, FigureTold.ARROW, Extremes.HEAVIEST_ARROW);
     Optional<Force> draw = force(row, Column.DRAW_WEIGHT);
     Optional<Force> certified = force(row, Column.CERTIFIED_DRAW_WEIGHT);
     Optional<Length> drawLength = length(row, Column.DRAW_LENGTH);
     Optional<Length> braceHeight = length(row, Column.BRACE_HEIGHT);
-    row.atMost(Column.DRAW_LENGTH, drawLength, "a draw length", Extremes.LONGEST_DRAW);
+    row.atMost(Column.DRAW_LENGTH, drawLength, FigureTold.DRAW_LENGTH, Extremes.LONGEST_DRAW);
     drawLength
         .flatMap(length -> braceHeight.map(brace -> new PowerStroke(length, brace)))
         .filter(stroke -> !stroke.isSome())
@@ -78,11 +86,11 @@ final class RosterPage {
   }
 
   private static Optional<Force> force(CsvRow<Column> row, Column column) {
-    return row.quantity(column, "a force such as \"60 lbf\"", Force::parse);
+    return row.quantity(column, Sentence.of(FigureTold.FORCE, "60 lbf"), Force::parse);
   }
 
   private static Optional<Length> length(CsvRow<Column> row, Column column) {
-    return row.quantity(column, "a length such as \"29 in\"", Length::parse);
+    return row.quantity(column, Sentence.of(FigureTold.LENGTH, "29 in"), Length::parse);
   }
 
   private void noStroke(CsvRow<Column> row, PowerStroke none) {
@@ -90,24 +98,21 @@ final class RosterPage {
         row.required(Column.BRACE_HEIGHT),
         PowerStroke.DEMANDED,
         none.figures(),
-        "measure both, and look whether the two were exchanged");
+        Sentence.of(FigureTold.EXCHANGED));
   }
 
   private void requireBib(CsvCell bib) {
     if (!bib.text().matches("[A-Za-z0-9-]{1,12}")) {
-      faults.wrong(
-          bib,
-          "a bib of 1 to 12 letters, digits or hyphens",
-          "write it as the bib and its barcode show it");
+      faults.wrong(bib, Sentence.of(RosterTold.BIB), Sentence.of(RosterTold.AS_SHOWN));
       return;
     }
     CsvCell first = bibs.putIfAbsent(bib.text().toUpperCase(Locale.ROOT), bib);
     if (first != null) {
       faults.note(
           bib,
-          "a bib that nobody else has",
-          "\"" + bib.text() + "\", already on line " + first.line(),
-          "give each competitor their own bib, and one line only");
+          Sentence.of(RosterTold.BIB_OF_ITS_OWN),
+          Sentence.of(RosterTold.BIB_AGAIN, bib.text(), first.line()),
+          Sentence.of(RosterTold.OWN_BIB));
     }
   }
 }

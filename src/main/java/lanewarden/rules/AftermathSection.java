@@ -9,17 +9,21 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
+import lanewarden.written.FileTold;
 import lanewarden.written.NearMatch;
 import lanewarden.written.Section;
 import lanewarden.written.Section.Item;
+import lanewarden.written.TomlTold;
+import lanewarden.written.ValueRefused;
 
 /** What comes after a verdict, in a division's section of the file; for one thread. */
 final class AftermathSection {
 
   private static final String BANDS = "bands";
   private static final String LAPSES = "lapses";
-  private static final String BAND = "a band such as \"up to 1 %: re-check\"";
+  private static final Sentence BAND = Sentence.of(BookTold.BAND);
 
   private final Section section;
 
@@ -32,7 +36,7 @@ final class AftermathSection {
     Stream.concat(
             Stream.of("rechecks", BANDS, LAPSES),
             Stream.of(Phase.values()).map(AftermathSection::key))
-        .forEach(key -> section.leftOut(key, "nothing of this division is checked"));
+        .forEach(key -> section.leftOut(key, Sentence.of(BookTold.NOT_CHECKED)));
     return Aftermath.plain(0);
   }
 
@@ -94,15 +98,15 @@ final class AftermathSection {
     section.fault(
         key,
         item,
-        "another consequence, since rechecks = 0 leaves no re-check",
-        "\"" + found + "\"",
-        "allow a re-check, or write barred, struck or judge");
+        Sentence.of(BookTold.OTHER_CONSEQUENCE),
+        Sentence.verbatim("\"" + found + "\""),
+        Sentence.of(BookTold.ALLOW_RECHECK));
   }
 
   private List<Item<Band>> bands(Optional<SpeedLimit> speed, Optional<Shooting> shooting) {
     List<Item<Band>> bands = section.optionalItems(BANDS, BAND, AftermathSection::band);
     if (section.has("energy") || section.is("limit", "none")) {
-      section.leftOut(BANDS, "they are counted from a speed limit and nothing else");
+      section.leftOut(BANDS, Sentence.of(BookTold.FROM_SPEED_LIMIT));
       return List.of();
     }
     return speed.isPresent() && inOrder(bands, speed.get(), shooting) ? bands : List.of();
@@ -113,7 +117,7 @@ final class AftermathSection {
     try {
       band = Band.parse(text);
     } catch (QuantityException e) {
-      throw new IllegalArgumentException(e.mend(), e);
+      throw new ValueRefused(e.mend(), e);
     }
     return Plausible.band(band);
   }
@@ -127,18 +131,18 @@ final class AftermathSection {
         section.fault(
             BANDS,
             item.number(),
-            "a speed in " + limit.limit().unit().symbol() + ", the unit of the limit",
-            "\"" + band.written() + "\"",
-            "write it in " + limit.limit().unit().symbol() + " or as a percentage");
+            Sentence.of(BookTold.UNIT_OF_LIMIT, limit.limit().unit().symbol()),
+            Sentence.verbatim("\"" + band.written() + "\""),
+            Sentence.of(BookTold.IN_UNIT_OR_SHARE, limit.limit().unit().symbol()));
         return false;
       }
       if (!band.edge(limit.allowed()).isMoreThan(before)) {
         section.fault(
             BANDS,
             item.number(),
-            "a band that reaches further than the one before",
-            "\"" + band.written() + "\"",
-            "put them in order, the narrowest first");
+            Sentence.of(BookTold.FURTHER),
+            Sentence.verbatim("\"" + band.written() + "\""),
+            Sentence.of(BookTold.IN_ORDER));
         return false;
       }
       Speed edge = band.edge(limit.allowed());
@@ -147,9 +151,9 @@ final class AftermathSection {
         section.fault(
             BANDS,
             item.number(),
-            "a band in which some reading lies that is " + rounding.get().ofReadings(),
-            "\"" + band.written() + "\"",
-            "make it wider, or round readings to a smaller step");
+            Sentence.of(BookTold.BAND_HOLDS, rounding.get().ofReadings()),
+            Sentence.verbatim("\"" + band.written() + "\""),
+            Sentence.of(BookTold.WIDER));
         return false;
       }
       before = edge;
@@ -182,17 +186,16 @@ final class AftermathSection {
     List<Item<Lapse>> lapses =
         section.optionalItems(
             LAPSES,
-            "one of " + String.join(", ", words),
+            Sentence.of(TomlTold.ONE_OF, String.join(", ", words)),
             text ->
-                Lapse.ofWord(text.strip())
-                    .orElseThrow(() -> new IllegalArgumentException(mend(text, words))));
+                Lapse.ofWord(text.strip()).orElseThrow(() -> new ValueRefused(mend(text, words))));
     DivisionSection.requireDifferent(section, LAPSES, lapses, Lapse::word);
     return lapses.stream().map(Item::value).collect(Collectors.toSet());
   }
 
-  private static String mend(String word, List<String> words) {
+  private static Sentence mend(String word, List<String> words) {
     return NearMatch.of(word, words)
-        .map(near -> "did you mean \"" + near + "\"?")
-        .orElse("take one of them");
+        .map(near -> Sentence.of(FileTold.NEAR_TEXT, near))
+        .orElse(Sentence.of(TomlTold.TAKE_ONE));
   }
 }

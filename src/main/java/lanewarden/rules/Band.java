@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import lanewarden.quantity.MeanSpeed;
 import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
+import lanewarden.written.ValueRefused;
 
 /**
  * How far over with which consequence.
@@ -34,19 +35,16 @@ public record Band(Tolerance width, Consequence consequence) {
   static Band parse(String text) {
     Matcher written = WRITTEN.matcher(text.strip());
     if (!written.matches()) {
-      throw new IllegalArgumentException("write it as \"up to 1 %: re-check\"");
+      throw new ValueRefused(Sentence.of(BookTold.WRITE_BAND));
     }
     Tolerance reach = Tolerance.shareOrSpeed(written.group(1));
     if (reach.isNothing()) {
-      throw new IllegalArgumentException("write how far over it reaches, more than zero");
+      throw new ValueRefused(Sentence.of(BookTold.BAND_MORE_THAN_ZERO));
     }
     return new Band(
         reach,
         Consequence.ofWord(written.group(2).strip())
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "write one of re-check, barred, struck, judge behind the colon")));
+            .orElseThrow(() -> new ValueRefused(Sentence.of(BookTold.BEHIND_COLON))));
   }
 
   /** How the rule book writes it. */

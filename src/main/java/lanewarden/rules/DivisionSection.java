@@ -10,8 +10,10 @@ import java.util.function.Function;
 import lanewarden.bow.GrainsPerPound;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.Section;
 import lanewarden.written.Section.Item;
+import lanewarden.written.ValueRefused;
 import lanewarden.written.WrittenText;
 
 /** What a division demands, in its section of the file; for one thread. */
@@ -41,7 +43,7 @@ final class DivisionSection {
     boolean measured = limited && (!unmeasured || shots.isWritten());
     Optional<Shooting> shooting = measured ? shots.shooting() : Optional.empty();
     if (!limited) {
-      shots.leaveOut("there is no limit to measure against");
+      shots.leaveOut(Sentence.of(BookTold.NO_LIMIT));
     }
     boolean asks = equipment.map(EquipmentRule::asksAnything).orElse(true);
     AftermathSection after = new AftermathSection(section);
@@ -71,9 +73,9 @@ final class DivisionSection {
     if (below.isPresent() && least.isPresent() && below.get().compareTo(least.get()) <= 0) {
       section.fault(
           "only-below",
-          "more than " + least.get() + ", the least arrow: else nobody admitted has a speed limit",
-          "\"" + below.get() + "\"",
-          "raise it, or lower least-arrow");
+          Sentence.of(BookTold.MORE_THAN_LEAST_ARROW, least.get()),
+          Sentence.verbatim("\"" + below.get() + "\""),
+          Sentence.of(BookTold.RAISE_OR_LOWER, "least-arrow"));
     }
   }
 
@@ -89,14 +91,14 @@ final class DivisionSection {
             || section.has("most-draw-weight")
             || section.has("only-below");
     if (!asked) {
-      section.leftOut("draw-weight", "no clause of this division asks for a draw weight");
+      section.leftOut("draw-weight", Sentence.of(BookTold.NO_DRAW_WEIGHT));
     }
     if (least.isPresent() && most.isPresent() && least.get().isMoreThan(most.get())) {
       section.fault(
           "most-draw-weight",
-          "at least " + least.get() + ", the least draw weight",
-          "\"" + most.get() + "\"",
-          "raise it, or lower least-draw-weight");
+          Sentence.of(BookTold.AT_LEAST_DRAW, least.get()),
+          Sentence.verbatim("\"" + most.get() + "\""),
+          Sentence.of(BookTold.RAISE_OR_LOWER, "least-draw-weight"));
       return Optional.empty();
     }
     return Optional.of(
@@ -106,19 +108,19 @@ final class DivisionSection {
   private Optional<Force> drawWeight(String key) {
     return section.optionalValue(
         key,
-        "a draw weight such as \"60 lbf\"",
+        Sentence.of(BookTold.DRAW_WEIGHT, "60 lbf"),
         text -> Plausible.DRAW_WEIGHT.of(Force.parse(text)));
   }
 
   private List<String> conditions(boolean measured) {
     if (!measured) {
-      section.leftOut("conditions", "no shot of this division is measured");
+      section.leftOut("conditions", Sentence.of(BookTold.NO_SHOT));
       return List.of();
     }
     List<Item<String>> conditions =
         section.optionalItems(
             "conditions",
-            "a text of one line and at most " + LONGEST_CONDITION + " characters",
+            Sentence.of(BookTold.NAME, LONGEST_CONDITION),
             DivisionSection::condition);
     requireDifferent(section, "conditions", conditions, Function.identity());
     return conditions.stream().map(Item::value).toList();
@@ -136,15 +138,15 @@ final class DivisionSection {
                 section.fault(
                     key,
                     twice.number(),
-                    "another text than those before it, in small or capital letters",
-                    "\"" + words.apply(twice.value()) + "\" a second time",
-                    "take the second one out"));
+                    Sentence.of(BookTold.OTHER_TEXT),
+                    Sentence.of(BookTold.SECOND_TIME, words.apply(twice.value())),
+                    Sentence.of(BookTold.SECOND_OUT)));
   }
 
   private static String condition(String text) {
     String condition = text.strip();
     if (condition.length() > LONGEST_CONDITION || !WrittenText.isPlain(condition)) {
-      throw new IllegalArgumentException("say it in fewer words, on one line");
+      throw new ValueRefused(Sentence.of(BookTold.FEWER_WORDS_ON_A_LINE));
     }
     return condition;
   }
@@ -153,23 +155,20 @@ final class DivisionSection {
   Optional<Coverage> coverage() {
     Optional<Who> who = section.optionalChoice("who", Worded.words(Who.values()));
     if (!section.is("who", Who.RANDOM_SHARE.word())) {
-      section.leftOut("share", "only who = \"" + Who.RANDOM_SHARE.word() + "\" uses it");
+      section.leftOut("share", Sentence.of(BookTold.ONLY_USER, "who", Who.RANDOM_SHARE.word()));
       return section.has("who")
           ? who.map(w -> new Coverage(w, null))
           : Optional.of(Coverage.everyone());
     }
     Optional<Percent> share =
-        section.value(
-            "share",
-            "a percentage of more than 0 and at most 100 such as \"20 %\"",
-            DivisionSection::share);
+        section.value("share", Sentence.of(BookTold.SHARE), DivisionSection::share);
     return share.map(percent -> new Coverage(Who.RANDOM_SHARE, percent));
   }
 
   private static Percent share(String text) {
     Percent share = Percent.parse(text);
     if (share.value().signum() == 0 || share.fraction().compareTo(BigDecimal.ONE) > 0) {
-      throw new IllegalArgumentException("write how many percent of the division are drawn");
+      throw new ValueRefused(Sentence.of(BookTold.SHARE_DRAWN));
     }
     return share;
   }

@@ -8,21 +8,19 @@ import lanewarden.bow.GrainsPerPound;
 import lanewarden.metrology.DecisionRule;
 import lanewarden.metrology.Deviation;
 import lanewarden.quantity.Energy;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.written.Section;
+import lanewarden.written.TomlTold;
+import lanewarden.written.ValueRefused;
 
 /** The limits in a division's section of the file; for one thread. */
 final class LimitSection {
 
   private static final int MOST_FACTOR = 10;
 
-  private static final String TOLERANCE =
-      "\"none\", a percentage such as \"3 %\", a speed such as \"2 ft/s\" or \"instrument accuracy\"";
-  private static final String ACCURACY =
-      "a percentage of more than zero such as \"0.5 %\", or a speed";
-  private static final String ROUNDING =
-      "\"none\", \"down to 1 ft/s\" or \"nearest 1 ft/s\", with the step of your rule";
   private static final String INSTRUMENT = "instrument accuracy";
 
   private static final List<String> LIMIT_KEYS =
@@ -59,15 +57,13 @@ final class LimitSection {
   Optional<SpeedLimit> speed() {
     if (saysNone()) {
       for (String key : LIMIT_KEYS) {
-        section.leftOut(key, "limit = \"none\" sets no speed limit that it could belong to");
+        section.leftOut(key, Sentence.of(BookTold.NO_SPEED_LIMIT));
       }
       return Optional.empty();
     }
     Optional<Speed> limit =
         section.value(
-            "limit",
-            "a speed such as \"300 ft/s\", or \"none\"",
-            text -> Plausible.LIMIT.of(Speed.parse(text)));
+            "limit", Sentence.of(BookTold.LIMIT), text -> Plausible.LIMIT.of(Speed.parse(text)));
     Optional<Side> side = section.optionalChoice("bound", SIDES);
     Optional<Tolerance> tolerance = tolerance();
     Optional<Rounding> rounding = rounding("round-limit");
@@ -99,23 +95,20 @@ final class LimitSection {
       return Optional.empty();
     }
     if (rule.isEmpty() || rule.get() == DecisionRule.SIMPLE_ACCEPTANCE) {
-      section.leftOut("guard", "only guarded acceptance and guarded rejection use it");
+      section.leftOut("guard", Sentence.of(BookTold.GUARDED_ONLY));
       return Optional.of(Guard.none());
     }
     if (section.has("energy")) {
       section.fault(
           "acceptance",
-          "left out: a guard band is set about a speed limit alone",
-          "acceptance together with energy",
-          "take it out, or write the energy limit as a division of its own");
+          Sentence.of(TomlTold.LEFT_OUT, Sentence.of(BookTold.ABOUT_SPEED)),
+          Sentence.of(BookTold.TOGETHER, "acceptance", "energy"),
+          Sentence.of(BookTold.OUT_OR_OWN_DIVISION));
       section.optionalText("guard");
       return Optional.empty();
     }
     Optional<Deviation> band =
-        section.value(
-            "guard",
-            "a speed such as \"0.5 ft/s\" or a percentage such as \"0.2 %\"",
-            LimitSection::band);
+        section.value("guard", Sentence.of(BookTold.GUARD), LimitSection::band);
     Optional<Speed> fixed =
         band.flatMap(
             b -> b instanceof Deviation.Fixed f ? Optional.of(f.speed()) : Optional.empty());
@@ -126,9 +119,9 @@ final class LimitSection {
     if (guard.width(limit.get()).isMoreThan(Plausible.widestGuard(limit.get()))) {
       section.fault(
           "guard",
-          "at most a tenth of the limit",
-          "\"" + band.get() + "\"",
-          "take a narrower one: it stands for the doubt about a reading");
+          Sentence.of(BookTold.TENTH),
+          Sentence.verbatim("\"" + band.get() + "\""),
+          Sentence.of(BookTold.NARROWER));
       return Optional.empty();
     }
     return Optional.of(guard);
@@ -142,7 +135,7 @@ final class LimitSection {
   Optional<GrainsPerPound> arrow(String key) {
     return section.optionalValue(
         key,
-        "an arrow mass per draw weight such as \"6 gr/lb\"",
+        Sentence.of(FigureTold.PER_POUND, "6 gr/lb"),
         text -> Plausible.ARROW.of(GrainsPerPound.parse(text)));
   }
 
@@ -151,10 +144,10 @@ final class LimitSection {
     Optional<Energy> limit =
         section.optionalValue(
             "energy",
-            "a kinetic energy such as \"165 J\"",
+            Sentence.of(BookTold.ENERGY, "165 J"),
             text -> Plausible.ENERGY.of(Energy.parse(text)));
     if (!section.has("energy")) {
-      section.leftOut("energy-bound", "there is no energy limit that it could belong to");
+      section.leftOut("energy-bound", Sentence.of(BookTold.NO_ENERGY_LIMIT));
       return Optional.empty();
     }
     Optional<Side> side = section.optionalChoice("energy-bound", SIDES);
@@ -164,11 +157,12 @@ final class LimitSection {
   private Optional<Tolerance> tolerance() {
     boolean instrument = section.is("tolerance", INSTRUMENT);
     if (!instrument) {
-      section.leftOut("accuracy", "only tolerance = \"" + INSTRUMENT + "\" uses it");
-      section.leftOut("factor", "only tolerance = \"" + INSTRUMENT + "\" uses it");
-      return section.value("tolerance", TOLERANCE, LimitSection::tolerance);
+      section.leftOut("accuracy", Sentence.of(BookTold.ONLY_USER, "tolerance", INSTRUMENT));
+      section.leftOut("factor", Sentence.of(BookTold.ONLY_USER, "tolerance", INSTRUMENT));
+      return section.value("tolerance", Sentence.of(BookTold.TOLERANCE), LimitSection::tolerance);
     }
-    Optional<Tolerance> accuracy = section.value("accuracy", ACCURACY, LimitSection::accuracy);
+    Optional<Tolerance> accuracy =
+        section.value("accuracy", Sentence.of(BookTold.ACCURACY), LimitSection::accuracy);
     OptionalInt factor = section.whole("factor", 1, MOST_FACTOR);
     return accuracy.isEmpty() || factor.isEmpty()
         ? Optional.empty()
@@ -190,7 +184,7 @@ final class LimitSection {
       return Tolerance.shareOrSpeed(text);
     } catch (QuantityException e) {
       // what the key may be is said by the caller, in full; only the mend is the quantity's
-      throw new IllegalArgumentException(e.mend(), e);
+      throw new ValueRefused(e.mend(), e);
     }
   }
 
@@ -201,7 +195,7 @@ final class LimitSection {
   /** A rounding, none where the key is missing; empty with a fault where it is wrong. */
   Optional<Rounding> rounding(String key) {
     return section.has(key)
-        ? section.optionalValue(key, ROUNDING, LimitSection::readRounding)
+        ? section.optionalValue(key, Sentence.of(BookTold.ROUNDING), LimitSection::readRounding)
         : Optional.of(new Rounding.None());
   }
 
@@ -210,7 +204,7 @@ final class LimitSection {
     try {
       rounding = Rounding.parse(text);
     } catch (QuantityException e) {
-      throw new IllegalArgumentException(e.mend(), e);
+      throw new ValueRefused(e.mend(), e);
     }
     rounding.step().ifPresent(Plausible.STEP::of);
     return rounding;
@@ -224,9 +218,10 @@ final class LimitSection {
     String unit = limit.unit().symbol();
     section.fault(
         key,
-        "a speed in " + unit + ", the unit of the limit",
-        "\"" + speed.get() + "\"",
-        "write it in " + unit + (key.equals("round-limit") ? "" : " or as a percentage"));
+        Sentence.of(BookTold.UNIT_OF_LIMIT, unit),
+        Sentence.verbatim("\"" + speed.get() + "\""),
+        Sentence.of(
+            key.equals("round-limit") ? BookTold.IN_UNIT : BookTold.IN_UNIT_OR_SHARE, unit));
     return false;
   }
 }

@@ -6,6 +6,7 @@ import lanewarden.quantity.Energy;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Percent;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 
 /**
@@ -14,22 +15,22 @@ import lanewarden.quantity.Speed;
  * <p>The ranges are wide on purpose: from a child's bow to a crossbow, and common practice of the
  * trade well inside them.
  *
- * @param kind for messages, for example {@code a speed}
+ * @param range tells both ends
  * @param least still plausible
  * @param most still plausible
  */
-record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) {
+record Plausible<Q extends Comparable<? super Q>>(BookTold range, Q least, Q most) {
 
   static final Plausible<Speed> LIMIT = speed("10 ft/s", "1000 ft/s");
   static final Plausible<Speed> STEP = speed("0.001 ft/s", "10 ft/s");
   static final Plausible<Speed> SPREAD = speed("0.1 ft/s", "100 ft/s");
   static final Plausible<Energy> ENERGY =
-      new Plausible<>("a kinetic energy", Energy.parse("1 J"), Energy.parse("1000 J"));
+      new Plausible<>(BookTold.ENERGY_FROM, Energy.parse("1 J"), Energy.parse("1000 J"));
   static final Plausible<Force> DRAW_WEIGHT =
-      new Plausible<>("a draw weight", Force.parse("1 lbf"), Force.parse("500 lbf"));
+      new Plausible<>(BookTold.DRAW_WEIGHT_FROM, Force.parse("1 lbf"), Force.parse("500 lbf"));
   static final Plausible<GrainsPerPound> ARROW =
       new Plausible<>(
-          "an arrow mass per draw weight",
+          BookTold.PER_POUND_FROM,
           GrainsPerPound.parse("0.5 gr/lb"),
           GrainsPerPound.parse("50 gr/lb"));
 
@@ -45,11 +46,11 @@ record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) 
   private static final Plausible<Speed> BAND_SPEED = speed("0.001 ft/s", "300 ft/s");
 
   private static Plausible<Speed> speed(String least, String most) {
-    return new Plausible<>("a speed", Speed.parse(least), Speed.parse(most));
+    return new Plausible<>(BookTold.SPEED_FROM, Speed.parse(least), Speed.parse(most));
   }
 
   private static Plausible<Percent> share(String least, String most) {
-    return new Plausible<>("a percentage", Percent.parse(least), Percent.parse(most));
+    return new Plausible<>(BookTold.PERCENTAGE_FROM, Percent.parse(least), Percent.parse(most));
   }
 
   /**
@@ -60,9 +61,9 @@ record Plausible<Q extends Comparable<? super Q>>(String kind, Q least, Q most) 
   Q of(Q figure) {
     if (figure.compareTo(least) < 0 || figure.compareTo(most) > 0) {
       throw new QuantityException(
-          kind + " from " + least + " to " + most,
+          Sentence.of(range, least, most),
           "\"" + figure + "\"",
-          "check the figure and its unit");
+          Sentence.of(BookTold.CHECK_FIGURE));
     }
     return figure;
   }

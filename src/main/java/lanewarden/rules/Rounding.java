@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
+import lanewarden.written.ValueRefused;
 
 /** What a rule does to a speed before it is compared; exact, whatever the units. */
 public sealed interface Rounding {
@@ -48,11 +49,11 @@ public sealed interface Rounding {
     }
     Matcher form = Stepped.FORM.matcher(stripped);
     if (!form.matches()) {
-      throw new IllegalArgumentException("write \"none\", or how and to which step");
+      throw new ValueRefused(Sentence.of(BookTold.HOW_AND_STEP));
     }
     Speed step = Speed.parse(form.group(2));
     if (step.value().signum() == 0) {
-      throw new IllegalArgumentException("write a step of more than zero");
+      throw new ValueRefused(Sentence.of(BookTold.STEP_MORE_THAN_ZERO));
     }
     return new Stepped(form.group(1).equals(Way.DOWN.word) ? Way.DOWN : Way.NEAREST, step);
   }

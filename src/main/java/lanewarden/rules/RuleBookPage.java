@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import lanewarden.quantity.Sentence;
+import lanewarden.written.FileTold;
 import lanewarden.written.Section;
 import lanewarden.written.TomlPage;
+import lanewarden.written.ValueRefused;
 import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
 import lanewarden.written.WrittenText;
@@ -64,17 +67,17 @@ final class RuleBookPage {
     if (sections.size() > MOST_DIVISIONS) {
       root.fault(
           "division",
-          "at most " + MOST_DIVISIONS + " [[division]] tables",
-          String.valueOf(sections.size()),
-          "check that this is the right file, and cut it down");
+          Sentence.of(BookTold.DIVISIONS_AT_MOST, MOST_DIVISIONS),
+          Sentence.verbatim(String.valueOf(sections.size())),
+          Sentence.of(FileTold.CUT_DOWN));
       page.refuseIfFaulty();
     }
     if (noDivision) {
       root.fault(
           DraftRules.DIVISION,
-          "at least one [[division]] table",
-          "none",
-          "add a [[division]] section");
+          Sentence.of(BookTold.ONE_DIVISION),
+          Sentence.of(BookTold.NONE),
+          Sentence.of(BookTold.ADD_DIVISION));
     }
     Optional<Section> event = root.section("event");
     name = event.flatMap(RuleBookPage::name);
@@ -90,16 +93,20 @@ final class RuleBookPage {
   private static void requireFormat(TomlPage page) throws WrittenRefused {
     Section root = page.root();
     if (!root.has("format")) {
-      root.fault("format", FORMAT, "nothing", "write format = " + FORMAT + " on the first line");
+      root.fault(
+          "format",
+          Sentence.verbatim(FORMAT),
+          Sentence.of(FileTold.NOTHING),
+          Sentence.of(BookTold.WRITE_FORMAT, FORMAT));
       return;
     }
     OptionalInt format = root.whole("format", 1, 999);
     if (format.isPresent() && format.getAsInt() != Integer.parseInt(FORMAT)) {
       root.fault(
           "format",
-          FORMAT,
-          String.valueOf(format.getAsInt()),
-          "write the rule book in format 1, or take the Lanewarden version it was made for");
+          Sentence.verbatim(FORMAT),
+          Sentence.verbatim(String.valueOf(format.getAsInt())),
+          Sentence.of(BookTold.OTHER_FORMAT));
       page.refuseIfFaulty();
     }
   }
@@ -122,24 +129,23 @@ final class RuleBookPage {
     if (!codes.add(code.toUpperCase(Locale.ROOT))) {
       section.fault(
           "code",
-          "a code that no other division has, in small or capital letters",
-          "\"" + code + "\" a second time",
-          "give each division its own code");
+          Sentence.of(BookTold.OWN_CODE),
+          Sentence.of(BookTold.SECOND_TIME, code),
+          Sentence.of(BookTold.GIVE_OWN_CODE));
     }
   }
 
-  private static final String CODE = "1 to 12 letters, digits or hyphens";
+  private static final Sentence CODE = Sentence.of(BookTold.CODE);
 
   private static String code(String written) {
     if (!written.matches("[A-Za-z0-9][A-Za-z0-9-]{0,11}")) {
-      throw new IllegalArgumentException("write a short code such as \"OC\"");
+      throw new ValueRefused(Sentence.of(BookTold.SHORT_CODE));
     }
     return written;
   }
 
   private static final int LONGEST_NAME = 80;
-  private static final String NAME =
-      "a text of one line and at most " + LONGEST_NAME + " characters";
+  private static final Sentence NAME = Sentence.of(BookTold.NAME, LONGEST_NAME);
 
   /** What an event or a division is called. */
   private static Optional<String> name(Section section) {
@@ -149,7 +155,7 @@ final class RuleBookPage {
   private static String name(String written) {
     String name = oneLine(written);
     if (name.length() > LONGEST_NAME) {
-      throw new IllegalArgumentException("say it in fewer words");
+      throw new ValueRefused(Sentence.of(BookTold.FEWER_WORDS));
     }
     return name;
   }
@@ -163,11 +169,11 @@ final class RuleBookPage {
     return section.optionalValue(key, ONE_LINE, RuleBookPage::oneLine);
   }
 
-  private static final String ONE_LINE = "a text of one line";
+  private static final Sentence ONE_LINE = Sentence.of(BookTold.ONE_LINE);
 
   private static String oneLine(String written) {
     if (written.isBlank() || !WrittenText.isPlain(written)) {
-      throw new IllegalArgumentException("write some words on one line");
+      throw new ValueRefused(Sentence.of(BookTold.SOME_WORDS));
     }
     return written.strip();
   }

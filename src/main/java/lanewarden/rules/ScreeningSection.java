@@ -7,9 +7,13 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewarden.metrology.OutlierTest;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.written.Section;
+import lanewarden.written.TomlTold;
+import lanewarden.written.ValueRefused;
 
 /** Which readings are asked about, in a division's section of the file; for one thread. */
 final class ScreeningSection {
@@ -17,7 +21,7 @@ final class ScreeningSection {
 
   private static final Pattern TEST =
       Pattern.compile("(grubbs|dixon)\\s+at\\s+(\\S.*)", Pattern.CASE_INSENSITIVE);
-  private static final String FORM = "\"Grubbs at 5 %\", another level, or \"Dixon at 5 %\"";
+  private static final Sentence FORM = Sentence.of(BookTold.TEST);
   private static final Speed NO_GAP = Speed.parse("0 ft/s");
   private static final double DIXON_LEVEL = 0.05;
 
@@ -36,13 +40,15 @@ final class ScreeningSection {
   Optional<Screening> screening() {
     Optional<Speed> jump =
         section.optionalValue(
-            "jump", "a speed such as \"10 ft/s\"", text -> Plausible.JUMP.of(Speed.parse(text)));
+            "jump",
+            Sentence.of(FigureTold.SPEED, "10 ft/s"),
+            text -> Plausible.JUMP.of(Speed.parse(text)));
     boolean neverJumps = counted < 2 && section.has("jump");
     if (neverJumps) {
-      tooFew("jump", "a single reading has none before it");
+      tooFew("jump", Sentence.of(BookTold.NONE_BEFORE));
     }
     if (!section.has("outlier")) {
-      section.leftOut("outlier-least", "no outlier test is asked for that it could belong to");
+      section.leftOut("outlier-least", Sentence.of(BookTold.NO_TEST));
       return neverJumps || (section.has("jump") && jump.isEmpty())
           ? Optional.empty()
           : Optional.of(new Screening(jump, Optional.empty()));
@@ -50,7 +56,7 @@ final class ScreeningSection {
     Optional<Speed> least =
         section.value(
             "outlier-least",
-            "a speed such as \"3 ft/s\"",
+            Sentence.of(FigureTold.SPEED, "3 ft/s"),
             text -> Plausible.GAP.of(Speed.parse(text)));
     Optional<OutlierTest> test =
         section.value("outlier", FORM, text -> test(text, least.orElse(NO_GAP)));
@@ -66,42 +72,42 @@ final class ScreeningSection {
   /** Whether the test can be made of as many readings as count; else a fault is noted. */
   private boolean canBeMade(OutlierTest test) {
     if (counted < OutlierTest.FEWEST) {
-      tooFew("outlier", "the test takes " + OutlierTest.FEWEST + " readings");
+      tooFew("outlier", Sentence.of(BookTold.TEST_TAKES, OutlierTest.FEWEST));
       return false;
     }
     if (test instanceof OutlierTest.Dixon && counted > OutlierTest.Dixon.MOST) {
       section.fault(
           "outlier",
-          "a test of " + counted + " readings; Dixon's table ends with " + OutlierTest.Dixon.MOST,
-          "Dixon together with counted = " + counted,
-          "write \"Grubbs at 5 %\", or count fewer readings");
+          Sentence.of(BookTold.DIXON_AT_MOST, counted, OutlierTest.Dixon.MOST),
+          Sentence.of(BookTold.TOGETHER_AS, "Dixon", "counted", counted),
+          Sentence.of(BookTold.GRUBBS_OR_FEWER));
       return false;
     }
     return true;
   }
 
-  private void tooFew(String key, String because) {
+  private void tooFew(String key, Sentence because) {
     section.fault(
         key,
-        "left out: " + because,
-        key + " together with counted = " + counted,
-        "take it out, or count more readings");
+        Sentence.of(TomlTold.LEFT_OUT, because),
+        Sentence.of(BookTold.TOGETHER_AS, key, "counted", counted),
+        Sentence.of(BookTold.OUT_OR_COUNT_MORE));
   }
 
   private static OutlierTest test(String text, Speed least) {
     Matcher matcher = TEST.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException("name the test and its level");
+      throw new ValueRefused(Sentence.of(BookTold.NAME_TEST));
     }
     double level = Percent.parse(matcher.group(2)).fraction().doubleValue();
     if (matcher.group(1).toLowerCase(Locale.ROOT).equals("dixon")) {
       if (level != DIXON_LEVEL) {
-        throw new IllegalArgumentException("write 5 %, the level of Dixon's table here");
+        throw new ValueRefused(Sentence.of(BookTold.DIXON_LEVEL));
       }
       return new OutlierTest.Dixon(least);
     }
     if (level < 0.001 || level > 0.2) {
-      throw new IllegalArgumentException("take a level from 0.1 % to 20 %");
+      throw new ValueRefused(Sentence.of(BookTold.LEVEL));
     }
     return new OutlierTest.Grubbs(OutlierTest.Side.BOTH, level, least);
   }

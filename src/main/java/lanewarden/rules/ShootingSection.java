@@ -7,9 +7,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.Percent;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.written.Section;
+import lanewarden.written.TomlTold;
 
 /** How a division is measured, in its section of the file; for one thread. */
 final class ShootingSection {
@@ -77,7 +80,7 @@ final class ShootingSection {
   }
 
   /** Notes a fault for everything of it that is written, since nothing is measured. */
-  void leaveOut(String because) {
+  void leaveOut(Sentence because) {
     KEYS.forEach(key -> section.leftOut(key, because));
   }
 
@@ -89,21 +92,23 @@ final class ShootingSection {
     Optional<Rounding> reading = limits.rounding("round-reading");
     Optional<Speed> spread =
         section.optionalValue(
-            "spread", "a speed such as \"2 ft/s\"", text -> Plausible.SPREAD.of(Speed.parse(text)));
+            "spread",
+            Sentence.of(FigureTold.SPEED, "2 ft/s"),
+            text -> Plausible.SPREAD.of(Speed.parse(text)));
     Optional<Screening> screening = new ScreeningSection(section, counted).screening();
     Optional<Percent> toBow =
         section.optionalValue(
             "bow-correction",
-            "a percentage such as \"0.5 %\"",
+            Sentence.of(FigureTold.PERCENTAGE, "0.5 %"),
             text -> Plausible.TO_BOW.of(Percent.parse(text)));
     boolean faultyCorrection = section.has("bow-correction") && toBow.isEmpty();
     boolean faultySpread = section.has("spread") && spread.isEmpty();
     if (spread.isPresent() && counted.isPresent() && counted.getAsInt() < 2) {
       section.fault(
           "spread",
-          "left out: a single reading has no spread",
-          "spread together with counted = 1",
-          "take it out, or count more readings");
+          Sentence.of(TomlTold.LEFT_OUT, Sentence.of(BookTold.NO_SPREAD)),
+          Sentence.of(BookTold.TOGETHER_AS, "spread", "counted", 1),
+          Sentence.of(BookTold.OUT_OR_COUNT_MORE));
       faultySpread = true;
     }
     if (decision.isEmpty()
@@ -132,9 +137,9 @@ final class ShootingSection {
     if (counted.getAsInt() > allowed.getAsInt()) {
       section.fault(
           "shots",
-          "at least " + counted.getAsInt() + ", as many as are counted",
-          String.valueOf(allowed.getAsInt()),
-          "allow more shots or count fewer readings");
+          Sentence.of(BookTold.SHOTS_AT_LEAST, counted.getAsInt()),
+          Sentence.verbatim(String.valueOf(allowed.getAsInt())),
+          Sentence.of(BookTold.MORE_SHOTS));
       return Optional.empty();
     }
     int needed = decision.map(d -> fewestToPass(d, counted.getAsInt())).orElse(0);
@@ -142,14 +147,11 @@ final class ShootingSection {
     if (voids.getAsInt() > most) {
       section.fault(
           "voids",
-          "at most "
-              + most
-              + ", since a pass takes "
-              + needed
-              + " of the "
-              + (allowed.getAsInt() == 1 ? "1 shot" : allowed.getAsInt() + " shots"),
-          String.valueOf(voids.getAsInt()),
-          "forgive fewer or allow more shots");
+          allowed.getAsInt() == 1
+              ? Sentence.of(BookTold.VOIDS_OF_ONE, most, needed)
+              : Sentence.of(BookTold.VOIDS, most, needed, allowed.getAsInt()),
+          Sentence.verbatim(String.valueOf(voids.getAsInt())),
+          Sentence.of(BookTold.FORGIVE_FEWER));
       return Optional.empty();
     }
     return Optional.of(new ShotPlan(counted.getAsInt(), allowed.getAsInt(), voids.getAsInt()));
@@ -174,9 +176,9 @@ final class ShootingSection {
     if (way.isPresent() && hasWithin) {
       section.fault(
           "within",
-          "left out: only \"k of n\" uses it",
-          "within together with decide = \"" + way.get().word + "\"",
-          "take it out, or decide by \"k of n\"");
+          Sentence.of(TomlTold.LEFT_OUT, Sentence.of(BookTold.K_OF_N)),
+          Sentence.of(BookTold.TOGETHER_AS, "within", "decide", "\"" + way.get().word + "\""),
+          Sentence.of(BookTold.OUT_OR_K_OF_N));
       return Optional.empty();
     }
     return way.map(other -> other.decision.apply(0));
@@ -190,9 +192,9 @@ final class ShootingSection {
     if (within.getAsInt() > counted.getAsInt()) {
       section.fault(
           "within",
-          "at most " + counted.getAsInt() + ", as many as are counted",
-          String.valueOf(within.getAsInt()),
-          "ask for fewer within or count more readings");
+          Sentence.of(BookTold.WITHIN_AT_MOST, counted.getAsInt()),
+          Sentence.verbatim(String.valueOf(within.getAsInt())),
+          Sentence.of(BookTold.ASK_FEWER));
       return Optional.empty();
     }
     return Optional.of(within.getAsInt());

@@ -20,6 +20,7 @@ import lanewarden.quantity.Length;
 import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 import lanewarden.rules.SetUp;
@@ -38,6 +39,8 @@ import lanewarden.rules.SetUp;
  */
 public record BroughtText(
     SetUpText bowAndArrow, String speed, String uncertainty, List<String> shots, String curve) {
+  private static final String CODE = "BROUGHT-UNREADABLE";
+  private static final String NOT_RECKONED = "Nothing was reckoned for this set-up.";
 
   private static final Pattern SHOTS =
       Pattern.compile("([^:]+):\\s*([0-9., ]+?)\\s*([a-zA-Z]+/[a-zA-Z]+)?");
@@ -104,9 +107,9 @@ public record BroughtText(
     Matcher parts = SHOTS.matcher(written.strip());
     if (!parts.matches()) {
       throw new QuantityException(
-          "a mass, a colon and readings such as \"350 gr: 290 291 289 ft/s\"",
+          Sentence.of(FormTold.MASS_AND_READINGS),
           "\"" + written + "\"",
-          "write the mass first, then its readings with one unit behind them");
+          Sentence.of(FormTold.MASS_FIRST));
     }
     SpeedUnit unit =
         parts.group(3) == null
@@ -126,9 +129,9 @@ public record BroughtText(
       Matcher parts = POINT.matcher(point.strip());
       if (!parts.matches()) {
         throw new QuantityException(
-            "a draw and its force such as \"9 in 22 lbf\"",
+            Sentence.of(FormTold.DRAW_AND_FORCE),
             "\"" + point.strip() + "\"",
-            "write draw and force of each point, and a comma between points");
+            Sentence.of(FormTold.EACH_POINT));
       }
       points.add(
           new DrawCurve.Point(
@@ -139,13 +142,15 @@ public record BroughtText(
   }
 
   private static StationException refused(QuantityException fault) {
-    return refused(
+    return StationException.misstep(
+        CODE,
+        NOT_RECKONED,
         "Expected was " + fault.expected() + ", found " + fault.found() + ".",
-        "For this figure: " + fault.mend() + ".");
+        "For this figure: " + fault.mend() + ".",
+        FormTold.expected(fault.expected(), fault.found(), fault.mend()));
   }
 
   private static StationException refused(String why, String remedy) {
-    return StationException.misstep(
-        "BROUGHT-UNREADABLE", "Nothing was reckoned for this set-up.", why, remedy);
+    return StationException.misstep(CODE, NOT_RECKONED, why, remedy);
   }
 }

@@ -76,7 +76,8 @@ public record Budget(
         return read;
       }
     } catch (QuantityException e) {
-      throw noSpeed("The speed must be " + e.expected() + ", not " + e.found() + ".", e.mend());
+      throw noSpeed(
+          "The speed must be " + e.expected() + ", not " + e.found() + ".", e.mend().toString());
     }
     throw noSpeed("The speed is zero.", "give the speed of an arrow");
   }

@@ -104,9 +104,9 @@ public record CompetitorList(
                 new Fault(
                     fault.line(),
                     fault.column(),
-                    fault.expected(),
-                    fault.found(),
-                    fault.mend(),
+                    fault.expected().toString(),
+                    fault.found().toString(),
+                    fault.mend().toString(),
                     fault.toString()))
         .toList();
   }

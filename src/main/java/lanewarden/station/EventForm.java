@@ -128,7 +128,7 @@ public record EventForm(
       throw StationException.misstep(
           "FORM-FAULTY",
           NewEvent.NOTHING_MADE,
-          fault.get().words(),
+          fault.get().words().toString(),
           "Mend every field that is marked.");
     }
     NewEvent event =

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lanewarden.chronograph.SentenceProfile;
+import lanewarden.quantity.Sentence;
 import lanewarden.roster.RosterSheet;
 import lanewarden.rules.Division;
 import lanewarden.rules.RuleBook;
@@ -38,16 +39,16 @@ public record EventFormFindings(
     Optional<RosterSheet.Mapped> mapped) {
   private static final int TOLD = 4;
 
-  /** Of what a file itself says is wrong in it, which no other language has words for. */
+  /** Of what is wrong within a file, which is told without one. */
   private static final String OF_A_FILE = "";
 
   /**
    * Something wrong with a field.
    *
    * @param code the same for every occurrence of its cause; blank for a fault within a file
-   * @param words in English
+   * @param words all of it; only English where there is a code
    */
-  public record Fault(String code, String words) {}
+  public record Fault(String code, Sentence words) {}
 
   /** Something that is examined. */
   @FunctionalInterface
@@ -63,7 +64,7 @@ public record EventFormFindings(
       try {
         return Optional.of(examination.result());
       } catch (WrittenRefused e) {
-        inWords(e.faults()).forEach(words -> note(field, OF_A_FILE, words));
+        inWords(e.faults()).forEach(words -> note(field, new Fault(OF_A_FILE, words)));
       } catch (StationException e) {
         Trouble trouble = e.trouble();
         note(field, trouble.code(), trouble.why() + " " + trouble.remedy());
@@ -75,7 +76,11 @@ public record EventFormFindings(
     }
 
     void note(String field, String code, String words) {
-      faults.computeIfAbsent(field, f -> new ArrayList<>()).add(new Fault(code, words));
+      note(field, new Fault(code, Sentence.verbatim(words)));
+    }
+
+    private void note(String field, Fault fault) {
+      faults.computeIfAbsent(field, f -> new ArrayList<>()).add(fault);
     }
   }
 
@@ -233,31 +238,19 @@ public record EventFormFindings(
   }
 
   /** The first of them; a field has no room for hundreds. */
-  private static List<String> inWords(List<WrittenFault> faults) {
-    List<String> told =
-        new ArrayList<>(faults.stream().limit(TOLD).map(EventFormFindings::inWords).toList());
+  private static List<Sentence> inWords(List<WrittenFault> faults) {
+    List<Sentence> told =
+        new ArrayList<>(faults.stream().limit(TOLD).map(WrittenFault::withinFile).toList());
     if (faults.size() > TOLD) {
-      told.add("And " + (faults.size() - TOLD) + " more.");
+      told.add(Sentence.of(FormTold.MORE, faults.size() - TOLD));
     }
     return told;
   }
 
-  private static String inWords(WrittenFault fault) {
-    return (fault.line() == 0 ? "" : "Line " + fault.line() + ": ")
-        + "expected "
-        + (fault.place() == null ? "" : fault.place() + " to be ")
-        + fault.expected()
-        + ", found "
-        + fault.found()
-        + ". Mend: "
-        + fault.mend()
-        + (fault.mend().endsWith("?") ? "" : ".");
-  }
-
   /** Every fault of the list of competitors, in words. */
-  public List<String> rosterFaults() {
+  public List<Sentence> rosterFaults() {
     return mapped.map(RosterSheet.Mapped::faults).orElse(List.of()).stream()
-        .map(EventFormFindings::inWords)
+        .map(WrittenFault::withinFile)
         .toList();
   }
 

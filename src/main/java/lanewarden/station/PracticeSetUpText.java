@@ -11,6 +11,7 @@ import lanewarden.quantity.ForceUnit;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.LengthUnit;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.quantity.SpeedUnit;
 
@@ -35,6 +36,8 @@ public record PracticeSetUpText(
     String drawLength,
     String braceHeight,
     String rating) {
+  private static final String CODE = "PRACTICE-SET-UP";
+  private static final String NOT_TAKEN = "This set-up was not taken; nothing is lost.";
 
   private static final int RATING_FIGURES = 4;
 
@@ -91,14 +94,20 @@ public record PracticeSetUpText(
     try {
       return Optional.of(reader.apply(typed.strip()));
     } catch (QuantityException e) {
-      throw refused(
-          "Expected was " + e.expected() + ", found " + e.found() + ".",
-          "For this figure: " + e.mend() + ".");
+      throw refused(e.expected(), e.found(), e.mend());
     }
   }
 
-  static StationException refused(String why, String remedy) {
+  static StationException refused(Sentence expected, Sentence found, Sentence mend) {
     return StationException.misstep(
-        "PRACTICE-SET-UP", "This set-up was not taken; nothing is lost.", why, remedy);
+        CODE,
+        NOT_TAKEN,
+        "Expected was " + expected + ", found " + found + ".",
+        "For this figure: " + mend + ".",
+        FormTold.expected(expected, found, mend));
+  }
+
+  private static StationException refused(String why, String remedy) {
+    return StationException.misstep(CODE, NOT_TAKEN, why, remedy);
   }
 }

@@ -151,9 +151,7 @@ public final class Practising {
         changed();
       } catch (WrittenRefused e) {
         WrittenFault first = e.faults().get(0);
-        throw PracticeSetUpText.refused(
-            "Expected was " + first.expected() + ", found " + first.found() + ".",
-            "For this figure: " + first.mend() + ".");
+        throw PracticeSetUpText.refused(first.expected(), first.found(), first.mend());
       }
     }
   }

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.rules.DraftRules;
 import lanewarden.written.KeyPlace;
@@ -120,9 +121,9 @@ public final class RuleDraft {
               new RuleFault(
                   section,
                   Optional.of(key.word()),
-                  "whole characters",
-                  found,
-                  "type it once more"));
+                  Sentence.of(FormTold.WHOLE_CHARACTERS),
+                  Sentence.verbatim(found),
+                  Sentence.of(FormTold.TYPE_ONCE_MORE)));
     }
     List<DraftSection> after = new ArrayList<>(sections);
     after.set(section, before.with(key, typed, missed));
@@ -196,11 +197,11 @@ public final class RuleDraft {
     Optional<String> key = Optional.ofNullable(place).map(KeyPlace::key);
     Optional<Object> value =
         place == null ? Optional.empty() : toml.value(place.table(), place.key());
-    String mend = fault.mend();
+    Sentence mend = fault.mend();
     if (value.isEmpty() && key.isPresent()) {
-      mend = "fill it in";
+      mend = Sentence.of(FormTold.FILL_IN);
     } else if (Stream.of(RuleKey.values()).anyMatch(k -> isOfAnotherKind(k, key, value))) {
-      mend = "type it here once more";
+      mend = Sentence.of(FormTold.TYPE_AGAIN);
     }
     return new RuleFault(section, key, fault.expected(), fault.found(), mend);
   }

@@ -1,6 +1,7 @@
 package lanewarden.station;
 
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 
 /**
  * One thing wrong in a rule book that is being written.
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param mend what to do about it, in the form
  */
 public record RuleFault(
-    int section, Optional<String> key, String expected, String found, String mend) {
+    int section, Optional<String> key, Sentence expected, Sentence found, Sentence mend) {
 
   /** Whether the fault is about a key that the form has a field for. */
   public boolean isAbout(RuleKey other) {
@@ -20,12 +21,7 @@ public record RuleFault(
   }
 
   /** In one sentence. */
-  public String inWords() {
-    return "Expected "
-        + expected
-        + (found.equals("nothing") ? "" : ", found " + found)
-        + ": "
-        + mend
-        + ".";
+  public Sentence inWords() {
+    return FormTold.expected(expected, found, mend);
   }
 }

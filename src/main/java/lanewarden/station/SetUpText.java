@@ -33,6 +33,8 @@ public record SetUpText(
     String certifiedDrawWeight,
     String drawLength,
     String braceHeight) {
+  private static final String CODE = "SET-UP-UNREADABLE";
+  private static final String NOT_STATED = "Bow and arrow were not stated.";
 
   /** The bow's lengths were not typed. */
   public SetUpText(String arrowMass, String drawWeight, String certifiedDrawWeight) {
@@ -131,14 +133,17 @@ public record SetUpText(
         return figure;
       }
     } catch (QuantityException e) {
-      throw refused(
-          "As " + what + " was typed " + e.found() + ".", "For this figure: " + e.mend() + ".");
+      throw StationException.misstep(
+          CODE,
+          NOT_STATED,
+          "As " + what + " was typed " + e.found() + ".",
+          "For this figure: " + e.mend() + ".",
+          FormTold.expected(e.expected(), e.found(), e.mend()));
     }
     throw refused("As " + what + " was typed zero.", "Weigh it, or leave the figure out.");
   }
 
   private static StationException refused(String why, String remedy) {
-    return StationException.misstep(
-        "SET-UP-UNREADABLE", "Bow and arrow were not stated.", why, remedy);
+    return StationException.misstep(CODE, NOT_STATED, why, remedy);
   }
 }

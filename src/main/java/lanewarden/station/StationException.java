@@ -1,5 +1,9 @@
 package lanewarden.station;
 
+import java.util.List;
+import java.util.Optional;
+import lanewarden.quantity.Sentence;
+
 /** A use case that could not be carried out; nothing was written. */
 public final class StationException extends Exception {
   private static final long serialVersionUID = 1L;
@@ -21,6 +25,17 @@ public final class StationException extends Exception {
     return new StationException(new Trouble(what, why, remedy, code, Trouble.Kind.USAGE));
   }
 
+  /**
+   * A figure or a text that cannot be taken.
+   *
+   * @param place what was expected and found, and the mend, for screens
+   */
+  static StationException misstep(
+      String code, String what, String why, String remedy, Sentence place) {
+    return new StationException(
+        new Trouble(what, why, remedy, code, Trouble.Kind.USAGE, Optional.empty(), List.of(place)));
+  }
+
   /** Something else must be mended first. */
   static StationException stuck(Trouble trouble) {
     return new StationException(trouble);
@@ -36,7 +51,13 @@ public final class StationException extends Exception {
     Trouble found = Trouble.of(cause);
     return new StationException(
         new Trouble(
-            what, found.what() + " " + found.why(), found.remedy(), found.code(), found.kind()),
+            what,
+            found.what() + " " + found.why(),
+            found.remedy(),
+            found.code(),
+            found.kind(),
+            found.pause(),
+            found.places()),
         cause);
   }
 

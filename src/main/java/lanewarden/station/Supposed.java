@@ -11,6 +11,7 @@ import lanewarden.quantity.Force;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.Percent;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import lanewarden.rules.Rule;
 import lanewarden.rules.SetUp;
@@ -101,7 +102,7 @@ public record Supposed(
     Percent share = Percent.parse(text);
     if (share.fraction().compareTo(BigDecimal.ONE) >= 0) {
       throw new QuantityException(
-          "a share of less than 100 %", share.toString(), "write less than 100 %");
+          Sentence.of(FormTold.SHARE_BELOW), share.toString(), Sentence.of(FormTold.WRITE_BELOW));
     }
     return share;
   }
@@ -110,7 +111,7 @@ public record Supposed(
     Speed excess = Speed.parse(text);
     if (excess.value().signum() == 0) {
       throw new QuantityException(
-          "a speed of more than zero", excess.toString(), "write more than zero");
+          Sentence.of(FormTold.SPEED_MORE), excess.toString(), Sentence.of(FormTold.WRITE_MORE));
     }
     return excess;
   }

@@ -10,10 +10,13 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import lanewarden.journal.FactRefused;
 import lanewarden.ledger.KeyFile;
 import lanewarden.ledger.LedgerException;
+import lanewarden.quantity.Sentence;
+import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
 
 /**
@@ -25,9 +28,28 @@ import lanewarden.written.WrittenRefused;
  * @param code the same for every occurrence of its cause
  * @param kind whose fault it is, which decides the exit code
  * @param pause how long nothing can be done about it, where that is known
+ * @param places each place in a file that was refused, or the text that was typed, with what is
+ *     wrong there, as {@code why} and {@code remedy} tell it in English; none of other troubles
  */
 public record Trouble(
-    String what, String why, String remedy, String code, Kind kind, Optional<Duration> pause) {
+    String what,
+    String why,
+    String remedy,
+    String code,
+    Kind kind,
+    Optional<Duration> pause,
+    List<Sentence> places) {
+
+  /** Copies the list. */
+  public Trouble {
+    places = List.copyOf(places);
+  }
+
+  /** One that is about no place in a file and no text. */
+  public Trouble(
+      String what, String why, String remedy, String code, Kind kind, Optional<Duration> pause) {
+    this(what, why, remedy, code, kind, pause, List.of());
+  }
 
   /** One about which something can be done at once. */
   public Trouble(String what, String why, String remedy, String code, Kind kind) {
@@ -99,7 +121,9 @@ public record Trouble(
           String.valueOf(refused.getMessage()),
           "Mend every place listed, then try again. Nothing was taken from the file.",
           "FILE-REFUSED",
-          Kind.USAGE);
+          Kind.USAGE,
+          Optional.empty(),
+          refused.faults().stream().map(WrittenFault::whole).toList());
     }
     if (thrown instanceof FactRefused refused) {
       return new Trouble(

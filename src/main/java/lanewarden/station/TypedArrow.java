@@ -1,9 +1,11 @@
 package lanewarden.station;
 
 import lanewarden.quantity.Extremes;
+import lanewarden.quantity.FigureTold;
 import lanewarden.quantity.Mass;
 import lanewarden.quantity.MassUnit;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 
 /**
  * The mass of an arrow as somebody types it. Only at entry is a lightest one asked for: what was
@@ -22,9 +24,9 @@ final class TypedArrow {
     Mass mass = Mass.parse(typed, MassUnit.GRAIN);
     if (Extremes.LIGHTEST_ARROW.isMoreThan(mass)) {
       throw new QuantityException(
-          "the mass of a whole arrow",
-          mass + ", which is lighter than any (" + Extremes.LIGHTEST_ARROW + " at least)",
-          "weigh the whole arrow; a mass in grams is typed with its unit, such as \"22.8 g\"");
+          Sentence.of(FigureTold.WHOLE_ARROW),
+          Sentence.of(FormTold.LIGHTER, mass, Extremes.LIGHTEST_ARROW),
+          Sentence.of(FormTold.WEIGH_WHOLE));
     }
     return mass;
   }

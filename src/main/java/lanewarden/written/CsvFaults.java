@@ -3,6 +3,7 @@ package lanewarden.written;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lanewarden.quantity.Sentence;
 
 /** The faults found so far in one CSV file; for one thread. */
 public final class CsvFaults {
@@ -19,15 +20,24 @@ public final class CsvFaults {
   }
 
   /** Notes that a cell holds the wrong text. */
-  public void wrong(CsvCell cell, String expected, String mend) {
-    String text = cell.text();
-    String found = text.isEmpty() ? "nothing" : "\"" + shortened(text) + "\"";
-    faults.add(new WrittenFault(file, cell.line(), cell.column(), expected, found, mend));
+  public void wrong(CsvCell cell, Sentence expected, Sentence mend) {
+    note(cell, expected, found(cell.text()), mend);
+  }
+
+  private static Sentence found(String text) {
+    return text.isEmpty()
+        ? Sentence.of(FileTold.NOTHING)
+        : Sentence.verbatim("\"" + shortened(text) + "\"");
   }
 
   /** Notes any other fault at the place of a cell. */
-  public void note(CsvCell at, String expected, String found, String mend) {
-    faults.add(new WrittenFault(file, at.line(), at.column(), expected, shortened(found), mend));
+  public void note(CsvCell at, Sentence expected, Sentence found, Sentence mend) {
+    faults.add(new WrittenFault(file, at.line(), at.column(), expected, found, mend));
+  }
+
+  /** Notes any other fault where a text of the file stands. */
+  void note(CsvCell at, Sentence expected, String found, Sentence mend) {
+    note(at, expected, Sentence.verbatim(shortened(found)), mend);
   }
 
   private static String shortened(String text) {

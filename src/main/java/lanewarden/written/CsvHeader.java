@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lanewarden.quantity.Sentence;
 
 /**
  * The first line of a CSV file: which column stands where.
@@ -22,7 +23,7 @@ final class CsvHeader<C extends Enum<C> & CsvColumn> {
     this.columns = Arrays.asList(kind.getEnumConstants());
     this.places = new EnumMap<>(kind);
     if (cells.size() == 1 && cells.get(0).text().matches(".*[;\\t].*")) {
-      faults.wrong(cells.get(0), "commas between the columns", "separate with commas");
+      faults.wrong(cells.get(0), Sentence.of(CsvTold.COMMAS), Sentence.of(CsvTold.SEPARATE));
       return;
     }
     for (int i = 0; i < cells.size(); i++) {
@@ -32,9 +33,9 @@ final class CsvHeader<C extends Enum<C> & CsvColumn> {
       if (column.isRequired() && !places.containsKey(column)) {
         faults.note(
             cells.get(0),
-            "a column " + column.title(),
-            "a header without it",
-            "add " + column.title() + " to the header and a value to every line");
+            Sentence.of(CsvTold.COLUMN, column.title()),
+            Sentence.of(CsvTold.WITHOUT),
+            Sentence.of(CsvTold.ADD_COLUMN, column.title()));
       }
     }
   }
@@ -46,12 +47,12 @@ final class CsvHeader<C extends Enum<C> & CsvColumn> {
     if (column.isEmpty()) {
       faults.wrong(
           cell,
-          "one of the columns " + String.join(", ", titles),
+          Sentence.of(CsvTold.ONE_OF, String.join(", ", titles)),
           NearMatch.of(cell.text(), titles)
-              .map(near -> "did you mean " + near + "?")
-              .orElse("take the column out"));
+              .map(near -> Sentence.of(FileTold.NEAR, near))
+              .orElse(Sentence.of(CsvTold.COLUMN_OUT)));
     } else if (places.putIfAbsent(column.get(), place) != null) {
-      faults.wrong(cell, "each column once", "take the second one out");
+      faults.wrong(cell, Sentence.of(CsvTold.ONCE), Sentence.of(CsvTold.SECOND_OUT));
     }
   }
 

@@ -7,6 +7,7 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.reader.RecordType;
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.quantity.Sentence;
 
 /**
  * A CSV text in rows of cells that know their places; strict as RFC 4180 section 2 writes it.
@@ -56,9 +57,9 @@ final class CsvPage {
       // the library names the line only: the place reached, and what stands there, say more
       faults.note(
           follower.cellAt(""),
-          "a quoted field to be closed, then a comma or the end of the line",
+          Sentence.of(CsvTold.QUOTES_CLOSED),
           follower.restOfLine(),
-          "close the quotes, and double every quote that stands inside them");
+          Sentence.of(CsvTold.CLOSE_QUOTES));
     }
     return rows;
   }
@@ -99,10 +100,7 @@ final class CsvPage {
       long quotes = content.chars().filter(c -> c == '"').count();
       if (quotes > 0 && !quoted) {
         faults.note(
-            cell,
-            "no double quote inside a field without quotes around it",
-            content,
-            "put quotes around the whole field and double the one inside, or take it out");
+            cell, Sentence.of(CsvTold.NO_QUOTE), content, Sentence.of(CsvTold.QUOTES_AROUND));
       }
       // as written: the content, its quotes doubled and two around it, and the comma behind
       advance(at + length + 1 + (quoted ? 2 + (int) quotes : 0));

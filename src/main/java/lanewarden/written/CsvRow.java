@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import lanewarden.quantity.Quantity;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 
 /**
  * A line of a CSV file with as many fields as its header. What is wrong with a value is noted, and
@@ -40,65 +41,72 @@ public final class CsvRow<C extends Enum<C> & CsvColumn> {
    *
    * @param what it is, with its article
    */
-  public void requireWords(CsvCell cell, String what) {
+  public void requireWords(CsvCell cell, Sentence.Form what) {
+    Sentence words = Sentence.of(what);
     String text = cell.text();
     if (text.isBlank() || text.length() > LONGEST_WORDS || !WrittenText.isPlain(text)) {
       faults.wrong(
-          cell, what + " of 1 to " + LONGEST_WORDS + " characters on one line", "write " + what);
+          cell,
+          Sentence.of(CsvTold.WORDS, words, LONGEST_WORDS),
+          Sentence.of(CsvTold.WRITE, words));
     } else if (!text.equals(text.strip())) {
-      faults.wrong(cell, what + " without spaces around it", "take the spaces out");
+      faults.wrong(
+          cell, Sentence.of(CsvTold.WITHOUT_SPACES, words), Sentence.of(CsvTold.SPACES_OUT));
     }
   }
 
   /** A value with its unit, more than zero; empty where none is written, or a wrong one. */
   public <Q extends Quantity<?, Q>> Optional<Q> quantity(
-      C column, String expected, Function<String, Q> parser) {
-    return filled(column)
-        .flatMap(cell -> read(cell, expected, "declared", ", or leave it empty", parser));
+      C column, Sentence expected, Function<String, Q> parser) {
+    return filled(column).flatMap(cell -> read(cell, expected, true, parser));
   }
 
   /** The same in a column where something must be written. */
   public <Q extends Quantity<?, Q>> Optional<Q> requiredQuantity(
-      C column, String expected, Function<String, Q> parser) {
-    return read(required(column), expected, "measured", "", parser);
+      C column, Sentence expected, Function<String, Q> parser) {
+    return read(required(column), expected, false, parser);
   }
 
   private <Q extends Quantity<?, Q>> Optional<Q> read(
-      CsvCell cell, String expected, String how, String orElse, Function<String, Q> parser) {
+      CsvCell cell, Sentence expected, boolean mayBeEmpty, Function<String, Q> parser) {
     try {
       Q quantity = parser.apply(cell.text());
       if (quantity.value().signum() > 0) {
         return Optional.of(quantity);
       }
-      faults.wrong(cell, expected + ", more than zero", "write what was " + how + orElse);
+      faults.wrong(
+          cell,
+          Sentence.of(CsvTold.MORE_THAN_ZERO, expected),
+          Sentence.of(mayBeEmpty ? CsvTold.WRITE_DECLARED : CsvTold.WRITE_MEASURED));
     } catch (QuantityException e) {
-      faults.wrong(cell, expected, e.mend() + orElse);
+      faults.wrong(cell, expected, mayBeEmpty ? Sentence.of(CsvTold.OR_EMPTY, e.mend()) : e.mend());
     }
     return Optional.empty();
   }
 
   /** Notes a value that is less than any of its kind. */
   public <Q extends Quantity<?, Q>> void atLeast(
-      C column, Optional<Q> written, String what, Q least) {
+      C column, Optional<Q> written, Sentence.Form what, Q least) {
     written
         .filter(least::isMoreThan)
         .ifPresent(
             q ->
                 faults.wrong(
                     required(column),
-                    what + ", at least " + least,
-                    "look whether it belongs to another column, or was measured in another unit"));
+                    Sentence.of(CsvTold.AT_LEAST, Sentence.of(what), least),
+                    Sentence.of(CsvTold.OTHER_COLUMN_OR_MEASURED)));
   }
 
   /** Notes a value that is more than any of its kind. */
   public <Q extends Quantity<?, Q>> void atMost(
-      C column, Optional<Q> written, String what, Q most) {
+      C column, Optional<Q> written, Sentence.Form what, Q most) {
     written
         .filter(quantity -> quantity.isMoreThan(most))
-        .ifPresent(q -> beyond(column, what + ", at most " + most));
-  }
-
-  private void beyond(C column, String expected) {
-    faults.wrong(required(column), expected, "look whether it belongs to another column or unit");
+        .ifPresent(
+            q ->
+                faults.wrong(
+                    required(column),
+                    Sentence.of(CsvTold.AT_MOST, Sentence.of(what), most),
+                    Sentence.of(CsvTold.OTHER_COLUMN_OR_UNIT)));
   }
 }

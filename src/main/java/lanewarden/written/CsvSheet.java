@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lanewarden.quantity.Sentence;
 
 /**
  * A table as a spreadsheet saves it: with a header of any words, and commas, semicolons or tabs
@@ -39,9 +40,9 @@ public record CsvSheet(List<CsvCell> header, List<List<CsvCell>> rows, List<Writ
     if (all.size() < 2) {
       faults.note(
           new CsvCell("", 1, 1),
-          "a header line, then a line for each row",
-          all.isEmpty() ? "nothing" : "one line only",
-          "save the whole table, with the names of its columns above it");
+          Sentence.of(CsvTold.HEADER_AND_ROWS),
+          Sentence.of(all.isEmpty() ? FileTold.NOTHING : CsvTold.ONE_LINE),
+          Sentence.of(CsvTold.SAVE_WHOLE));
     }
     faults.refuseIfAny();
     int width = all.get(0).size();
@@ -56,9 +57,9 @@ public record CsvSheet(List<CsvCell> header, List<List<CsvCell>> rows, List<Writ
                 file,
                 row.get(0).line(),
                 0,
-                width + " fields, as in the header",
-                String.valueOf(row.size()),
-                "fill the line up, or put quotes around a field that holds a separator"));
+                Sentence.of(CsvTold.FIELDS, width),
+                Sentence.verbatim(String.valueOf(row.size())),
+                Sentence.of(CsvTold.FILL_UP)));
       }
     }
     return new CsvSheet(all.get(0), rows, uneven);

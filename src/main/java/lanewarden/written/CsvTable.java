@@ -2,6 +2,7 @@ package lanewarden.written;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewarden.quantity.Sentence;
 
 /**
  * A CSV file (RFC 4180) with a header line that names its columns, read into its other lines.
@@ -9,9 +10,15 @@ import java.util.List;
  * @param kind the columns that it may have
  * @param headerExample what its header may be, for example {@code bib,name,division}
  * @param line what a line of it is, with its article
+ * @param writeHeader the mend where there is nothing: a header, and a line for each
+ * @param addLines the mend where there is a header only
  */
 public record CsvTable<C extends Enum<C> & CsvColumn>(
-    Class<C> kind, String headerExample, String line) {
+    Class<C> kind,
+    String headerExample,
+    Sentence.Form line,
+    Sentence.Form writeHeader,
+    Sentence.Form addLines) {
 
   /**
    * Every line that has as many fields as the header; none where the header lacks a column.
@@ -26,21 +33,21 @@ public record CsvTable<C extends Enum<C> & CsvColumn>(
       if (faults.none()) {
         faults.note(
             new CsvCell("", 1, 1),
-            "a header line such as " + headerExample,
-            "nothing",
-            "write the header, then a line for each " + noun());
+            Sentence.of(CsvTold.HEADER_LIKE, headerExample),
+            Sentence.of(FileTold.NOTHING),
+            Sentence.of(writeHeader));
       }
       return List.of();
     }
     CsvHeader<C> header = new CsvHeader<>(kind, rows.get(0), faults);
     if (rows.size() == 1 && faults.none()) {
-      faults.note(rows.get(0).get(0), line, "a header only", "add a line for each " + noun());
+      faults.note(
+          rows.get(0).get(0),
+          Sentence.of(line),
+          Sentence.of(CsvTold.HEADER_ONLY),
+          Sentence.of(addLines));
     }
     return header.complete() ? rows(header, rows.subList(1, rows.size()), faults) : List.of();
-  }
-
-  private String noun() {
-    return line.substring(line.indexOf(' ') + 1);
   }
 
   private List<CsvRow<C>> rows(CsvHeader<C> header, List<List<CsvCell>> rows, CsvFaults faults) {
@@ -52,9 +59,9 @@ public record CsvTable<C extends Enum<C> & CsvColumn>(
       } else {
         faults.note(
             row.get(Math.min(width, row.size() - 1)),
-            width + " fields, as in the header",
+            Sentence.of(CsvTold.FIELDS, width),
             String.valueOf(row.size()),
-            "add or remove commas; put quotes around a field that holds a comma");
+            Sentence.of(CsvTold.MEND_COMMAS));
       }
     }
     return read;

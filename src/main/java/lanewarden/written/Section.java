@@ -10,9 +10,8 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lanewarden.quantity.QuantityException;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.TomlPage.Place;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.TomlArray;
@@ -60,16 +59,25 @@ public final class Section {
   }
 
   /** Notes a fault where the key stands, since something else in this section rules it out. */
-  public void leftOut(String key, String because) {
+  public void leftOut(String key, Sentence because) {
     Object raw = ask(key);
     if (raw != null) {
-      fault(key, "left out: " + because, describe(raw), "take it out");
+      fault(
+          key,
+          Sentence.of(TomlTold.LEFT_OUT, because),
+          RawValue.found(raw),
+          Sentence.of(TomlTold.TAKE_OUT));
     }
+  }
+
+  /** The same where only the English is known. */
+  public void leftOut(String key, String because) {
+    leftOut(key, Sentence.verbatim(because));
   }
 
   /** A text that must be there and not be blank. */
   public Optional<String> text(String key) {
-    return required(key, "a text", optionalText(key));
+    return required(key, Sentence.of(TomlTold.TEXT), optionalText(key));
   }
 
   /** A text that may be missing, but not blank. */
@@ -81,7 +89,7 @@ public final class Section {
     if (raw instanceof String text && !text.isBlank()) {
       return Optional.of(text);
     }
-    fault(key, "a text in double quotes", describe(raw), "write " + key + " = \"…\"");
+    fault(key, TomlTold.TEXT_QUOTED, raw, Sentence.of(TomlTold.WRITE_TEXT, key));
     return Optional.empty();
   }
 
@@ -89,7 +97,7 @@ public final class Section {
   public OptionalInt whole(String key, int least, int most) {
     OptionalInt whole = optionalWhole(key, least, most);
     if (raw(key) == null) {
-      missing(key, "a whole number from " + least + " to " + most);
+      missing(key, Sentence.of(TomlTold.WHOLE, least, most));
     }
     return whole;
   }
@@ -113,11 +121,11 @@ public final class Section {
     }
     fault(
         key,
-        "a whole number from " + least + " to " + most,
-        describe(raw),
+        Sentence.of(TomlTold.WHOLE, least, most),
+        RawValue.found(raw),
         raw instanceof String
-            ? "write the number without quotes"
-            : "write a number such as " + key + " = " + least);
+            ? Sentence.of(TomlTold.WITHOUT_QUOTES)
+            : Sentence.of(TomlTold.NUMBER_LIKE, key, least));
     return OptionalLong.empty();
   }
 
@@ -125,7 +133,7 @@ public final class Section {
   public boolean flag(String key) {
     Object raw = ask(key);
     if (raw != null && !(raw instanceof Boolean)) {
-      fault(key, "true or false", describe(raw), "write " + key + " = true, without quotes");
+      fault(key, TomlTold.TRUE_OR_FALSE, raw, Sentence.of(TomlTold.WRITE_TRUE, key));
     }
     return Boolean.TRUE.equals(raw);
   }
@@ -139,11 +147,11 @@ public final class Section {
     if (raw instanceof LocalDate date) {
       return Optional.of(date);
     }
-    String mend =
+    Sentence mend =
         raw instanceof String text && text.strip().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")
-            ? "write it without quotes"
-            : "write year, month and day without quotes, such as " + key + " = 2026-03-01";
-    fault(key, "a date such as 2026-03-01", describe(raw), mend);
+            ? Sentence.of(TomlTold.DATE_UNQUOTED)
+            : Sentence.of(TomlTold.DATE_LIKE, key);
+    fault(key, TomlTold.DATE, raw, mend);
     return Optional.empty();
   }
 
@@ -155,28 +163,29 @@ public final class Section {
    * @param expected what a right item looks like, for the fault
    * @param parser throws {@link IllegalArgumentException}, whose message becomes the mend
    */
-  public <T> List<Item<T>> optionalItems(String key, String expected, Function<String, T> parser) {
+  public <T> List<Item<T>> optionalItems(
+      String key, Sentence expected, Function<String, T> parser) {
     Object raw = ask(key);
     if (raw == null) {
       return List.of();
     }
     if (!(raw instanceof TomlArray array)) {
-      fault(key, "a list of texts", describe(raw), "write " + key + " = [\"…\", \"…\"]");
+      fault(key, TomlTold.TEXTS, raw, Sentence.of(TomlTold.WRITE_TEXTS, key));
       return List.of();
     }
     if (array.isEmpty()) {
       fault(
           key,
-          "a list of one item or more",
-          "an empty list",
-          "write what belongs in it, or take the line out");
+          Sentence.of(TomlTold.ONE_OR_MORE),
+          Sentence.of(TomlTold.EMPTY_LIST),
+          Sentence.of(TomlTold.WRITE_ITEMS));
     }
     if (array.size() > MOST_ITEMS) {
       fault(
           key,
-          "a list of at most " + MOST_ITEMS + " items",
-          array.size() + " items",
-          "keep those that are needed");
+          Sentence.of(TomlTold.ITEMS_AT_MOST, MOST_ITEMS),
+          Sentence.of(TomlTold.ITEMS, array.size()),
+          Sentence.of(TomlTold.KEEP_NEEDED));
       return List.of();
     }
     List<Item<T>> items = new ArrayList<>();
@@ -184,7 +193,7 @@ public final class Section {
       int number = i + 1;
       Spot item = spotOf(key, array, number);
       if (array.get(i) instanceof String text && text.isBlank()) {
-        fault(item, expected, describe(text), "write it out, or take it out of the list");
+        fault(item, expected, RawValue.found(text), Sentence.of(TomlTold.BLANK_ITEM));
       } else {
         parse(item, array.get(i), expected, parser)
             .ifPresent(value -> items.add(new Item<>(number, value)));
@@ -201,8 +210,13 @@ public final class Section {
   public record Item<T>(int number, T value) {}
 
   /** A text that must be there and that {@code parser} reads. */
-  public <T> Optional<T> value(String key, String expected, Function<String, T> parser) {
+  public <T> Optional<T> value(String key, Sentence expected, Function<String, T> parser) {
     return required(key, expected, optionalValue(key, expected, parser));
+  }
+
+  /** The same where only the English is known. */
+  public <T> Optional<T> value(String key, String expected, Function<String, T> parser) {
+    return value(key, Sentence.verbatim(expected), parser);
   }
 
   /**
@@ -211,15 +225,20 @@ public final class Section {
    * @param expected what a right value looks like, for the fault
    * @param parser throws {@link IllegalArgumentException}, whose message becomes the mend
    */
-  public <T> Optional<T> optionalValue(String key, String expected, Function<String, T> parser) {
+  public <T> Optional<T> optionalValue(String key, Sentence expected, Function<String, T> parser) {
     Object raw = ask(key);
     return raw == null ? Optional.empty() : parse(spotOf(key), raw, expected, parser);
   }
 
+  /** The same where only the English is known. */
+  public <T> Optional<T> optionalValue(String key, String expected, Function<String, T> parser) {
+    return optionalValue(key, Sentence.verbatim(expected), parser);
+  }
+
   private <T> Optional<T> parse(
-      Spot spot, Object raw, String expected, Function<String, T> parser) {
+      Spot spot, Object raw, Sentence expected, Function<String, T> parser) {
     if (!(raw instanceof String text)) {
-      fault(spot, expected, describe(raw), "write it in double quotes");
+      fault(spot, expected, RawValue.found(raw), Sentence.of(TomlTold.QUOTED));
       return Optional.empty();
     }
     try {
@@ -227,15 +246,19 @@ public final class Section {
     } catch (QuantityException e) {
       fault(spot, e.expected(), e.found(), e.mend());
       return Optional.empty();
+    } catch (ValueRefused e) {
+      fault(spot, expected, RawValue.found(raw), e.mend());
+      return Optional.empty();
     } catch (IllegalArgumentException e) {
-      fault(spot, expected, describe(raw), String.valueOf(e.getMessage()));
+      String mend = String.valueOf(e.getMessage());
+      fault(spot, expected, RawValue.found(raw), Sentence.verbatim(mend));
       return Optional.empty();
     }
   }
 
   /** One of a closed set of words, that must be there. */
   public <E> Optional<E> choice(String key, Map<String, E> words) {
-    return required(key, oneOf(words.keySet()), optionalChoice(key, words));
+    return required(key, RawValue.oneOf(words.keySet()), optionalChoice(key, words));
   }
 
   /** One of a closed set of words, that may be missing. */
@@ -244,20 +267,16 @@ public final class Section {
     if (raw == null) {
       return Optional.empty();
     }
-    if (raw instanceof String text) {
-      E chosen = words.get(text);
-      if (chosen != null) {
-        return Optional.of(chosen);
-      }
-      String mend =
-          NearMatch.of(text, words.keySet())
-              .map(near -> "did you mean \"" + near + "\"?")
-              .orElse("take one of them");
-      fault(key, oneOf(words.keySet()), describe(raw), mend);
-      return Optional.empty();
+    Optional<E> chosen =
+        raw instanceof String text ? Optional.ofNullable(words.get(text)) : Optional.empty();
+    if (chosen.isEmpty()) {
+      fault(
+          key,
+          RawValue.oneOf(words.keySet()),
+          RawValue.found(raw),
+          RawValue.mendOf(raw, words.keySet()));
     }
-    fault(key, oneOf(words.keySet()), describe(raw), "write the word in double quotes");
-    return Optional.empty();
+    return chosen;
   }
 
   /** A table that must be there. */
@@ -266,11 +285,8 @@ public final class Section {
     if (raw instanceof TomlTable inner) {
       return Optional.of(new Section(page, inner, TablePath.of(below(key)), placeOf(key)));
     }
-    if (raw == null) {
-      fault(key, "a table", "nothing", "add a section [" + below(key) + "]");
-    } else {
-      fault(key, "a table", describe(raw), "write [" + below(key) + "] on a line of its own");
-    }
+    TomlTold mend = raw == null ? TomlTold.ADD_SECTION : TomlTold.OWN_LINE;
+    fault(key, TomlTold.TABLE, raw, Sentence.of(mend, below(key)));
     return Optional.empty();
   }
 
@@ -290,7 +306,7 @@ public final class Section {
                 new Place(at.line(), at.column())));
       }
     } else if (raw != null) {
-      fault(key, "tables", describe(raw), "write [[" + key + "]] on a line of its own");
+      fault(key, TomlTold.TABLES, raw, Sentence.of(TomlTold.OWN_LINES, key));
     }
     return sections;
   }
@@ -302,56 +318,51 @@ public final class Section {
   public void closed() {
     for (String key : table.keySet()) {
       if (!asked.contains(key)) {
-        fault(key, knownKeys(), "the unknown key " + key, mendOfUnknown(key));
+        fault(
+            key,
+            RawValue.known(asked),
+            Sentence.of(TomlTold.UNKNOWN, key),
+            RawValue.mendOfKey(key, asked));
       }
     }
   }
 
-  /** All of them only where they can be read at a glance. */
-  private String knownKeys() {
-    return asked.size() <= 10 ? oneOf(asked) : "one of the " + asked.size() + " keys known here";
-  }
-
-  private String mendOfUnknown(String key) {
-    Optional<String> near = NearMatch.of(key, asked);
-    if (near.isPresent()) {
-      return "did you mean " + near.get() + "?";
-    }
-    List<String> words = List.of(key.split("[-_ ]", -1));
-    String alike =
-        asked.stream()
-            .filter(known -> Stream.of(known.split("-", -1)).anyMatch(words::contains))
-            .collect(Collectors.joining(", "));
-    return alike.isEmpty() ? "take the line out" : "take the line out, or write one of " + alike;
-  }
-
   /** Notes a fault at a key, or at the section's start where the key is missing. */
-  public void fault(String key, String expected, String found, String mend) {
+  public void fault(String key, Sentence expected, Sentence found, Sentence mend) {
     fault(spotOf(key), expected, found, mend);
   }
 
+  /** The same where only the English is known. */
+  public void fault(String key, String expected, String found, String mend) {
+    fault(key, Sentence.verbatim(expected), Sentence.verbatim(found), Sentence.verbatim(mend));
+  }
+
+  private void fault(String key, TomlTold expected, @Nullable Object found, Sentence mend) {
+    fault(key, Sentence.of(expected), RawValue.found(found), mend);
+  }
+
   /** Notes a fault at an item of a key's list, counted from 1; 0 for the key as a whole. */
-  public void fault(String key, int item, String expected, String found, String mend) {
+  public void fault(String key, int item, Sentence expected, Sentence found, Sentence mend) {
     Spot spot =
         item > 0 && raw(key) instanceof TomlArray list ? spotOf(key, list, item) : spotOf(key);
     fault(spot, expected, found, mend);
   }
 
-  private void fault(Spot spot, String expected, String found, String mend) {
+  private void fault(Spot spot, Sentence expected, Sentence found, Sentence mend) {
     Place at = spot.at();
     page.fault(
         new WrittenFault(page.file(), at.line(), at.column(), spot.place(), expected, found, mend));
   }
 
-  private <T> Optional<T> required(String key, String expected, Optional<T> value) {
+  private <T> Optional<T> required(String key, Sentence expected, Optional<T> value) {
     if (raw(key) == null) {
       missing(key, expected);
     }
     return value;
   }
 
-  private void missing(String key, String expected) {
-    fault(key, expected, "nothing", "add " + key + " = … to this section");
+  private void missing(String key, Sentence expected) {
+    fault(key, expected, Sentence.of(FileTold.NOTHING), Sentence.of(TomlTold.ADD_KEY, key));
   }
 
   private @Nullable Object ask(String key) {
@@ -366,20 +377,6 @@ public final class Section {
   private Place placeOf(String key) {
     TomlPosition at = raw(key) == null ? null : table.inputPositionOf(List.of(key));
     return at == null ? start : new Place(at.line(), at.column());
-  }
-
-  private static String oneOf(Set<String> words) {
-    return "one of " + String.join(", ", words);
-  }
-
-  private static String describe(Object raw) {
-    if (raw instanceof String text) {
-      return "\"" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "\"";
-    }
-    if (raw instanceof TomlTable) {
-      return "a table";
-    }
-    return raw instanceof TomlArray ? "a list" : String.valueOf(raw);
   }
 
   private Spot spotOf(String key) {

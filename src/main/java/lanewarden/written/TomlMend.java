@@ -3,6 +3,7 @@ package lanewarden.written;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanewarden.quantity.Sentence;
 
 /** A syntax fault and its mend in plain words, by what the TOML parser says of it. */
 final class TomlMend {
@@ -16,48 +17,50 @@ final class TomlMend {
   private TomlMend() {}
 
   /** What the parser found, as a person would say it. */
-  static String found(String message) {
+  static Sentence found(String message) {
     Matcher date = NO_SUCH_DATE.matcher(message);
     if (!date.matches()) {
       return message.startsWith("Invalid month (")
-          ? "a month that is not one of 01 to 12"
-          : message.startsWith("Invalid day (") ? "a day that no month has" : message;
+          ? Sentence.of(TomlTold.NO_MONTH)
+          : message.startsWith("Invalid day (")
+              ? Sentence.of(TomlTold.NO_DAY)
+              : Sentence.verbatim(message);
     }
     String month = date.group("month").toLowerCase(Locale.ROOT);
     String name = month.substring(0, 1).toUpperCase(Locale.ROOT) + month.substring(1);
     String year = date.group("year") == null ? "" : " " + date.group("year");
-    return date.group("day") + " " + name + year + ", a day that there is not";
+    return Sentence.of(TomlTold.NO_SUCH_DAY, date.group("day") + " " + name + year);
   }
 
-  static String of(String message) {
+  static Sentence of(String message) {
     if (message.contains("previously defined")) {
-      return "keep one of the two; a further table of a list is written in [[double brackets]]";
+      return Sentence.of(TomlTold.KEEP_ONE);
     }
     if (message.contains("too large") || message.contains("too small")) {
-      return "write a smaller number";
+      return Sentence.of(TomlTold.SMALLER);
     }
     if (message.startsWith("Invalid date")
         || message.startsWith("Invalid year")
         || message.startsWith("Invalid month")
         || message.startsWith("Invalid day")) {
-      return "write a date that exists, as year-month-day such as 2026-03-01";
+      return Sentence.of(TomlTold.REAL_DATE);
     }
     if (message.contains("escape sequence")) {
-      return "write the character itself; for a backslash, write two";
+      return Sentence.of(TomlTold.CHARACTER);
     }
     if (CONTROL_CHARACTER.matcher(message).matches()) {
-      return "take the control character out, or save the file again as plain text in UTF-8";
+      return Sentence.of(TomlTold.CONTROL);
     }
     if (message.contains("expected \" or a character")
         || message.contains("expected ' or a character")) {
-      return "close the text with the quote it begins with, on the same line";
+      return Sentence.of(TomlTold.CLOSE_TEXT);
     }
     if (message.contains("expected ],")) {
-      return "put a comma between items, and close the list with ]";
+      return Sentence.of(TomlTold.COMMA_BETWEEN);
     }
     if (message.startsWith("Unexpected ',', expected a newline")) {
-      return "take the comma out; decimals are written with a point";
+      return Sentence.of(TomlTold.COMMA_OUT);
     }
-    return "write it as key = value; text stands in double quotes";
+    return Sentence.of(TomlTold.KEY_VALUE);
   }
 }

@@ -3,6 +3,7 @@ package lanewarden.written;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lanewarden.quantity.Sentence;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
@@ -51,7 +52,7 @@ public final class TomlPage {
                 file,
                 error.position().line(),
                 error.position().column(),
-                "TOML",
+                Sentence.of(TomlTold.TOML),
                 TomlMend.found(String.valueOf(error.getMessage())),
                 TomlMend.of(String.valueOf(error.getMessage()))));
       }
@@ -70,9 +71,9 @@ public final class TomlPage {
               file,
               0,
               0,
-              "lists and tables nested a few deep",
-              "brackets nested so deep that they cannot be read",
-              "check that this is the right file; a list is written as key = [\"…\", \"…\"]"));
+              Sentence.of(TomlTold.NESTED),
+              Sentence.of(TomlTold.TOO_DEEP),
+              Sentence.of(TomlTold.LIST_LIKE)));
     }
   }
 

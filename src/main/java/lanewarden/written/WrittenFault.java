@@ -1,5 +1,8 @@
 package lanewarden.written;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import lanewarden.quantity.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,37 +24,79 @@ public record WrittenFault(
     int line,
     int column,
     @Nullable KeyPlace place,
-    String expected,
-    String found,
-    String mend) {
+    Sentence expected,
+    Sentence found,
+    Sentence mend) {
 
   /** Writes control characters out. */
   public WrittenFault {
-    expected = WrittenText.shown(expected);
-    found = WrittenText.shown(found);
-    mend = WrittenText.shown(mend);
+    expected = shown(expected);
+    found = shown(found);
+    mend = shown(mend);
   }
 
   /** A fault that is about no key. */
   public WrittenFault(
-      String file, int line, int column, String expected, String found, String mend) {
+      String file, int line, int column, Sentence expected, Sentence found, Sentence mend) {
     this(file, line, column, null, expected, found, mend);
+  }
+
+  /** A fault that is about no key, of which only the English is known. */
+  public WrittenFault(
+      String file, int line, int column, String expected, String found, String mend) {
+    this(
+        file,
+        line,
+        column,
+        Sentence.verbatim(expected),
+        Sentence.verbatim(found),
+        Sentence.verbatim(mend));
+  }
+
+  private static Sentence shown(Sentence sentence) {
+    return new Sentence(sentence.form(), shown(sentence.figures()));
+  }
+
+  private static List<Object> shown(List<?> figures) {
+    return figures.stream().map(WrittenFault::shown).collect(Collectors.toList());
+  }
+
+  private static Object shown(Object figure) {
+    if (figure instanceof Sentence sentence) {
+      return shown(sentence);
+    }
+    if (figure instanceof Sentence.Row row) {
+      return new Sentence.Row(row.between(), shown(row.figures()));
+    }
+    return figure instanceof String text ? WrittenText.shown(text) : figure;
+  }
+
+  /** All of it: the file's name, the place in it, what was expected and found, and the mend. */
+  public Sentence whole() {
+    String name = WrittenText.shown(file);
+    return place == null
+        ? Sentence.of(FaultTold.AT, name, line, column, expected, found, mend)
+        : Sentence.of(
+            FaultTold.AT_KEY, name, line, column, place.toString(), expected, found, mend);
+  }
+
+  /** All but the file's name, where it is plain which file is meant. */
+  public Sentence withinFile() {
+    Sentence told =
+        place == null
+            ? Sentence.of(FaultTold.EXPECTED, expected, found, ended())
+            : Sentence.of(FaultTold.EXPECTED_KEY, place.toString(), expected, found, ended());
+    return line == 0 ? told : Sentence.of(FaultTold.ON_LINE, line, told);
+  }
+
+  /** The mend at the end of a sentence. */
+  private Sentence ended() {
+    return mend.toString().endsWith("?") ? mend : Sentence.of(FaultTold.MENDED, mend);
   }
 
   /** {@code file:line:column: expected …, found …; mend: …}. */
   @Override
   public String toString() {
-    return WrittenText.shown(file)
-        + ":"
-        + line
-        + ":"
-        + column
-        + ": expected "
-        + (place == null ? "" : place + " to be ")
-        + expected
-        + ", found "
-        + found
-        + "; mend: "
-        + mend;
+    return whole().toString();
   }
 }

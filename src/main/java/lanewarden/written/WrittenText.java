@@ -5,6 +5,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Collectors;
+import lanewarden.quantity.Sentence;
 
 /** The text of a file that a person wrote: UTF-8, strictly, and of a size a person writes. */
 public final class WrittenText {
@@ -26,9 +27,9 @@ public final class WrittenText {
               file,
               0,
               0,
-              "at most " + LARGEST + " bytes",
-              bytes.length + " bytes",
-              "check that this is the right file, and cut it down"));
+              Sentence.of(FileTold.BYTES_AT_MOST, LARGEST),
+              Sentence.of(FileTold.BYTES, bytes.length),
+              Sentence.of(FileTold.CUT_DOWN)));
     }
     ByteBuffer buffer = ByteBuffer.wrap(bytes);
     try {
@@ -99,8 +100,8 @@ public final class WrittenText {
         file,
         line,
         column,
-        "text in UTF-8",
-        "byte 0x%02X, which is not UTF-8 here".formatted(bytes[at] & 0xFF),
-        "save the file again with the encoding UTF-8");
+        Sentence.of(FileTold.UTF_8),
+        Sentence.of(FileTold.NOT_UTF_8, "0x%02X".formatted(bytes[at] & 0xFF)),
+        Sentence.of(FileTold.SAVE_UTF_8));
   }
 }

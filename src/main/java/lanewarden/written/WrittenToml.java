@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import lanewarden.quantity.Sentence;
 import lanewarden.written.TomlLayout.Block;
 import lanewarden.written.TomlPage.Place;
 import lanewarden.written.TomlScan.Piece;
@@ -303,7 +304,14 @@ public final class WrittenToml {
   private WrittenRefused refusal(KeyPlace place, String expected, String found, Place at) {
     String mend = "change it with a text editor; nothing was changed";
     return WrittenRefused.because(
-        new WrittenFault(file, at.line(), at.column(), place, expected, found, mend));
+        new WrittenFault(
+            file,
+            at.line(),
+            at.column(),
+            place,
+            Sentence.verbatim(expected),
+            Sentence.verbatim(found),
+            Sentence.verbatim(mend)));
   }
 
   /** A table behind a blank line. */

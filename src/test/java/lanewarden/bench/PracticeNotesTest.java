@@ -116,7 +116,8 @@ class PracticeNotesTest {
   private static void assertRefused(PracticeNotes notes, PracticeSetUp setUp, String expected) {
     WrittenRefused refused =
         assertThrows(WrittenRefused.class, () -> notes.completed("notes.csv", setUp));
-    assertTrue(refused.faults().get(0).expected().startsWith(expected), refused.getMessage());
+    assertTrue(
+        refused.faults().get(0).expected().toString().startsWith(expected), refused.getMessage());
   }
 
   @Test

@@ -81,8 +81,14 @@ class CaptureTest {
     assertEquals(1, faults.size());
     assertEquals(2, faults.get(0).line());
     assertTrue(
-        faults.get(0).found().startsWith("500 lines, none of them so; the first is \"$PLWT,"));
-    assertTrue(faults.get(0).mend().contains("the bytes alone"), faults.get(0).mend());
+        faults
+            .get(0)
+            .found()
+            .toString()
+            .startsWith("500 lines, none of them so; the first is \"$PLWT,"));
+    assertTrue(
+        faults.get(0).mend().toString().contains("the bytes alone"),
+        faults.get(0).mend().toString());
     assertEquals(501, faults("0 ok\n" + line.repeat(500) + "x").size(), "one line is of a capture");
   }
 
@@ -101,7 +107,7 @@ class CaptureTest {
     WrittenFault fault = faults(TEXT + line + "\n").get(0);
     assertEquals(9, fault.line());
     assertEquals(column, fault.column(), fault.toString());
-    assertTrue(fault.mend().contains(mend), fault.toString());
+    assertTrue(fault.mend().toString().contains(mend), fault.toString());
   }
 
   @Test

@@ -58,7 +58,11 @@ class GateProfileTest {
                 java.util.regex.Matcher.quoteReplacement(instead.replace("\\n", "\n")));
     List<WrittenFault> faults = faults(faulty);
     assertTrue(
-        faults.stream().anyMatch(f -> f.expected().contains(expected) && f.mend().contains(mend)),
+        faults.stream()
+            .anyMatch(
+                f ->
+                    f.expected().toString().contains(expected)
+                        && f.mend().toString().contains(mend)),
         faults::toString);
   }
 
@@ -68,7 +72,10 @@ class GateProfileTest {
     Profiles.of(timer().replace("rolls_over = 65536", "rolls_over = 33334"));
     assertEquals(
         "at least 33334 counts: more than twice what an arrow at 60 ft/s takes over 304.8 mm",
-        faults(timer().replace("rolls_over = 65536", "rolls_over = 33333")).get(0).expected());
+        faults(timer().replace("rolls_over = 65536", "rolls_over = 33333"))
+            .get(0)
+            .expected()
+            .toString());
   }
 
   @Test
@@ -76,7 +83,8 @@ class GateProfileTest {
     List<WrittenFault> faults =
         faults(timer().replace("[clock]\ntick = \"1 µs\"\nrolls_over = 65536\n", ""));
     assertEquals(1, faults.size(), faults.toString());
-    assertTrue(faults.get(0).mend().contains("add a section [clock] with tick = \"1 µs\""));
+    assertTrue(
+        faults.get(0).mend().toString().contains("add a section [clock] with tick = \"1 µs\""));
   }
 
   @Test
@@ -84,21 +92,22 @@ class GateProfileTest {
     List<WrittenFault> faults =
         faults(Profiles.text("plain-decimal") + "\n[clock]\ntick = \"1 µs\"\n");
     assertEquals(1, faults.size(), faults.toString());
-    assertEquals("take it out", faults.get(0).mend());
+    assertEquals("take it out", faults.get(0).mend().toString());
   }
 
   @Test
   void aLineWithNeitherSpeedNorGateTimesIsRefused() {
     List<WrittenFault> faults = faults(Profiles.text("plain-decimal").replace("(?<speed>", "(?:"));
     assertEquals(1, faults.size(), faults.toString());
-    assertEquals("a group named speed, or gate times", faults.get(0).expected());
-    assertTrue(faults.get(0).mend().contains("(?<at1>…) and (?<at2>…)"));
+    assertEquals("a group named speed, or gate times", faults.get(0).expected().toString());
+    assertTrue(faults.get(0).mend().toString().contains("(?<at1>…) and (?<at2>…)"));
   }
 
   @Test
   void aClockTooCoarseForTheSimulatorsArrowIsRefused() {
     List<WrittenFault> faults = faults(timer().replace("tick = \"1 µs\"", "tick = \"100 ms\""));
-    assertTrue(faults.get(0).mend().contains("let the clock count faster"), faults::toString);
+    assertTrue(
+        faults.get(0).mend().toString().contains("let the clock count faster"), faults::toString);
   }
 
   @Test

@@ -103,13 +103,14 @@ class SentenceProfileTest {
                     f.file().equals("p.toml")
                         && f.line() == line
                         && f.column() > 0
-                        && f.mend().contains(mend)),
+                        && f.mend().toString().contains(mend)),
         () -> "line " + line + ": " + faults);
   }
 
   @Test
   void refusesAPatternThatDoesNotCompileWithThePlaceInIt() {
-    String mend = faults(gateTimer().replace("(?<status>[A-Z])", "(?<status>[A-Z")).get(0).mend();
+    String mend =
+        faults(gateTimer().replace("(?<status>[A-Z])", "(?<status>[A-Z")).get(0).mend().toString();
     assertTrue(mend.matches("mend it at character [0-9]+ of the pattern: .+"), mend);
   }
 
@@ -118,7 +119,7 @@ class SentenceProfileTest {
     List<WrittenFault> faults =
         faults(Profiles.text("plain-decimal").replace("apart_ms = 1000\n", ""));
     assertEquals(1, faults.size());
-    assertTrue(faults.get(0).mend().contains("apart_ms = 1000"));
+    assertTrue(faults.get(0).mend().toString().contains("apart_ms = 1000"));
   }
 
   @Test
@@ -126,7 +127,7 @@ class SentenceProfileTest {
     List<WrittenFault> faults =
         faults(Profiles.text("plain-decimal").replace("unit = \"ft/s\"\n", ""));
     assertEquals(1, faults.size());
-    assertTrue(faults.get(0).mend().contains("unit = \"ft/s\""));
+    assertTrue(faults.get(0).mend().toString().contains("unit = \"ft/s\""));
   }
 
   @Test

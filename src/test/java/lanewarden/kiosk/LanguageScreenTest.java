@@ -50,6 +50,25 @@ class LanguageScreenTest {
   }
 
   @Test
+  void theFaultsOfARuleBookAreToldInTheLanguageOfTheScreens() throws Exception {
+    try (Booth booth = Booth.in(Language.GERMAN, BoothEvent.PLAIN, temp, 1280, 800)) {
+      booth.press(KeyCode.F10);
+      booth.focusField("field-limit");
+      booth.type("3");
+      assertEquals(
+          "Erwartet: eine Geschwindigkeit wie \"300 ft/s\"; gefunden: \"3\". Abhilfe: die Einheit"
+              + " dazuschreiben, eine von ft/s, m/s.",
+          booth.text("fault-limit"));
+      booth.focusField("field-counted");
+      booth.type("9");
+      assertEquals(
+          "Erwartet: mindestens 9, so viele wie gezählt werden; gefunden: 5. Abhilfe: mehr Schüsse"
+              + " erlauben oder weniger Messwerte zählen.",
+          booth.text("fault-shots"));
+    }
+  }
+
+  @Test
   void theStateOfTheLinkAndTheFaultsOfAFormAreToldInTheLanguageOfTheScreens() throws Exception {
     try (Booth booth = Booth.in(Language.GERMAN, BoothEvent.PLAIN, temp, 1280, 800)) {
       booth.signIn();

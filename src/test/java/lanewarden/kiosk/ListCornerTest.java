@@ -228,6 +228,54 @@ class ListCornerTest {
     assertEquals(other.toString(), door.label("field-roster"), "what was looked at last stays");
   }
 
+  private void speakGerman() throws Exception {
+    Booth.call(
+        () -> {
+          door.look.language().set(Language.GERMAN);
+          return true;
+        });
+    door.settle();
+    door.press(KeyCode.INSERT);
+    door.press(KeyCode.F4);
+  }
+
+  @Test
+  void whatIsWrongInTheListIsToldInTheLanguageOfTheScreens() throws Exception {
+    speakGerman();
+    Files.writeString(
+        list,
+        """
+        Bib,Name,Division,Arrow mass
+        11,Ines Wetherholt,OC,352
+        11,Goran Pellinor,XX,"1,5 gr"
+        """);
+    take(list);
+    door.chosen.add(RULES);
+    door.press(KeyCode.F6);
+    assertEquals(
+        List.of(
+            "Zeile 2: erwartet: ein Gewicht wie \"350 gr\"; gefunden: \"352\". Abhilfe: die Einheit"
+                + " dazuschreiben, eine von gr, g, kg, lb, oder es leer lassen.",
+            "Zeile 3: erwartet: eine Startnummer, die sonst niemand hat; gefunden: \"11\", schon in"
+                + " Zeile 2. Abhilfe: jedem Teilnehmer eine eigene Startnummer und nur eine Zeile"
+                + " geben.",
+            "Zeile 3: erwartet: eine Klasse des Regelwerks, eine von OC, TR; gefunden: \"XX\"."
+                + " Abhilfe: sie hier berichtigen oder die Klasse ins Regelwerk aufnehmen.",
+            "Zeile 3: erwartet: ein Gewicht wie \"350 gr\"; gefunden: \"1,5 gr\". Abhilfe: einen"
+                + " Dezimalpunkt statt des Kommas schreiben, oder es leer lassen."),
+        door.lines("roster-faults"));
+  }
+
+  @Test
+  void whatIsNoTableIsToldInTheLanguageOfTheScreens() throws Exception {
+    speakGerman();
+    take(Files.writeString(temp.resolve("empty.csv"), "Bib,Name,Division\n"));
+    assertEquals(
+        "Zeile 1: erwartet: eine Kopfzeile, dann eine Zeile je Datensatz; gefunden: nur eine"
+            + " Zeile. Abhilfe: die ganze Tabelle speichern, mit den Namen ihrer Spalten darüber.",
+        door.text("fault-roster"));
+  }
+
   @Test
   void nothingIsLostWithTextTwiceAsLargeInTheLongestLanguage() throws Exception {
     Booth.call(

@@ -31,8 +31,8 @@ class OtherQuantitiesTest {
   @Test
   void messageNamesTheUnitsThatAreKnown() {
     QuantityException refused = assertThrows(QuantityException.class, () -> Mass.parse("350 oz"));
-    assertEquals("use one of gr, g, kg, lb", refused.mend());
+    assertEquals("use one of gr, g, kg, lb", refused.mend().toString());
     QuantityException bare = assertThrows(QuantityException.class, () -> Mass.parse("350"));
-    assertEquals("add the unit, one of gr, g, kg, lb", bare.mend());
+    assertEquals("add the unit, one of gr, g, kg, lb", bare.mend().toString());
   }
 }

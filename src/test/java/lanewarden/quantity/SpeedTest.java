@@ -93,9 +93,9 @@ class SpeedTest {
       })
   void refusesWhatIsNoSpeed(String text) {
     QuantityException refused = assertThrows(QuantityException.class, () -> Speed.parse(text));
-    assertFalse(refused.expected().isBlank());
-    assertFalse(refused.found().isBlank());
-    assertFalse(refused.mend().isBlank());
+    assertFalse(refused.expected().toString().isBlank());
+    assertFalse(refused.found().toString().isBlank());
+    assertFalse(refused.mend().toString().isBlank());
   }
 
   @ParameterizedTest

@@ -114,7 +114,7 @@ class RosterSheetTest {
                 + "TR,Dee,1\n");
     RosterSheet.Mapped mapped = sheet.mapped(sheet.guess(), CODES);
     assertEquals(List.of("4:8", "5:0", "6:4", "7:8"), told(mapped));
-    assertEquals("\"1\", already on line 2", mapped.faults().get(3).found());
+    assertEquals("\"1\", already on line 2", mapped.faults().get(3).found().toString());
     assertEquals(5, sheet.size());
   }
 
@@ -123,7 +123,7 @@ class RosterSheetTest {
     RosterSheet sheet = sheet("division\tname\tbib\nOC\tAnn\t1\nXX\tBen\t2\n");
     List<WrittenFault> faults = sheet.mapped(sheet.guess(), CODES).faults();
     assertEquals(3, faults.get(0).line());
-    assertEquals("\"XX\"", faults.get(0).found());
+    assertEquals("\"XX\"", faults.get(0).found().toString());
   }
 
   @Test
@@ -186,7 +186,7 @@ class RosterSheetTest {
             "put a = between",
             "say it of arrow-mass once only",
             "say it of division once only"),
-        refused.faults().stream().map(WrittenFault::mend).toList());
+        refused.faults().stream().map(fault -> fault.mend().toString()).toList());
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import lanewarden.quantity.Force;
 import lanewarden.quantity.Length;
 import lanewarden.quantity.Mass;
+import lanewarden.written.FaultTable;
 import lanewarden.written.WrittenFault;
 import lanewarden.written.WrittenRefused;
 import org.junit.jupiter.api.Test;
@@ -161,14 +162,15 @@ class RosterTest {
                 "a division of the rule book, one of OC",
                 "\"XYZ\"",
                 "correct it here, or add the division to the rule book")),
-        roster.faultsAgainst(Set.of("OC")));
+        FaultTable.inEnglish(roster.faultsAgainst(Set.of("OC"))));
     assertEquals(List.of(), roster.faultsAgainst(new TreeSet<>(Set.of("OC", "XYZ"))));
   }
 
   @Test
   void mistypedDivisionIsShownTheOneItIsNear() throws WrittenRefused {
     Roster roster = roster("bib,name,division\n17,Ana Brisk,oc\n");
-    assertEquals("did you mean \"OC\"?", roster.faultsAgainst(Set.of("OC")).get(0).mend());
+    assertEquals(
+        "did you mean \"OC\"?", roster.faultsAgainst(Set.of("OC")).get(0).mend().toString());
   }
 
   @Test

@@ -53,7 +53,7 @@ class DamagedRuleBookTest {
       for (WrittenFault fault : refused.faults()) {
         assertTrue(fault.line() >= 1 && fault.line() <= lines, () -> fault + "\n" + shown);
         assertTrue(fault.column() >= 1, () -> fault + "\n" + shown);
-        assertFalse(fault.mend().isBlank(), () -> fault + "\n" + shown);
+        assertFalse(fault.mend().toString().isBlank(), () -> fault + "\n" + shown);
       }
     }
   }

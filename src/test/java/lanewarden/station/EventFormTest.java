@@ -123,7 +123,14 @@ class EventFormTest {
     EventForm form =
         form(here.resolve("list.csv"), here.resolve("mine").toString(), ORGANIZER, OFFICIAL);
     assertEquals(Set.of("folder"), faulty(form));
-    assertTrue(form.examine().faults().get("folder").get(0).words().contains("never made over it"));
+    assertTrue(
+        form.examine()
+            .faults()
+            .get("folder")
+            .get(0)
+            .words()
+            .toString()
+            .contains("never made over it"));
   }
 
   @Test
@@ -147,7 +154,13 @@ class EventFormTest {
     EventForm form =
         form(here.resolve("list.csv"), locked.resolve("e").toString(), ORGANIZER, OFFICIAL);
     assertTrue(
-        form.examine().faults().get("folder").get(0).words().contains("Permission was denied"));
+        form.examine()
+            .faults()
+            .get("folder")
+            .get(0)
+            .words()
+            .toString()
+            .contains("Permission was denied"));
   }
 
   @Test
@@ -171,7 +184,8 @@ class EventFormTest {
             ORGANIZER,
             OFFICIAL);
     assertEquals(Set.of("roster"), faulty(form));
-    assertTrue(form.examine().rosterFaults().get(0).startsWith("Line 3: expected a bib"));
+    assertTrue(
+        form.examine().rosterFaults().get(0).toString().startsWith("Line 3: expected a bib"));
   }
 
   @Test

@@ -37,7 +37,7 @@ class RuleDraftTest {
   private List<String> told(int section, RuleKey key) {
     return draft.faults(section).stream()
         .filter(fault -> fault.isAbout(key))
-        .map(RuleFault::inWords)
+        .map(fault -> fault.inWords().toString())
         .toList();
   }
 
@@ -132,7 +132,7 @@ class RuleDraftTest {
   void aRightDivisionSpeaksWhateverIsWrongInAnother() {
     draft = draft.with(1, RuleKey.LIMIT, "fast").with(0, RuleKey.EDITION, "");
     assertTrue(draft.division(1).isEmpty());
-    assertEquals("At most 70 m/s.", draft.division(2).orElseThrow().sentences().get(0));
+    assertEquals("At most 70 m/s.", draft.division(2).orElseThrow().sentences().get(0).toString());
     assertEquals(1, draft.faults(0).size());
     assertEquals(0, draft.faults(2).size());
   }
@@ -140,8 +140,9 @@ class RuleDraftTest {
   @Test
   void aDivisionAsSavedStandsBesideTheChangedOneAlsoWhenOthersCameAndWent() throws Exception {
     draft = draft.add().remove(1).with(1, RuleKey.LIMIT, "71 m/s");
-    assertEquals("At most 71 m/s.", draft.division(1).orElseThrow().sentences().get(0));
-    assertEquals("At most 70 m/s.", draft.savedDivision(1).orElseThrow().sentences().get(0));
+    assertEquals("At most 71 m/s.", draft.division(1).orElseThrow().sentences().get(0).toString());
+    assertEquals(
+        "At most 70 m/s.", draft.savedDivision(1).orElseThrow().sentences().get(0).toString());
     assertTrue(draft.savedDivision(2).isEmpty());
   }
 
@@ -161,7 +162,7 @@ class RuleDraftTest {
     draft = draft.add();
     assertEquals(3, draft.divisions());
     assertTrue(
-        draft.faults(3).stream().allMatch(fault -> fault.mend().equals("fill it in")),
+        draft.faults(3).stream().allMatch(fault -> fault.mend().toString().equals("fill it in")),
         draft.faults(3)::toString);
     assertEquals("OC", draft.text(1, RuleKey.CODE));
   }
@@ -182,7 +183,7 @@ class RuleDraftTest {
             .filter(fault -> fault.key().filter("voidz"::equals).isPresent())
             .findFirst()
             .orElseThrow();
-    assertEquals("did you mean voids?", stranger.mend());
+    assertEquals("did you mean voids?", stranger.mend().toString());
     draft = draft.without(1, "voidz").with(1, RuleKey.VOIDS, "1");
     assertEquals(List.of(), draft.faults());
   }

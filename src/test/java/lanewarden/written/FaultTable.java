@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanewarden.quantity.Sentence;
 
 /**
  * What is expected of a folder of faulty files: {@code faults.txt} beside them, a line a fault with
@@ -40,11 +41,27 @@ public final class FaultTable {
               Integer.parseInt(part[1]),
               Integer.parseInt(part[2]),
               key ? place(about) : null,
-              key ? about.group("expected") : part[3],
-              part[4],
-              part[5]);
+              Sentence.verbatim(key ? about.group("expected") : part[3]),
+              Sentence.verbatim(part[4]),
+              Sentence.verbatim(part[5]));
       faults.computeIfAbsent(part[0], file -> new ArrayList<>()).add(fault);
     }
+  }
+
+  /** The same faults as far as their English goes, in which they are compared. */
+  public static List<WrittenFault> inEnglish(List<WrittenFault> faults) {
+    return faults.stream()
+        .map(
+            fault ->
+                new WrittenFault(
+                    fault.file(),
+                    fault.line(),
+                    fault.column(),
+                    fault.place(),
+                    Sentence.verbatim(fault.expected().toString()),
+                    Sentence.verbatim(fault.found().toString()),
+                    Sentence.verbatim(fault.mend().toString())))
+        .toList();
   }
 
   private static KeyPlace place(Matcher about) {

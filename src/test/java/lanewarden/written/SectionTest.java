@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import lanewarden.quantity.Sentence;
 import lanewarden.quantity.Speed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,8 +40,8 @@ class SectionTest {
   @Test
   void anEmptyListIsAFaultSinceItSaysNothing() {
     WrittenFault fault = onlyFault("words = []\n", root -> texts(root, "words"));
-    assertEquals("a list of one item or more", fault.expected());
-    assertEquals("an empty list", fault.found());
+    assertEquals("a list of one item or more", fault.expected().toString());
+    assertEquals("an empty list", fault.found().toString());
   }
 
   @Test
@@ -48,17 +49,17 @@ class SectionTest {
     WrittenFault fault =
         onlyFault("a = 1\nday = \"2026-03-01\"\n", root -> root.optionalDate("day"));
     assertEquals(2, fault.line());
-    assertEquals("a date such as 2026-03-01", fault.expected());
+    assertEquals("a date such as 2026-03-01", fault.expected().toString());
     assertEquals(new KeyPlace(TablePath.top(), "day", 0), fault.place());
-    assertEquals("\"2026-03-01\"", fault.found());
-    assertEquals("write it without quotes", fault.mend());
+    assertEquals("\"2026-03-01\"", fault.found().toString());
+    assertEquals("write it without quotes", fault.mend().toString());
   }
 
   @ParameterizedTest
   @CsvSource({"\"1 March 2026\"", "20260301", "2026-03-01T08:00:00Z", "2026-03-01T08:00:00"})
   void anythingElseForADayIsAFault(String written) {
     WrittenFault fault = onlyFault("day = " + written + "\n", root -> root.optionalDate("day"));
-    assertEquals(DAY_MEND, fault.mend());
+    assertEquals(DAY_MEND, fault.mend().toString());
   }
 
   @Test
@@ -72,31 +73,32 @@ class SectionTest {
                 3,
                 3,
                 new KeyPlace(TablePath.top(), "words", 2),
-                "a text",
-                "7",
-                "write it in double quotes"),
+                Sentence.verbatim("a text"),
+                Sentence.verbatim("7"),
+                Sentence.verbatim("write it in double quotes")),
             new WrittenFault(
                 "book.toml",
                 4,
                 2,
                 new KeyPlace(TablePath.top(), "words", 3),
-                "a text",
-                "\" \"",
-                "write it out, or take it out of the list")),
-        faults);
+                Sentence.verbatim("a text"),
+                Sentence.verbatim("\" \""),
+                Sentence.verbatim("write it out, or take it out of the list"))),
+        FaultTable.inEnglish(faults));
   }
 
   @Test
   void aTextInPlaceOfAListIsAFault() {
     WrittenFault fault = onlyFault("words = \"full draw\"\n", root -> texts(root, "words"));
-    assertEquals("a list of texts", fault.expected());
-    assertEquals("write words = [\"…\", \"…\"]", fault.mend());
+    assertEquals("a list of texts", fault.expected().toString());
+    assertEquals("write words = [\"…\", \"…\"]", fault.mend().toString());
   }
 
   @Test
   void itemsAreReadOneByOneAndTheParserNamesTheMend() throws WrittenRefused {
     TomlPage page = page("speeds = [\"300 ft/s\", \"290 kph\", \"91 m/s\"]\n");
-    List<Section.Item<Speed>> read = page.root().optionalItems("speeds", "a speed", Speed::parse);
+    List<Section.Item<Speed>> read =
+        page.root().optionalItems("speeds", Sentence.verbatim("a speed"), Speed::parse);
     assertEquals(
         List.of(
             new Section.Item<>(1, Speed.parse("300 ft/s")),
@@ -104,17 +106,17 @@ class SectionTest {
         read);
     WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
     assertEquals(1, refused.faults().size());
-    assertEquals("use one of ft/s, m/s", refused.faults().get(0).mend());
+    assertEquals("use one of ft/s, m/s", refused.faults().get(0).mend().toString());
     assertEquals(23, refused.faults().get(0).column());
   }
 
   @Test
   void anUnknownKeyIsToldAllKnownOnesWhereTheyAreFew() {
     WrittenFault fault = onlyFault("place = \"field\"\n", root -> closed(root, "name", "edition"));
-    assertEquals("one of name, edition", fault.expected());
+    assertEquals("one of name, edition", fault.expected().toString());
     assertEquals(new KeyPlace(TablePath.top(), "place", 0), fault.place());
-    assertEquals("the unknown key place", fault.found());
-    assertEquals("take the line out", fault.mend());
+    assertEquals("the unknown key place", fault.found().toString());
+    assertEquals("take the line out", fault.mend().toString());
   }
 
   @ParameterizedTest
@@ -129,13 +131,13 @@ class SectionTest {
   void anUnknownKeyAmongManyIsToldThoseLikeIt(String key, String mend) {
     String[] known = "a b c d e f g h i least-arrow draw-weight most-draw-weight".split(" ", -1);
     WrittenFault fault = onlyFault(key + " = 1\n", root -> closed(root, known));
-    assertEquals("one of the 12 keys known here", fault.expected());
+    assertEquals("one of the 12 keys known here", fault.expected().toString());
     assertEquals(new KeyPlace(TablePath.top(), key, 0), fault.place());
-    assertEquals(mend, fault.mend());
+    assertEquals(mend, fault.mend().toString());
   }
 
   private static List<String> texts(Section section, String key) {
-    return section.optionalItems(key, "a text", text -> text).stream()
+    return section.optionalItems(key, Sentence.verbatim("a text"), text -> text).stream()
         .map(Section.Item::value)
         .toList();
   }

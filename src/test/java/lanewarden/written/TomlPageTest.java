@@ -53,10 +53,10 @@ class TomlPageTest {
     root.closed();
     WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
     assertEquals(List.of(1, 2, 3, 4), refused.faults().stream().map(WrittenFault::line).toList());
-    assertEquals("did you mean name?", refused.faults().get(0).mend());
+    assertEquals("did you mean name?", refused.faults().get(0).mend().toString());
     assertEquals("a whole number from 1 to 9", expected(refused, 1));
-    assertEquals("use one of ft/s, m/s", refused.faults().get(2).mend());
-    assertEquals("did you mean \"mean\"?", refused.faults().get(3).mend());
+    assertEquals("use one of ft/s, m/s", refused.faults().get(2).mend().toString());
+    assertEquals("did you mean \"mean\"?", refused.faults().get(3).mend().toString());
   }
 
   @Test
@@ -67,7 +67,7 @@ class TomlPageTest {
     WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
     WrittenFault fault = refused.faults().get(0);
     assertEquals(3, fault.line());
-    assertEquals("nothing", fault.found());
+    assertEquals("nothing", fault.found().toString());
     assertTrue(
         fault.toString().startsWith("book.toml:3:1: expected division[1].code"), fault::toString);
   }
@@ -104,7 +104,7 @@ class TomlPageTest {
     WrittenFault fault = refused.faults().get(0);
     assertEquals(2, fault.line());
     assertEquals(6, fault.column());
-    assertEquals("byte 0xE9, which is not UTF-8 here", fault.found());
+    assertEquals("byte 0xE9, which is not UTF-8 here", fault.found().toString());
   }
 
   @Test
@@ -130,14 +130,14 @@ class TomlPageTest {
     page.root().choice("word", Map.of("mean", 1));
     page.root().closed();
     WrittenRefused refused = assertThrows(WrittenRefused.class, page::refuseIfFaulty);
-    assertEquals("\"\\u001B[31mred\\n\"", refused.faults().get(0).found());
+    assertEquals("\"\\u001B[31mred\\n\"", refused.faults().get(0).found().toString());
     for (WrittenFault fault : refused.faults()) {
       assertTrue(WrittenText.isPlain(fault.toString()), fault::toString);
     }
   }
 
   private static String expected(WrittenRefused refused, int index) {
-    return refused.faults().get(index).expected();
+    return refused.faults().get(index).expected().toString();
   }
 
   private static TomlPage page(String text) throws WrittenRefused {

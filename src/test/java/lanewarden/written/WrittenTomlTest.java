@@ -226,7 +226,7 @@ class WrittenTomlTest {
             WrittenRefused.class,
             () -> read("x = 1\n" + text).set(event, "a", Literal.whole(2), NO_ORDER));
     WrittenFault fault = refused.faults().get(0);
-    assertEquals("change it with a text editor; nothing was changed", fault.mend());
+    assertEquals("change it with a text editor; nothing was changed", fault.mend().toString());
     KeyPlace place = fault.place();
     KeyPlace key = new KeyPlace(event, "a", 0);
     assertEquals(text.contains("[event]\n") ? key : new KeyPlace(TOP, "event", 0), place);

@@ -89,6 +89,8 @@ final class SentenceKeys {
     if (form instanceof Straying straying) {
       return BenchKeys.of(straying);
     }
-    throw new IllegalArgumentException("no screen has the sentence " + form.english());
+    return FaultKeys.of(form)
+        .orElseThrow(
+            () -> new IllegalArgumentException("no screen has the sentence " + form.english()));
   }
 }

@@ -232,7 +232,7 @@ public final class EffectViewModel {
     Supposed.Typed read = Supposed.read(one -> supposed(one).get());
     for (Supposition one : Supposition.values()) {
       QuantityException fault = read.faults().get(one);
-      fault(one).set(fault == null ? "" : fault.mend());
+      fault(one).set(fault == null ? "" : texts.of(fault.mend()));
     }
     return read.supposed();
   }

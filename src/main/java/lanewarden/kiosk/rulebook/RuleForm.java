@@ -132,7 +132,7 @@ final class RuleForm extends ScrollPane {
               .show(
                   faults.stream()
                       .filter(fault -> fault.isAbout(shown.key()))
-                      .map(RuleFault::inWords)
+                      .map(fault -> texts.of(fault.inWords()))
                       .toList());
         }
       }
@@ -145,7 +145,7 @@ final class RuleForm extends ScrollPane {
 
   /** A fault that no field can show: a key that no rule book has, or something above them. */
   private Node stranger(RuleFault fault) {
-    Label words = new Label(fault.inWords());
+    Label words = new Label(texts.of(fault.inWords()));
     WrappedWords.in(words);
     words.setMinHeight(USE_PREF_SIZE);
     VBox box = new VBox(words);

@@ -68,7 +68,7 @@ record Fields(Draft draft, Texts texts) {
   static List<String> told(
       Map<String, List<EventFormFindings.Fault>> faults, String field, Texts texts) {
     return faults.getOrDefault(field, List.of()).stream()
-        .map(fault -> TroubleWords.inField(fault.code(), fault.words(), texts))
+        .map(fault -> TroubleWords.inField(fault.code(), texts.of(fault.words()), texts))
         .toList();
   }
 

@@ -17,6 +17,7 @@ import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.quantity.Sentence;
 import lanewarden.roster.RosterSheet;
 import lanewarden.station.CompetitorList;
 import lanewarden.station.EventForm;
@@ -152,9 +153,9 @@ final class RosterStep implements StepPane {
             .collect(Collectors.joining(", ")));
   }
 
-  private void tell(List<String> told) {
-    for (String fault : told) {
-      Label line = new Label(fault);
+  private void tell(List<Sentence> told) {
+    for (Sentence fault : told) {
+      Label line = new Label(texts.of(fault));
       PanelFrame.wrap(line);
       faults.getChildren().add(line);
     }

@@ -16,7 +16,9 @@ import lanewarden.station.Trouble;
  * @param what what happened
  * @param why why, where the trouble itself says it on this screen; else blank
  * @param remedy what to do
- * @param particulars the trouble's own sentences, in English; blank where they are said already
+ * @param particulars every place of a file that was refused, or what is wrong with what was typed,
+ *     in the language of the screens; else the trouble's own sentences, in English; blank where
+ *     they are said already
  */
 public record TroubleWords(String what, String why, String remedy, String particulars) {
   private static final String BUNDLE = "lanewarden.kiosk.faults";
@@ -30,7 +32,11 @@ public record TroubleWords(String what, String why, String remedy, String partic
   /** A trouble for these screens. */
   public static TroubleWords of(Trouble trouble, Texts texts) {
     String code = trouble.kind() == Trouble.Kind.BUG ? BUG : trouble.code();
-    return of(code, joined(trouble.what(), trouble.why(), trouble.remedy()), texts)
+    String particulars =
+        trouble.places().isEmpty()
+            ? joined(trouble.what(), trouble.why(), trouble.remedy())
+            : trouble.places().stream().map(texts::of).collect(Collectors.joining("\n"));
+    return of(code, particulars, texts)
         .orElseGet(() -> new TroubleWords(trouble.what(), trouble.why(), trouble.remedy(), ""));
   }
 

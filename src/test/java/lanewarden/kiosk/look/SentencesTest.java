@@ -55,7 +55,16 @@ class SentencesTest {
   @Test
   void thereAreSentencesOfEveryRoomThatHasSome() {
     assertEquals(
-        List.of("bench", "bow", "journal", "metrology", "rules", "station"),
+        List.of(
+            "bench",
+            "bow",
+            "journal",
+            "metrology",
+            "quantity",
+            "roster",
+            "rules",
+            "station",
+            "written"),
         List.copyOf(
             new TreeSet<>(
                 FORMS.stream()

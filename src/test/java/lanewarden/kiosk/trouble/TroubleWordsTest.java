@@ -2,6 +2,7 @@ package lanewarden.kiosk.trouble;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -24,7 +25,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lanewarden.kiosk.look.Language;
 import lanewarden.kiosk.look.Texts;
+import lanewarden.rules.RuleBook;
 import lanewarden.station.Trouble;
+import lanewarden.written.WrittenRefused;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -70,6 +73,21 @@ class TroubleWordsTest {
             assertEquals(null, before, code + " reads as another one");
           }
         });
+  }
+
+  @Test
+  void theFaultsOfAFileAreParticularsInTheLanguageOfTheScreens() throws Exception {
+    WrittenRefused refused =
+        assertThrows(
+            WrittenRefused.class,
+            () -> RuleBook.read("book.toml", "format = 2".getBytes(StandardCharsets.UTF_8)));
+    Trouble trouble = Trouble.of(refused);
+    assertEquals(
+        "book.toml, Zeile 1, Zeichen 1: für format erwartet: 1; gefunden: 2; Abhilfe: das Regelwerk"
+            + " im Format 1 schreiben oder die Version von Lanewarden nehmen, für die es gemacht"
+            + " wurde",
+        TroubleWords.of(trouble, Texts.in(Language.GERMAN)).particulars());
+    assertEquals(trouble.why(), TroubleWords.of(trouble, Texts.in(Language.ENGLISH)).why());
   }
 
   @Test
