@@ -60,10 +60,10 @@ final class SetUpsPanels {
                 new PracticeSetUpText(
                     answers.words(BOW),
                     answers.words(ARROW),
-                    answers.words(MASS),
-                    answers.words(DRAW),
-                    answers.words(LENGTH),
-                    answers.words(BRACE),
+                    texts.typed(answers.words(MASS)),
+                    texts.typed(answers.words(DRAW)),
+                    texts.typed(answers.words(LENGTH)),
+                    texts.typed(answers.words(BRACE)),
                     answers.words(RATING)),
                 done,
                 missed),
@@ -77,7 +77,7 @@ final class SetUpsPanels {
     return open(
         "type-panel",
         List.of(words(READING, "setups.ask.reading")),
-        (answers, done, missed) -> model.type(answers.words(READING), done, missed),
+        (answers, done, missed) -> model.type(texts.typed(answers.words(READING)), done, missed),
         new FormPanel.Wording(
             texts.of("setups.type"), texts.of("setups.type.words"), texts.of("setups.type.act")));
   }
@@ -99,7 +99,7 @@ final class SetUpsPanels {
                         shot ->
                             row.leftOut().contains(shot)
                                 ? texts.of("setups.shot.left-out", shot.speed())
-                                : shot.speed().toString())
+                                : texts.quantity(shot.speed()))
                     .toList()),
             Question.choice(
                 WORD, texts.of("setups.ask.word"), said.stream().map(this::worded).toList())),

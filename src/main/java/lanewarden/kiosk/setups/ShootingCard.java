@@ -50,9 +50,14 @@ final class ShootingCard extends VBox {
     setUp.setText(
         shot.map(known -> texts.of("setups.now", known.name()))
             .orElseGet(() -> texts.of("setups.now.none")));
-    say(figures, shot.map(ShootingCard::figures).orElse(""));
+    say(figures, shot.map(this::figures).orElse(""));
     Optional<PracticeView.News> news = practice.flatMap(PracticeView::news);
-    say(last, news.filter(PracticeView.News::taken).map(PracticeView.News::words).orElse(""));
+    say(
+        last,
+        news.filter(PracticeView.News::taken)
+            .map(PracticeView.News::words)
+            .map(texts::number)
+            .orElse(""));
     say(
         refused,
         news.filter(told -> !told.taken())
@@ -74,10 +79,10 @@ final class ShootingCard extends VBox {
             .collect(Collectors.joining(". ")));
   }
 
-  private static String figures(PracticeSetUp setUp) {
+  private String figures(PracticeSetUp setUp) {
     return Stream.of(setUp.mass(), setUp.drawWeight(), setUp.drawLength(), setUp.braceHeight())
         .flatMap(Optional::stream)
-        .map(String::valueOf)
+        .map(texts::quantity)
         .collect(Collectors.joining(" · "));
   }
 
