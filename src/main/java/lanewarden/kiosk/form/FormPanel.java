@@ -114,6 +114,8 @@ public final class FormPanel implements Page {
   private void addFirst(Question question) {
     grid.getChildren().forEach(node -> GridPane.setRowIndex(node, GridPane.getRowIndex(node) + 1));
     add(question, 0);
+    // A field takes what is typed once it has its skin
+    grid.applyCss();
   }
 
   private void add(Question question, int row) {
