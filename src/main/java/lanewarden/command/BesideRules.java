@@ -2,9 +2,7 @@ package lanewarden.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.station.StationException;
 import lanewarden.station.WrittenRules;
@@ -17,17 +15,7 @@ interface BesideRules {
    *
    * @param name what it is called
    */
-  record Other(String name, Division division) {
-
-    /** The sentences of a rule that the other does not have. */
-    static List<String> onlyIn(Division one, Division other) {
-      List<Sentence> others = other.sentences();
-      return one.sentences().stream()
-          .filter(each -> !others.contains(each))
-          .map(Sentence::toString)
-          .toList();
-    }
-  }
+  record Other(String name, Division division) {}
 
   /** The rule that stands beside this one; empty where there is none. */
   Optional<Other> beside(Division division);
@@ -42,12 +30,11 @@ interface BesideRules {
     if (Files.exists(Path.of(named))) {
       WrittenRules others = WrittenRules.read(Path.of(named));
       return division ->
-          others.divisions().stream()
-              .filter(other -> other.code().equalsIgnoreCase(division.code()))
-              .findFirst()
+          others
+              .find(division.code())
               .map(other -> new Other(other.code() + " of " + named, other));
     }
-    Division other = rules.division(named);
+    Division other = rules.besideItself(named);
     return division ->
         division.code().equals(other.code())
             ? Optional.empty()

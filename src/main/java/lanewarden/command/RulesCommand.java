@@ -13,6 +13,7 @@ import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.rules.Screening;
 import lanewarden.rules.WorkedCase;
+import lanewarden.station.Difference;
 import lanewarden.station.Effect;
 import lanewarden.station.Packed;
 import lanewarden.station.RuleCurve;
@@ -147,13 +148,12 @@ final class RulesCommand implements Callable<Integer> {
         "beside it: " + other.name() + "  " + other.division().name(),
         other.division(),
         told.otherEffect().orElseThrow());
-    List<String> here = BesideRules.Other.onlyIn(told.division(), other.division());
-    List<String> there = BesideRules.Other.onlyIn(other.division(), told.division());
+    Difference difference = Difference.between(told.division(), other.division());
     terminal.result("");
     terminal.result("what differs between " + told.division().code() + " and " + other.name());
-    here.forEach(sentence -> terminal.result("  only the first:  " + sentence));
-    there.forEach(sentence -> terminal.result("  only the second: " + sentence));
-    if (here.isEmpty() && there.isEmpty()) {
+    difference.onlyFirst().forEach(sentence -> terminal.result("  only the first:  " + sentence));
+    difference.onlySecond().forEach(sentence -> terminal.result("  only the second: " + sentence));
+    if (difference.isNone()) {
       terminal.result("  Nothing: both demand the same.");
     }
   }
@@ -205,8 +205,9 @@ final class RulesCommand implements Callable<Integer> {
               Map<String, Object> second =
                   members(other.division(), told.otherEffect().orElseThrow());
               second.put("named", other.name());
-              second.put("onlyFirst", BesideRules.Other.onlyIn(told.division(), other.division()));
-              second.put("onlySecond", BesideRules.Other.onlyIn(other.division(), told.division()));
+              Difference difference = Difference.between(told.division(), other.division());
+              second.put("onlyFirst", strings(difference.onlyFirst().stream()));
+              second.put("onlySecond", strings(difference.onlySecond().stream()));
               members.put("beside", second);
             });
     return members;

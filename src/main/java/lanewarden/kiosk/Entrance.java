@@ -290,6 +290,7 @@ final class Entrance implements Kiosk.Opened {
             draft,
             texts,
             ThemeButton.of(look.theme(), texts),
+            () -> Optional.of(chooser),
             Optional.empty(),
             this::goHome,
             new Studio.Threads(

@@ -3,6 +3,8 @@ package lanewarden.kiosk;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.rulebook.Adoption;
@@ -29,6 +31,7 @@ final class Studio {
   /**
    * The studio's screen on a rule book.
    *
+   * @param chooser with what a file is chosen, if there is anything at the time
    * @param adoption how it comes into force, where it is an event's
    * @param leave goes back
    */
@@ -37,12 +40,13 @@ final class Studio {
       RuleDraft draft,
       Texts texts,
       KeyButton theme,
+      Supplier<Optional<Chooser>> chooser,
       Optional<Adoption> adoption,
       Runnable leave,
       Threads threads) {
     RuleBookViewModel book =
         new RuleBookViewModel(draft, threads.clock(), threads.files(), threads.screen());
     EffectViewModel effect = new EffectViewModel(book, texts, threads.curves(), threads.screen());
-    return new RuleBookScreen(book, effect, texts, shell, theme, adoption, leave);
+    return new RuleBookScreen(book, effect, texts, shell, theme, chooser, adoption, leave);
   }
 }

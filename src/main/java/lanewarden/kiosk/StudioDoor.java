@@ -91,6 +91,7 @@ final class StudioDoor {
             draft,
             texts,
             theme.get(),
+            chooser,
             Optional.of(adoption(draft.file())),
             this::close,
             new Studio.Threads(
@@ -112,8 +113,8 @@ final class StudioDoor {
       }
 
       @Override
-      public Optional<Chooser> chooser() {
-        return chooser.get();
+      public void inForce(Consumer<String> sha256, Consumer<Trouble> missed) {
+        desk.ask(station -> station.proceedings().rulesInForce().sha256(), sha256, missed);
       }
 
       @Override

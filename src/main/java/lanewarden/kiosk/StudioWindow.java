@@ -25,6 +25,7 @@ final class StudioWindow implements Kiosk.Opened {
             draft,
             texts,
             ThemeButton.of(look.theme(), texts),
+            () -> Optional.of(new SystemChooser(() -> stage)),
             Optional.empty(),
             stage::hide,
             threads);

@@ -256,11 +256,14 @@ public final class Proceedings {
    * @throws StationException if what was typed cannot be read
    */
   public Outlook outlook(BroughtText typed, String scatter, String only) throws StationException {
-    WrittenRules rules;
+    return Outlook.of(rulesInForce().wanted(only), typed, scatter);
+  }
+
+  /** The rule book in force. */
+  public WrittenRules rulesInForce() {
     synchronized (station) {
-      rules = WrittenRules.of(book.ruleBook());
+      return WrittenRules.of(book.ruleBook());
     }
-    return Outlook.of(rules.wanted(only), typed, scatter);
   }
 
   /** Something that the organizer decides while the line is open. */

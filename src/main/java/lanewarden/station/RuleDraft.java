@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import lanewarden.quantity.Sentence;
 import lanewarden.rules.Division;
 import lanewarden.rules.DraftRules;
+import lanewarden.written.Fingerprint;
 import lanewarden.written.KeyPlace;
 import lanewarden.written.TablePath;
 import lanewarden.written.WrittenFault;
@@ -29,6 +30,17 @@ import lanewarden.written.WrittenToml;
  * typed, also where it is wrong.
  */
 public final class RuleDraft {
+
+  /** What a saving wrote. */
+  public enum Writing {
+    /** Nothing: the very same stood in the file already. */
+    NOTHING,
+    /** A file that was not there before. */
+    NEW,
+    /** The file anew; what stood in it before is kept beside it. */
+    REPLACED
+  }
+
   private final RuleFiles files;
   private final WrittenToml toml;
   private final List<DraftSection> sections;
@@ -233,6 +245,16 @@ public final class RuleDraft {
   public boolean isChanged() {
     return !Arrays.equals(toml.utf8(), files.bytes())
         || sections.stream().flatMap(DraftSection::missed).findAny().isPresent();
+  }
+
+  /** What the last saving wrote; nothing where it was not saved yet. */
+  public Writing writing() {
+    return files.writing();
+  }
+
+  /** SHA-256 of what was opened or saved last, 64 hex digits. */
+  public String sha256() {
+    return Fingerprint.sha256(files.bytes());
   }
 
   /** The file that was opened or saved last: the rule book itself, or a draft of it. */

@@ -16,12 +16,19 @@ final class RuleFiles {
   private final RuleFile home;
   private final RuleFile draft;
   private final boolean holdsDraft;
+  private final RuleDraft.Writing writing;
   private final RuleFile.Disk disk;
 
-  private RuleFiles(RuleFile home, RuleFile draft, boolean holdsDraft, RuleFile.Disk disk) {
+  private RuleFiles(
+      RuleFile home,
+      RuleFile draft,
+      boolean holdsDraft,
+      RuleDraft.Writing writing,
+      RuleFile.Disk disk) {
     this.home = home;
     this.draft = draft;
     this.holdsDraft = holdsDraft;
+    this.writing = writing;
     this.disk = disk;
   }
 
@@ -38,7 +45,8 @@ final class RuleFiles {
   private static RuleFiles of(Path homePath, boolean holdsDraft, RuleFile.Disk disk)
       throws IOException {
     RuleFile home = RuleFile.at(homePath, disk);
-    return new RuleFiles(home, RuleFile.at(draftOf(home.path()), disk), holdsDraft, disk);
+    RuleFile draft = RuleFile.at(draftOf(home.path()), disk);
+    return new RuleFiles(home, draft, holdsDraft, RuleDraft.Writing.NOTHING, disk);
   }
 
   private static Path homeOf(Path draft) {
@@ -67,6 +75,18 @@ final class RuleFiles {
     return holdsDraft;
   }
 
+  /** What the last saving wrote. */
+  RuleDraft.Writing writing() {
+    return writing;
+  }
+
+  private static RuleDraft.Writing writing(RuleFile before, RuleFile after) {
+    if (before == after) {
+      return RuleDraft.Writing.NOTHING;
+    }
+    return before.seen().isPresent() ? RuleDraft.Writing.REPLACED : RuleDraft.Writing.NEW;
+  }
+
   Path home() {
     return home.path();
   }
@@ -78,7 +98,8 @@ final class RuleFiles {
   /** The draft that this one came from is not wanted under its name any more. */
   RuleFiles savedRight(byte[] bytes, Clock clock) throws StationException {
     RuleFile after = home.replace(bytes, clock);
-    return new RuleFiles(after, holdsDraft ? retired(clock) : draft, false, disk);
+    RuleFile left = holdsDraft ? retired(clock) : draft;
+    return new RuleFiles(after, left, false, writing(home, after), disk);
   }
 
   private RuleFile retired(Clock clock) {
@@ -91,7 +112,8 @@ final class RuleFiles {
   }
 
   RuleFiles savedFaulty(byte[] bytes, Clock clock) throws StationException {
-    return new RuleFiles(home, draft.replace(bytes, clock), true, disk);
+    RuleFile after = draft.replace(bytes, clock);
+    return new RuleFiles(home, after, true, writing(draft, after), disk);
   }
 
   RuleFiles savedUnder(Path file, boolean right, byte[] bytes, Clock clock)
@@ -109,8 +131,8 @@ final class RuleFiles {
       }
       RuleFile after = target.replace(bytes, clock);
       return right
-          ? new RuleFiles(after, other.draft, false, disk)
-          : new RuleFiles(other.home, after, true, disk);
+          ? new RuleFiles(after, other.draft, false, writing(target, after), disk)
+          : new RuleFiles(other.home, after, true, writing(target, after), disk);
     } catch (IOException e) {
       throw StationException.of(e);
     }

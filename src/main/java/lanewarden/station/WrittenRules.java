@@ -61,22 +61,56 @@ public record WrittenRules(String event, String edition, String sha256, List<Div
     return code.isBlank() ? divisions : List.of(division(code));
   }
 
+  /** The division with this code, if there is one. */
+  public Optional<Division> find(String code) {
+    return divisions.stream().filter(d -> d.code().equalsIgnoreCase(code.strip())).findFirst();
+  }
+
   /**
    * The division with this code.
    *
    * @throws StationException if there is none
    */
   public Division division(String code) throws StationException {
-    Optional<Division> division =
-        divisions.stream().filter(d -> d.code().equalsIgnoreCase(code.strip())).findFirst();
-    return division.orElseThrow(
-        () ->
-            StationException.misstep(
-                "NO-SUCH-DIVISION",
-                "Nothing was told.",
-                "The rule book has no division " + code.strip() + ".",
-                "Its divisions are "
-                    + String.join(", ", divisions.stream().map(Division::code).toList())
-                    + "."));
+    return find(code)
+        .orElseThrow(() -> none("The rule book has no division " + code.strip() + "."));
+  }
+
+  /**
+   * The division that is to stand beside another one of this rule book.
+   *
+   * @param named its code; no file or folder is called so
+   * @throws StationException if there is none
+   */
+  public Division besideItself(String named) throws StationException {
+    String what = named.strip();
+    return find(what)
+        .orElseThrow(
+            () -> none("There is no file " + what + ", and the rule book has no such division."));
+  }
+
+  private StationException none(String why) {
+    return StationException.misstep("NO-SUCH-DIVISION", "Nothing was told.", why, codes());
+  }
+
+  /**
+   * Requires the division that is to stand beside the one with the same code of another rule book.
+   *
+   * @throws StationException if there is none
+   */
+  public void requireNamesake(String code) throws StationException {
+    if (find(code).isEmpty()) {
+      throw StationException.misstep(
+          "BESIDE-NONE",
+          "Nothing was put beside it.",
+          "That rule book has no division " + code.strip() + ".",
+          codes());
+    }
+  }
+
+  private String codes() {
+    return "Its divisions are "
+        + String.join(", ", divisions.stream().map(Division::code).toList())
+        + ".";
   }
 }

@@ -174,6 +174,9 @@ class ClausesCommandTest extends ClausesRun {
     assertFalse(beside.get("beside").get("onlySecond").isEmpty(), typed.toString());
     Typed none = new Typed().run("rules", event.path().toString(), "--beside", "XX");
     assertTrue(none.talk().contains("NO-SUCH-DIVISION"), none.toString());
+    assertTrue(
+        none.talk().contains("There is no file XX, and the rule book has no such division."),
+        none.toString());
   }
 
   @Test

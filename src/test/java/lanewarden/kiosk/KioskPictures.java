@@ -253,6 +253,13 @@ final class KioskPictures {
     take(booth, "studio-pick" + size);
     booth.touch("pick-1");
     take(booth, "studio-beside" + size);
+    Path other = booth.folder.path().resolve("hill.toml");
+    String written = Files.readString(booth.folder.ruleBookFile());
+    Files.writeString(other, written.replaceFirst("300 ft/s", "290 ft/s"));
+    BesideRuleTest.typeAnotherRuleBook(booth, "hill.toml");
+    take(booth, "studio-beside-ask" + size);
+    booth.press(KeyCode.ENTER);
+    take(booth, "studio-beside-book" + size);
     booth.focusField("field-spread");
     booth.type("3 ft/s");
     booth.focusField("field-round-reading");

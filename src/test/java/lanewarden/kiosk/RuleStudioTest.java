@@ -54,7 +54,7 @@ class RuleStudioTest {
   void theDoorAtSignInOpensTheEventsRuleBook() throws Exception {
     assertTrue(booth.shows("studio"));
     assertEquals("rule-book.toml", booth.text("studio-file"));
-    assertEquals("Nothing changed", booth.text("studio-state"));
+    assertEquals("Nothing changed. This rule book is in force.", booth.text("studio-state"));
     assertTrue(booth.text("curve").startsWith("An archer whose arrows fly at exactly"));
     booth.press(KeyCode.F12);
     assertTrue(booth.shows("sign-in-screen"));
@@ -101,6 +101,11 @@ class RuleStudioTest {
   }
 
   private List<String> labels(String pane) throws Exception {
+    return labels(booth, pane);
+  }
+
+  /** The words within something that is shown. */
+  static List<String> labels(Booth booth, String pane) throws Exception {
     return Booth.call(
         () ->
             booth.front.official().lookup("#" + pane).lookupAll(".label").stream()
@@ -130,7 +135,10 @@ class RuleStudioTest {
     typeInto("field-limit", "305 ft/s");
     booth.press(KeyCode.F5);
     assertEquals("305 ft/s", RuleDraft.open(file).text(1, RuleKey.LIMIT));
-    assertTrue(booth.text("studio-state").startsWith("Saved, but not in force yet"));
+    assertEquals(
+        "Saved; the file before is kept beside it. Not in force: put it in force with the"
+            + " organizer's passphrase (F10).",
+        booth.text("studio-state"));
     long before = booth.station.view().head().sequence();
 
     booth.press(KeyCode.F10);
@@ -147,6 +155,29 @@ class RuleStudioTest {
     assertTrue(
         booth.text("studio-trouble").contains("EDITION-SAME"),
         "told where the edition can still be changed, not first at the line");
+    booth.press(KeyCode.F12);
+    booth.press(KeyCode.F10);
+    assertEquals("Nothing changed. This rule book is in force.", booth.text("studio-state"));
+  }
+
+  @Test
+  void savingWhatIsNotChangedWritesNothingAndSaysWhatIsInForce() throws Exception {
+    booth.press(KeyCode.F5);
+    assertEquals(
+        "Nothing was written: the file says this already. This rule book is in force.",
+        booth.text("studio-state"));
+    assertTrue(booth.isDisabled("studio-adopt"), "the very one is in force");
+  }
+
+  @Test
+  void aFileThatIsNotTheOneInForceIsToldWhenItIsOpened() throws Exception {
+    booth.press(KeyCode.F12);
+    Files.writeString(file, Files.readString(file) + "# another edition\n");
+    booth.press(KeyCode.F10);
+    assertEquals(
+        "Nothing changed. Not in force: put it in force with the organizer's passphrase (F10).",
+        booth.text("studio-state"));
+    assertFalse(booth.isDisabled("studio-adopt"));
   }
 
   @Test
@@ -183,28 +214,58 @@ class RuleStudioTest {
     assertTrue(booth.shows("studio"));
     assertEquals("305 ft/s", booth.fieldText("field-limit"));
     booth.press(KeyCode.F12);
+    booth.press(KeyCode.F4);
+    assertTrue(booth.shows("sign-in-screen"));
+    assertEquals("300 ft/s", RuleDraft.open(file).text(1, RuleKey.LIMIT));
+  }
+
+  @Test
+  void enterSavesWhatWasTypedAndLeaves() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    booth.press(KeyCode.F12);
     booth.press(KeyCode.ENTER);
     assertTrue(booth.shows("sign-in-screen"));
+    assertEquals("305 ft/s", RuleDraft.open(file).text(1, RuleKey.LIMIT));
+  }
+
+  @Test
+  void whatCannotBeSavedIsNotLeft() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    Files.writeString(file, Files.readString(file) + "# theirs\n");
+    booth.press(KeyCode.F12);
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.shows("studio"));
+    assertFalse(booth.shows("ask-panel"));
+    assertTrue(booth.text("studio-trouble").contains("RULES-CHANGED"));
+    assertEquals("305 ft/s", booth.fieldText("field-limit"));
+  }
+
+  @Test
+  void aNameThatIsTakenIsRefusedInTheFormWithTheNameStillThere() throws Exception {
+    typeInto("field-limit", "305 ft/s");
+    Files.writeString(booth.folder.path().resolve("mine.toml"), "theirs");
+    booth.press(KeyCode.F6);
+    booth.focusField("form-save-name");
+    booth.type("mine.toml");
+    booth.press(KeyCode.ENTER);
+    assertTrue(booth.shows("save-as-panel"));
+    assertTrue(booth.text("form-trouble").contains("RULES-TAKEN"));
+    assertEquals("mine.toml", booth.fieldText("form-save-name"));
+    booth.focusField("form-save-name");
+    booth.type("ours.toml");
+    booth.press(KeyCode.ENTER);
+    assertFalse(booth.shows("save-as-panel"));
+    assertEquals("ours.toml", booth.text("studio-file"));
   }
 
   @Test
   void removingAsksFirst() throws Exception {
     booth.press(KeyCode.F4);
     booth.press(KeyCode.ESCAPE);
-    assertEquals("Nothing changed", booth.text("studio-state"));
+    assertTrue(booth.text("studio-state").startsWith("Nothing changed"));
     booth.press(KeyCode.F4);
     booth.press(KeyCode.ENTER);
     assertEquals("Changed, not saved", booth.text("studio-state"));
-  }
-
-  @Test
-  void aSecondRuleStandsBesideWithItsNumbers() throws Exception {
-    booth.press(KeyCode.F9);
-    booth.touch("pick-2");
-    assertTrue(booth.shows("numbers-second"));
-    booth.press(KeyCode.F9);
-    booth.touch("pick-0");
-    assertFalse(booth.shows("numbers-second"));
   }
 
   @Test
@@ -216,12 +277,14 @@ class RuleStudioTest {
     booth.press(KeyCode.F6);
     Booth.call(
         () -> {
-          ((TextInputControl) booth.front.official().lookup("#ask-field")).setText("mine.toml");
+          ((TextInputControl) booth.front.official().lookup("#form-save-name"))
+              .setText("mine.toml");
           return true;
         });
     booth.press(KeyCode.ENTER);
     assertTrue(Files.exists(booth.folder.path().resolve("mine.toml")));
     assertEquals("mine.toml", booth.text("studio-file"));
+    assertEquals("Saved.", booth.text("studio-state"));
   }
 
   @Test

@@ -66,6 +66,7 @@ public final class StudioBenchmark {
             draft,
             texts,
             ThemeButton.of(look.theme(), texts),
+            Optional::empty,
             Optional.empty(),
             () -> {},
             new Studio.Threads(Clock.systemUTC(), work, work, Platform::runLater)));

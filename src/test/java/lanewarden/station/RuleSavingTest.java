@@ -70,8 +70,20 @@ class RuleSavingTest {
   }
 
   @Test
+  void aSavingSaysWhatItWrote() throws Exception {
+    RuleDraft saved = changed().save(CLOCK);
+    assertEquals(RuleDraft.Writing.REPLACED, saved.writing());
+    assertEquals(WrittenRules.read(file).sha256(), saved.sha256());
+    RuleDraft other = changed().saveAs(folder.resolve("other.toml"), CLOCK);
+    assertEquals(RuleDraft.Writing.NEW, other.writing());
+    assertEquals(RuleDraft.Writing.NEW, faulty(saved).save(CLOCK).writing());
+    assertEquals(RuleDraft.Writing.NOTHING, other.save(CLOCK).writing());
+  }
+
+  @Test
   void whatIsNotChangedIsNotKeptTwice() throws Exception {
-    RuleDraft.open(file).save(CLOCK);
+    RuleDraft opened = RuleDraft.open(file);
+    assertEquals(RuleDraft.Writing.NOTHING, opened.save(CLOCK).writing());
     assertEquals(Set.of("book.toml"), left());
   }
 

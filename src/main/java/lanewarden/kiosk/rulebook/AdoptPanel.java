@@ -3,6 +3,7 @@ package lanewarden.kiosk.rulebook;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.FormPanel;
 import lanewarden.kiosk.form.Question;
 import lanewarden.kiosk.look.Panels;
@@ -18,10 +19,15 @@ final class AdoptPanel {
   /**
    * The panel.
    *
+   * @param chooser with what the key's file is chosen, if there is anything
    * @param adopted runs when it is in force, with what there is to remark on it
    */
   static FormPanel of(
-      Adoption adoption, Texts texts, Panels panels, Consumer<Optional<Trouble>> adopted) {
+      Adoption adoption,
+      Texts texts,
+      Optional<Chooser> chooser,
+      Panels panels,
+      Consumer<Optional<Trouble>> adopted) {
     return new FormPanel(
         "adopt-panel",
         adoption
@@ -42,7 +48,7 @@ final class AdoptPanel {
         new FormPanel.Wording(
             texts.of("adopt.title"), texts.of("adopt.words"), texts.of("adopt.act")),
         texts,
-        adoption.chooser(),
+        chooser,
         panels::close);
   }
 }

@@ -3,7 +3,6 @@ package lanewarden.kiosk.rulebook;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
-import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.form.OrganizersKey;
 import lanewarden.station.Trouble;
 
@@ -16,8 +15,8 @@ public interface Adoption {
   /** The key that signs it. */
   OrganizersKey key();
 
-  /** With what a file is chosen, if there is anything at the time. */
-  Optional<Chooser> chooser();
+  /** Finds SHA-256 of the rule book in force, off the screen's thread; both answers come on it. */
+  void inForce(Consumer<String> sha256, Consumer<Trouble> missed);
 
   /**
    * Has it signed, off the screen's thread; both answers come on it. The one that it is done brings

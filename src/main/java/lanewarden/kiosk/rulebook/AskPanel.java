@@ -1,5 +1,6 @@
 package lanewarden.kiosk.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -7,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.KeyButton;
@@ -17,7 +17,7 @@ import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
 
-/** A panel over the studio that asks one thing: to confirm, to write a name, or to pick. */
+/** A panel over the studio that asks one thing: to confirm, or to pick. */
 final class AskPanel implements Page {
 
   /**
@@ -32,11 +32,9 @@ final class AskPanel implements Page {
   private final VBox root = new VBox();
   private final Keys keys = new Keys();
   private final KeyButton back;
-  private final Optional<TextField> field;
   private Optional<Node> first = Optional.empty();
 
-  private AskPanel(Wording wording, Texts texts, Optional<TextField> field, Runnable leave) {
-    this.field = field;
+  private AskPanel(Wording wording, Texts texts, Runnable leave) {
     Label title = new Label(wording.title());
     title.getStyleClass().add("panel-title");
     Label words = new Label(wording.words());
@@ -54,39 +52,24 @@ final class AskPanel implements Page {
 
   /** Asks to confirm. */
   static AskPanel confirm(Wording wording, Texts texts, Runnable act, Runnable leave) {
-    AskPanel panel = new AskPanel(wording, texts, Optional.empty(), leave);
+    AskPanel panel = new AskPanel(wording, texts, leave);
     panel.acting(wording.act(), act);
     return panel;
   }
 
-  /**
-   * Asks for a text.
-   *
-   * @param name what is to be written
-   * @param start what stands there to begin with
-   */
-  static AskPanel text(
-      Wording wording,
-      String name,
-      String start,
-      Texts texts,
-      Consumer<String> act,
-      Runnable leave) {
-    TextField field = new TextField(start);
-    field.setAccessibleText(name);
-    field.setId("ask-field");
-    Label label = new Label(name);
-    label.setLabelFor(field);
-    AskPanel panel = new AskPanel(wording, texts, Optional.of(field), leave);
-    panel.root.getChildren().addAll(label, field);
-    panel.acting(wording.act(), () -> act.accept(field.getText()));
+  /** Asks to confirm, with another answer beside. */
+  static AskPanel confirm(
+      Wording wording, KeyButton other, Texts texts, Runnable act, Runnable leave) {
+    AskPanel panel = new AskPanel(wording, texts, leave);
+    panel.keys.add(other);
+    panel.acting(wording.act(), act, other);
     return panel;
   }
 
   /** Asks to pick one of several. */
   static AskPanel pick(
       Wording wording, List<String> choices, Texts texts, Consumer<Integer> act, Runnable leave) {
-    AskPanel panel = new AskPanel(wording, texts, Optional.empty(), leave);
+    AskPanel panel = new AskPanel(wording, texts, leave);
     for (int i = 0; i < choices.size(); i++) {
       int chosen = i;
       Button button = new Button(choices.get(i));
@@ -101,13 +84,16 @@ final class AskPanel implements Page {
     return panel;
   }
 
-  private void acting(String words, Runnable act) {
+  private void acting(String words, Runnable act, KeyButton... others) {
     KeyButton button = new KeyButton(words, KeyCode.ENTER, act);
     button.getStyleClass().add("primary");
     button.setId("ask-act");
     keys.add(button);
-    first = Optional.of(field.<Node>map(f -> f).orElse(button));
-    buttons(button, back);
+    first = Optional.of(button);
+    List<Node> row = new ArrayList<>(List.of(button));
+    row.addAll(List.of(others));
+    row.add(back);
+    buttons(row.toArray(Node[]::new));
   }
 
   private void buttons(Node... buttons) {
@@ -124,20 +110,10 @@ final class AskPanel implements Page {
   @Override
   public void focus() {
     first.orElse(back).requestFocus();
-    field.ifPresent(TextField::end);
   }
 
   @Override
   public boolean press(KeyCode code) {
     return keys.press(code);
-  }
-
-  @Override
-  public void typed(String text) {
-    field.ifPresent(
-        f -> {
-          f.requestFocus();
-          f.appendText(text);
-        });
   }
 }

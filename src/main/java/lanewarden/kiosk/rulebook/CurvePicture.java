@@ -45,7 +45,8 @@ final class CurvePicture extends Picture {
   }
 
   private final Texts texts;
-  private EffectPage page = new EffectPage(Optional.empty(), Optional.empty(), "");
+  private EffectPage page =
+      new EffectPage(Optional.empty(), Optional.empty(), Optional.empty(), "");
 
   CurvePicture(Texts texts) {
     this.texts = texts;
@@ -232,7 +233,9 @@ final class CurvePicture extends Picture {
       g.fillOval(x + 1.1 * em - 4, y - 4, 8, 8);
       g.strokeOval(x + 1.1 * em - 4, y - 4, 8, 8);
       String name = page.second().map(EffectPage.Shown::name).orElse("");
-      text(g, name, x + 2.7 * em, y, TextAlignment.LEFT);
+      double left = x + 2.7 * em;
+      double right = axes.left() + axes.width() + em;
+      text(g, name, left, y, TextAlignment.LEFT, Math.max(em, right - left));
     }
   }
 }

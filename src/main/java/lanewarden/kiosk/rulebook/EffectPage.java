@@ -3,6 +3,7 @@ package lanewarden.kiosk.rulebook;
 import java.util.List;
 import java.util.Optional;
 import lanewarden.quantity.Sentence;
+import lanewarden.station.Difference;
 import lanewarden.station.Effect;
 import lanewarden.station.RuleCurve;
 
@@ -11,9 +12,11 @@ import lanewarden.station.RuleCurve;
  *
  * @param first the rule that is open; empty until it was right once
  * @param second the rule beside it, where one was chosen and is right
+ * @param difference what the two do not both demand; empty where there is no second
  * @param note why something is not shown or not of this moment; blank if all is
  */
-public record EffectPage(Optional<Shown> first, Optional<Shown> second, String note) {
+public record EffectPage(
+    Optional<Shown> first, Optional<Shown> second, Optional<Difference> difference, String note) {
 
   /**
    * One rule.

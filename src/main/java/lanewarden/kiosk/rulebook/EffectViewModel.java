@@ -1,5 +1,7 @@
 package lanewarden.kiosk.rulebook;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -7,18 +9,24 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import lanewarden.kiosk.form.Places;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.quantity.QuantityException;
 import lanewarden.rules.Division;
+import lanewarden.station.Difference;
 import lanewarden.station.Effect;
 import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
+import lanewarden.station.StationException;
 import lanewarden.station.Supposed;
 import lanewarden.station.Supposition;
+import lanewarden.station.Trouble;
+import lanewarden.station.WrittenRules;
 
 /**
  * What the open rule does, under what is supposed, and beside a second rule; on the screen's
@@ -40,6 +48,13 @@ public final class EffectViewModel {
      * @param division counted from 1
      */
     record Other(int division) implements Beside {}
+
+    /**
+     * The division of the same code of another rule book, as that was read.
+     *
+     * @param book what its file or folder is called
+     */
+    record OfBook(String book, WrittenRules rules) implements Beside {}
   }
 
   private final RuleBookViewModel book;
@@ -51,7 +66,8 @@ public final class EffectViewModel {
   private final ReadOnlyObjectWrapper<Beside> beside =
       new ReadOnlyObjectWrapper<>(new Beside.Nothing());
   private final ReadOnlyObjectWrapper<EffectPage> page =
-      new ReadOnlyObjectWrapper<>(new EffectPage(Optional.empty(), Optional.empty(), ""));
+      new ReadOnlyObjectWrapper<>(
+          new EffectPage(Optional.empty(), Optional.empty(), Optional.empty(), ""));
   private int shownSection = -1;
   private long asked;
 
@@ -110,7 +126,34 @@ public final class EffectViewModel {
     ask();
   }
 
-  /** What there is to put beside the open rule. */
+  /**
+   * Puts the division of the same code of another rule book beside the open rule; reads that off
+   * the screen's thread and answers on it.
+   *
+   * @param named the file, or an event's folder; without a folder it lies beside the open rule book
+   */
+  public void putBeside(String named, Runnable done, Consumer<Trouble> missed) {
+    Places around = Places.in(book.draft().get().file().resolveSibling(""));
+    String code = book.text(RuleKey.CODE);
+    work.execute(
+        () -> {
+          try {
+            Path there = around.there(named);
+            WrittenRules rules = WrittenRules.read(there);
+            rules.requireNamesake(code);
+            screen.execute(
+                () -> {
+                  done.run();
+                  setBeside(new Beside.OfBook(String.valueOf(there.getFileName()), rules));
+                });
+          } catch (IOException | StationException | RuntimeException | Error e) {
+            Trouble trouble = Trouble.of(e);
+            screen.execute(() -> missed.accept(trouble));
+          }
+        });
+  }
+
+  /** What there is in the open rule book to put beside the open rule. */
   public List<Beside> choices() {
     List<Beside> choices = new ArrayList<>();
     choices.add(new Beside.Nothing());
@@ -127,6 +170,9 @@ public final class EffectViewModel {
   public String name(Beside choice) {
     if (choice instanceof Beside.Other other) {
       return code(other.division());
+    }
+    if (choice instanceof Beside.OfBook other) {
+      return texts.of("beside.of-book", code(book.section().get()), other.book());
     }
     return choice instanceof Beside.AsSaved
         ? texts.of("beside.saved", code(book.section().get()))
@@ -151,6 +197,9 @@ public final class EffectViewModel {
     if (beside.get() instanceof Beside.AsSaved) {
       return draft.savedDivision(book.section().get());
     }
+    if (beside.get() instanceof Beside.OfBook another) {
+      return another.rules().find(book.text(RuleKey.CODE));
+    }
     return beside.get() instanceof Beside.Other another
             && another.division() <= draft.divisions()
             && another.division() != book.section().get()
@@ -173,7 +222,10 @@ public final class EffectViewModel {
       asked++;
       EffectPage before = page.get();
       Optional<EffectPage.Shown> last = moved ? Optional.empty() : before.first();
-      page.set(new EffectPage(last, moved ? Optional.empty() : before.second(), note(last)));
+      page.set(
+          moved
+              ? new EffectPage(last, Optional.empty(), Optional.empty(), note(last))
+              : new EffectPage(last, before.second(), before.difference(), note(last)));
       return;
     }
     long mine = ++asked;
@@ -221,6 +273,7 @@ public final class EffectViewModel {
     return new EffectPage(
         Optional.of(shown(open, name, effects.get(0))),
         other.map(o -> shown(o, otherName, effects.get(1))),
+        other.map(o -> Difference.between(open, o)),
         note);
   }
 

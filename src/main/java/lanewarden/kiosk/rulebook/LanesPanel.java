@@ -3,6 +3,7 @@ package lanewarden.kiosk.rulebook;
 import java.util.Locale;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
+import javafx.geometry.VPos;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -28,13 +29,14 @@ final class LanesPanel implements Page {
     Label title = new Label(texts.of("lanes.title"));
     title.getStyleClass().add("panel-title");
     fields.getStyleClass().add("suppositions");
+    fields.setRowValignment(VPos.BOTTOM);
     for (LaneFigure figure : LaneFigure.values()) {
       String words = LanesViewModel.name(figure, texts);
       TextField field = Figures.field(new TextField());
       field.textProperty().bindBidirectional(model.figure(figure));
       field.setAccessibleText(words);
       field.setId("lanes-" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
-      Label name = new Label(words);
+      Label name = wrapped(words);
       name.setLabelFor(field);
       VBox box = new VBox(name, field);
       box.getStyleClass().add("lane-figure");

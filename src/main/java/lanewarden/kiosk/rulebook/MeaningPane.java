@@ -3,6 +3,7 @@ package lanewarden.kiosk.rulebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
@@ -19,6 +20,7 @@ import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.quantity.Sentence;
 import lanewarden.rules.WorkedCase;
+import lanewarden.station.Difference;
 
 /** What the open rule means and does, redrawn at every key. */
 final class MeaningPane extends VBox {
@@ -34,8 +36,10 @@ final class MeaningPane extends VBox {
   private final CurvePicture picture;
   private final NumbersBox first;
   private final NumbersBox second;
-  private final SaidLines words = new SaidLines(false);
-  private final SaidLines cases = new SaidLines(true);
+  private final Told open;
+  private final Told beside;
+  private final Label differing = new Label();
+  private final SaidLines difference = new SaidLines(false);
   private final Label everywhere = new Label();
 
   MeaningPane(EffectViewModel model, Texts texts) {
@@ -59,14 +63,17 @@ final class MeaningPane extends VBox {
       HBox.setHgrow(box, Priority.ALWAYS);
       box.setPrefWidth(1);
     }
-    words.setId("rule-words");
-    cases.setId("rule-cases");
+    open = new Told("rule-words", "rule-cases");
+    beside = new Told("beside-words", "beside-cases");
+    difference.setId("rule-difference");
     GridPane lower = new GridPane();
     lower.getStyleClass().add("rule-meaning");
     lower.getColumnConstraints().setAll(share(44), share(56));
-    lower.add(titled("meaning.words", words), 0, 0);
-    lower.add(titled("meaning.cases", cases), 1, 0);
-    lower.add(everywhere, 0, 1, 2, 1);
+    lower.add(titled(differing, difference), 0, 0, 2, 1);
+    lower.addRow(1, titled(open.wordsTitle, open.words), titled(open.casesTitle, open.cases));
+    lower.addRow(
+        2, titled(beside.wordsTitle, beside.words), titled(beside.casesTitle, beside.cases));
+    lower.add(everywhere, 0, 3, 2, 1);
     Scroll scroll = new Scroll(lower);
     scroll.setAccessibleText(texts.of("meaning.words"));
     setMinHeight(0);
@@ -82,13 +89,48 @@ final class MeaningPane extends VBox {
     return column;
   }
 
-  private VBox titled(String key, SaidLines lines) {
-    Label title = new Label(texts.of(key));
+  /** One of the two rules, in words and in worked cases. */
+  private final class Told {
+    final Label wordsTitle = new Label();
+    final SaidLines words = new SaidLines(false);
+    final Label casesTitle = new Label();
+    final SaidLines cases = new SaidLines(true);
+
+    Told(String wordsId, String casesId) {
+      words.setId(wordsId);
+      cases.setId(casesId);
+    }
+
+    /**
+     * Shows a rule, or nothing.
+     *
+     * @param named whether its name has to be said
+     * @return how many lines that takes
+     */
+    int show(Optional<EffectPage.Shown> shown, boolean named) {
+      String name = shown.map(EffectPage.Shown::name).orElse("");
+      wordsTitle.setText(title("meaning.words", name, named));
+      casesTitle.setText(title("meaning.cases", name, named));
+      List<Sentence> sentences = shown.map(EffectPage.Shown::sentences).orElse(List.of());
+      List<WorkedCase> worked = shown.map(one -> one.effect().cases()).orElse(List.of());
+      words.say(sentences.stream().map(texts::of).toList());
+      cases.say(inWords(worked), i -> sign(worked.get(i)));
+      return sentences.size() + worked.size();
+    }
+
+    private String title(String key, String name, boolean named) {
+      return named ? texts.of("meaning.of", name, texts.of(key)) : texts.of(key);
+    }
+  }
+
+  private VBox titled(Label title, SaidLines lines) {
     title.getStyleClass().add("meaning-title");
     WrappedWords.in(title);
     title.setMinHeight(USE_PREF_SIZE);
-    title.visibleProperty().bind(Bindings.isNotEmpty(lines.getChildren()));
-    return new VBox(title, lines);
+    VBox box = new VBox(title, lines);
+    box.visibleProperty().bind(Bindings.isNotEmpty(lines.getChildren()));
+    box.managedProperty().bind(box.visibleProperty());
+    return box;
   }
 
   private void show(EffectPage page) {
@@ -101,13 +143,29 @@ final class MeaningPane extends VBox {
     picture.show(page);
     everywhere.setVisible(hasCurve(page.first()));
     everywhere.setManaged(hasCurve(page.first()));
-    first.show(page.first(), page.second().isPresent());
+    boolean two = page.second().isPresent();
+    first.show(page.first(), two);
     second.show(page.second(), true);
-    List<Sentence> sentences = page.first().map(EffectPage.Shown::sentences).orElse(List.of());
-    List<WorkedCase> worked = page.first().map(shown -> shown.effect().cases()).orElse(List.of());
-    pseudoClassStateChanged(CROWDED, sentences.size() + worked.size() > COMFORTABLE);
-    words.say(sentences.stream().map(texts::of).toList());
-    cases.say(inWords(worked), i -> sign(worked.get(i)));
+    List<String> differs = page.difference().map(this::inWords).orElse(List.of());
+    differing.setText(
+        two ? texts.of("beside.differs", name(page.first()), name(page.second())) : "");
+    difference.say(differs);
+    int lines = open.show(page.first(), two) + beside.show(page.second(), true) + differs.size();
+    pseudoClassStateChanged(CROWDED, lines > COMFORTABLE);
+  }
+
+  private static String name(Optional<EffectPage.Shown> shown) {
+    return shown.map(EffectPage.Shown::name).orElse("");
+  }
+
+  private List<String> inWords(Difference difference) {
+    if (difference.isNone()) {
+      return List.of(texts.of("beside.same"));
+    }
+    return Stream.concat(
+            difference.onlyFirst().stream().map(s -> texts.of("beside.only-first", texts.of(s))),
+            difference.onlySecond().stream().map(s -> texts.of("beside.only-second", texts.of(s))))
+        .toList();
   }
 
   private static boolean hasCurve(Optional<EffectPage.Shown> shown) {

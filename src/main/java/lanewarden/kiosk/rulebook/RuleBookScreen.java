@@ -1,9 +1,9 @@
 package lanewarden.kiosk.rulebook;
 
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.binding.Bindings;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import lanewarden.kiosk.form.Chooser;
 import lanewarden.kiosk.look.KeyBar;
 import lanewarden.kiosk.look.KeyButton;
 import lanewarden.kiosk.look.Keys;
@@ -21,7 +22,6 @@ import lanewarden.kiosk.look.Row;
 import lanewarden.kiosk.look.ScreenFrame;
 import lanewarden.kiosk.look.Texts;
 import lanewarden.kiosk.trouble.TroubleCard;
-import lanewarden.station.RuleDraft;
 import lanewarden.station.RuleKey;
 import lanewarden.station.Trouble;
 import org.jspecify.annotations.Nullable;
@@ -34,17 +34,19 @@ public final class RuleBookScreen implements Page {
   private final Texts texts;
   private final Panels panels;
   private final Runnable leave;
+  private final Supplier<Optional<Chooser>> chooser;
   private final Optional<Adoption> adoption;
   private final ScreenFrame root = new ScreenFrame();
   private final Keys keys = new Keys();
   private final RuleForm form;
   private final Label file = new Label();
-  private final Label state = new Label();
+  private final StudioState state;
   private Optional<Node> typedIn = Optional.empty();
 
   /**
    * @param panels where questions are asked
    * @param theme turns through the themes
+   * @param chooser with what a file is chosen, if there is anything at the time
    * @param adoption how it comes into force, where it is an event's
    * @param leave goes back to where the studio was opened, or ends the program
    */
@@ -54,6 +56,7 @@ public final class RuleBookScreen implements Page {
       Texts texts,
       Panels panels,
       KeyButton theme,
+      Supplier<Optional<Chooser>> chooser,
       Optional<Adoption> adoption,
       Runnable leave) {
     this.model = model;
@@ -61,15 +64,16 @@ public final class RuleBookScreen implements Page {
     this.texts = texts;
     this.lanes = new LanesViewModel(texts);
     this.panels = panels;
+    this.chooser = chooser;
     this.adoption = adoption;
     this.leave = leave;
     form = new RuleForm(model, texts);
+    state = new StudioState(model, adoption, texts);
     TroubleCard card = new TroubleCard(texts);
     card.setId("studio-trouble");
     model.trouble().addListener((all, before, now) -> card.show(now));
     file.getStyleClass().add("place");
     file.setId("studio-file");
-    state.setId("studio-state");
     PanelFrame.wrap(file, state);
     HBox.setHgrow(state, Priority.ALWAYS);
     Row head = new Row(file, state);
@@ -87,9 +91,8 @@ public final class RuleBookScreen implements Page {
                 now.focusOwnerProperty().addListener((owners, left, owner) -> remember(owner));
               }
             });
-    model.draft().addListener((all, before, now) -> say());
-    model.saved().addListener((all, before, now) -> say());
-    say();
+    model.draft().addListener((all, before, now) -> nameFile());
+    nameFile();
   }
 
   /** What a person works in, to go back to after a panel or a key button. */
@@ -122,9 +125,10 @@ public final class RuleBookScreen implements Page {
     KeyButton beside = button("studio.beside", KeyCode.F9, this::askBeside);
     KeyButton back = button("studio.leave", KeyCode.F12, this::askLeave);
     KeyButton draft = button("studio.draft", KeyCode.F1, model::openOtherDraft);
-    for (KeyButton one : List.of(copy, remove)) {
+    for (KeyButton one : List.of(copy, remove, beside)) {
       one.disableProperty().bind(model.section().isEqualTo(RuleBookViewModel.EVENT));
     }
+    other.disableProperty().bind(model.busy());
     draft.managedProperty().bind(draft.visibleProperty());
     Runnable offer =
         () ->
@@ -135,12 +139,7 @@ public final class RuleBookScreen implements Page {
     KeyButton adopt = button("studio.adopt", KeyCode.F10, this::askAdopt);
     adopt.setVisible(adoption.isPresent());
     adopt.setManaged(adoption.isPresent());
-    adopt
-        .disableProperty()
-        .bind(
-            Bindings.createBooleanBinding(
-                () -> !isEvents() || isChanged() || !model.draft().get().faults().isEmpty(),
-                model.draft()));
+    adopt.disableProperty().bind(state.adoptable().not());
     KeyButton[] acts = {draft, add, copy, remove, save, other, adopt, beside, lanes, theme, back};
     keys.add(acts);
     return new KeyBar(acts);
@@ -152,23 +151,8 @@ public final class RuleBookScreen implements Page {
     return button;
   }
 
-  private void say() {
-    RuleDraft draft = model.draft().get();
-    Path name = draft.opened().getFileName();
-    file.setText(String.valueOf(name));
-    int faults = draft.faults().size();
-    String what;
-    if (model.saved().get().isPresent()) {
-      what =
-          faults > 0
-              ? texts.of("studio.saved.draft")
-              : texts.of(isEvents() ? "studio.saved.event" : "studio.saved");
-    } else if (faults > 0) {
-      what = texts.of("studio.faulty", faults, draft.target().getFileName());
-    } else {
-      what = draft.isChanged() ? texts.of("studio.changed") : texts.of("studio.unchanged");
-    }
-    state.setText(what.strip());
+  private void nameFile() {
+    file.setText(String.valueOf(model.draft().get().opened().getFileName()));
   }
 
   private void askRemove() {
@@ -192,52 +176,40 @@ public final class RuleBookScreen implements Page {
   }
 
   private void askName() {
-    AskPanel.Wording wording =
-        new AskPanel.Wording(
-            texts.of("save-as.title"), texts.of("save-as.words"), texts.of("studio.save"));
-    panels.open(
-        AskPanel.text(
-            wording,
-            texts.of("save-as.field"),
-            String.valueOf(model.draft().get().file().getFileName()),
-            texts,
-            name -> {
-              panels.close();
-              model.saveAs(name);
-            },
-            panels::close));
+    panels.open(SaveAsPanel.of(model, texts, chooser.get(), panels::close));
   }
 
   private void askBeside() {
     List<EffectViewModel.Beside> choices = effect.choices();
+    List<String> names = new ArrayList<>(choices.stream().map(effect::name).toList());
+    names.add(texts.of("beside.book"));
     AskPanel.Wording wording =
         new AskPanel.Wording(texts.of("beside.title"), texts.of("beside.words"), "");
     panels.open(
         AskPanel.pick(
             wording,
-            choices.stream().map(effect::name).toList(),
+            names,
             texts,
             chosen -> {
               panels.close();
-              effect.setBeside(choices.get(chosen));
+              if (chosen == choices.size()) {
+                panels.open(BesidePanel.of(effect, texts, chooser.get(), panels::close));
+              } else {
+                effect.setBeside(choices.get(chosen));
+              }
             },
             panels::close));
   }
 
-  /** Whether this is the file that the event's rules come from. */
-  private boolean isEvents() {
-    RuleDraft draft = model.draft().get();
-    return adoption.filter(a -> a.ruleBook().equals(draft.opened())).isPresent();
-  }
-
   private void askAdopt() {
-    adoption.ifPresent(how -> panels.open(AdoptPanel.of(how, texts, panels, this::adopted)));
+    adoption.ifPresent(
+        how -> panels.open(AdoptPanel.of(how, texts, chooser.get(), panels, this::adopted)));
   }
 
   /** What there is to remark stands here, where it can be mended, and not first at the line. */
   private void adopted(Optional<Trouble> remark) {
     model.trouble().set(remark);
-    state.setText(texts.of("studio.adopted"));
+    state.adopted();
   }
 
   private void openLanes() {
@@ -250,16 +222,36 @@ public final class RuleBookScreen implements Page {
     panels.open(new LanesPanel(lanes, texts, panels::close));
   }
 
-  /** Leaves, but asks before anything that is not saved is given up. */
+  /** Leaves, but asks first whether to save what is not saved. */
   public void askLeave() {
     if (!model.draft().get().isChanged()) {
       leave.run();
       return;
     }
-    AskPanel.Wording wording =
-        new AskPanel.Wording(
-            texts.of("leave.title"), texts.of("leave.words"), texts.of("leave.act"));
-    confirm(wording, leave);
+    int faults = model.draft().get().faults().size();
+    String words =
+        faults > 0
+            ? texts.of("leave.words.faulty", faults, model.draft().get().target().getFileName())
+            : texts.of("leave.words");
+    KeyButton without =
+        new KeyButton(
+            texts.of("leave.without"),
+            KeyCode.F4,
+            () -> {
+              panels.close();
+              leave.run();
+            });
+    without.setId("leave-without");
+    panels.open(
+        AskPanel.confirm(
+            new AskPanel.Wording(texts.of("leave.title"), words, texts.of("leave.act")),
+            without,
+            texts,
+            () -> {
+              panels.close();
+              model.saveAnd(leave);
+            },
+            panels::close));
   }
 
   /** Whether something was typed that is not saved. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -38,7 +39,7 @@ public final class RuleBookViewModel {
   private final ReadOnlyObjectWrapper<RuleDraft> draft;
   private final ReadOnlyIntegerWrapper section = new ReadOnlyIntegerWrapper(EVENT);
   private final BooleanProperty busy = new SimpleBooleanProperty();
-  private final ReadOnlyObjectWrapper<Optional<Path>> saved =
+  private final ReadOnlyObjectWrapper<Optional<RuleDraft.Writing>> saved =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Optional<Trouble>> trouble =
       new SimpleObjectProperty<>(Optional.empty());
@@ -71,8 +72,8 @@ public final class RuleBookViewModel {
     return busy;
   }
 
-  /** Where it was saved to, until something is changed. */
-  public ReadOnlyObjectProperty<Optional<Path>> saved() {
+  /** What was written when it was saved, until something is changed. */
+  public ReadOnlyObjectProperty<Optional<RuleDraft.Writing>> saved() {
     return saved.getReadOnlyProperty();
   }
 
@@ -155,12 +156,33 @@ public final class RuleBookViewModel {
 
   /** Saves it where it belongs. */
   public void save() {
-    keep(d -> d.save(clock));
+    saveAnd(() -> {});
   }
 
-  /** Saves it under another name, beside the file where no folder is named. */
-  public void saveAs(String name) {
-    keep(d -> d.saveAs(d.file().resolveSibling(name.strip()), clock));
+  /**
+   * Saves it where it belongs.
+   *
+   * @param then runs when all is saved, not where it could not be or something was typed meanwhile
+   */
+  public void saveAnd(Runnable then) {
+    keep(
+        d -> d.save(clock),
+        () -> {
+          if (!draft.get().isChanged()) {
+            then.run();
+          }
+        },
+        missed -> trouble.set(Optional.of(missed)));
+  }
+
+  /**
+   * Saves it under another name, beside the file where no folder is named; not while {@link #busy}.
+   *
+   * @param done runs when it is saved
+   * @param missed takes why it was not
+   */
+  public void saveAs(String name, Runnable done, Consumer<Trouble> missed) {
+    keep(d -> d.saveAs(d.file().resolveSibling(name.strip()), clock), done, missed);
   }
 
   /** Opens the draft that lies beside the rule book. */
@@ -197,7 +219,7 @@ public final class RuleBookViewModel {
     draft.set(to);
   }
 
-  private void keep(Step step) {
+  private void keep(Step step, Runnable done, Consumer<Trouble> missed) {
     if (busy.get()) {
       return;
     }
@@ -205,7 +227,7 @@ public final class RuleBookViewModel {
     RuleDraft now = draft.get();
     work.execute(
         () -> {
-          Runnable reply = kept(step, now);
+          Runnable reply = kept(step, now, done, missed);
           screen.execute(
               () -> {
                 busy.set(false);
@@ -214,18 +236,19 @@ public final class RuleBookViewModel {
         });
   }
 
-  private Runnable kept(Step step, RuleDraft now) {
+  private Runnable kept(Step step, RuleDraft now, Runnable done, Consumer<Trouble> missed) {
     try {
       RuleDraft after = step.from(now);
       return () -> {
         boolean unsaved = takeIn(after);
-        saved.set(unsaved ? Optional.empty() : Optional.of(after.opened()));
+        saved.set(unsaved ? Optional.empty() : Optional.of(after.writing()));
+        done.run();
       };
     } catch (StationException | RuntimeException | Error e) {
-      Trouble missed = Trouble.of(e);
+      Trouble why = Trouble.of(e);
       return () -> {
         takeIn(now);
-        trouble.set(Optional.of(missed));
+        missed.accept(why);
       };
     }
   }

@@ -5,13 +5,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import lanewarden.kiosk.look.Figures;
+import lanewarden.kiosk.look.PanelFrame;
 import lanewarden.kiosk.look.Texts;
-import lanewarden.kiosk.look.WrappedWords;
 import lanewarden.station.Supposition;
 
 /** What is supposed of archers and instrument: a small field for each. */
@@ -30,13 +31,15 @@ final class SuppositionRow extends VBox {
   SuppositionRow(EffectViewModel model, Texts texts) {
     this.model = model;
     FlowPane row = new FlowPane();
+    row.setRowValignment(VPos.BOTTOM);
+    row.setMinHeight(USE_PREF_SIZE);
     row.getStyleClass().add("suppositions");
     for (Supposition one : Supposition.values()) {
       TextField field = Figures.field(new TextField());
       field.textProperty().bindBidirectional(model.supposed(one));
       field.setId("suppose-" + one.name().toLowerCase(Locale.ROOT));
       Label name = new Label(texts.of(words(one)));
-      WrappedWords.in(name);
+      PanelFrame.wrap(name);
       name.getStyleClass().add("supposition-name");
       name.setLabelFor(field);
       model
@@ -54,8 +57,7 @@ final class SuppositionRow extends VBox {
       row.getChildren().add(box);
     }
     fault.setId("suppose-fault");
-    WrappedWords.in(fault);
-    fault.setMinHeight(USE_PREF_SIZE);
+    PanelFrame.wrap(fault);
     fault.getStyleClass().add("effect-note");
     getStyleClass().add("supposed");
     getChildren().addAll(row, fault);
