@@ -82,6 +82,7 @@ final class OfficialCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    requireUse();
     KeyOffice office = new KeyOffice(new EventFolder(folder), workplace.here());
     if (act.enrol.isPresent()) {
       enrol(office, act.enrol.get());
@@ -94,6 +95,24 @@ final class OfficialCommand implements Callable<Integer> {
     }
     office.officials().forEach(this::tell);
     return ExitCode.FINE;
+  }
+
+  /** What would be passed over is refused before anything is signed: nobody would miss it. */
+  private void requireUse() throws CommandRefused {
+    if (judge && act.enrol.isEmpty()) {
+      throw unused("--judge", "--enrol: an official is enrolled as a judge, or not");
+    }
+    if (!reason.isBlank() && act.suspend.isEmpty() && act.replace.isEmpty()) {
+      throw unused("--reason", "--suspend and --replace: nothing else is signed with one");
+    }
+  }
+
+  private static CommandRefused unused(String option, String belongsTo) {
+    return CommandRefused.misstep(
+        "COMMAND-LINE",
+        "The command was not understood.",
+        option + " goes with " + belongsTo + ".",
+        "Leave " + option + " out, or type the act that it belongs to.");
   }
 
   private void enrol(KeyOffice office, String name) throws Exception {

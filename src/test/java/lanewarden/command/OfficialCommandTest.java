@@ -84,6 +84,19 @@ class OfficialCommandTest extends PracticeRun {
   }
 
   @Test
+  void whatWouldBePassedOverIsRefused() {
+    for (Typed typed :
+        List.of(
+            signed("--readmit", "A", "--reason", "the key came back"),
+            signed("--enrol", "A", "--reason", "needed"),
+            signed("--readmit", "A", "--judge"),
+            signed("--judge"))) {
+      assertEquals(2, typed.code(), typed.toString());
+      assertTrue(typed.talk().contains(" goes with --"), typed.toString());
+    }
+  }
+
+  @Test
   void atTheOpenLineASuspendedOfficialIsSignedOut() {
     Typed typed =
         line(
