@@ -107,14 +107,19 @@ class RecordsScreenTest {
     }
   }
 
+  /** The form of a report that is to be sealed. */
+  private static void openSealForm(Booth booth) throws Exception {
+    booth.press(KeyCode.F8);
+    booth.press(KeyCode.F8);
+    choose(booth, "1");
+    answer(booth, "2");
+    assertTrue(booth.shows("seal-panel"), booth.text("form-trouble"));
+  }
+
   @Test
   void sealedReportTakesTheOrganizersPassphraseAndNoOther() throws Exception {
     try (Booth booth = new Booth(temp)) {
-      booth.press(KeyCode.F8);
-      booth.press(KeyCode.F8);
-      choose(booth, "1");
-      answer(booth, "2");
-      assertTrue(booth.shows("seal-panel"), booth.text("form-trouble"));
+      openSealForm(booth);
       answer(booth, "a very long elm");
 
       Path pdf = file(booth, "audit-", "-sealed.pdf");
@@ -135,11 +140,7 @@ class RecordsScreenTest {
   @Test
   void keyOfTheSealThatGoesMissingWhileItsFormIsOpenIsThenAskedForThere() throws Exception {
     try (Booth booth = new Booth(temp)) {
-      booth.press(KeyCode.F8);
-      booth.press(KeyCode.F8);
-      choose(booth, "1");
-      answer(booth, "2");
-      assertTrue(booth.shows("seal-panel"), booth.text("form-trouble"));
+      openSealForm(booth);
       assertFalse(booth.shows("form-seal-key"), "it is in its place");
       Path away = Files.move(booth.folder.reportSeal(), temp.resolve("away.seal"));
       answer(booth, BoothEvent.ORGANIZER_PASSPHRASE);
